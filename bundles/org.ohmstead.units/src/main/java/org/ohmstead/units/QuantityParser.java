@@ -1,0 +1,155 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.units;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities written by people: "13.8 V", "4,7 kΩ", "4R7" and "1k5" (letter codes of IEC 60062), "0.5 ohm", "-0.1 dB", "20 ms",
+ * "1e3 Hz". Point and comma both are decimal marks; there is no thousands separator. A missing unit means the one asked for.
+ */
+public final class QuantityParser {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?");
+    /** Letter codes of IEC 60062 stand where the decimal mark would; R is the unit of resistance itself. */
+    private static final Pattern LETTER_CODE = Pattern.compile("([+-]?\\d*)([RrEkKMGmuµμnpL])(\\d+)");
+
+    private static final Map<String, Double> PREFIXES = Map.ofEntries(
+            Map.entry("p", 1e-12),
+            Map.entry("n", 1e-9),
+            Map.entry("u", 1e-6),
+            Map.entry("\u00b5", 1e-6),
+            Map.entry("\u03bc", 1e-6),
+            Map.entry("m", 1e-3),
+            Map.entry("", 1.0),
+            Map.entry("k", 1e3),
+            Map.entry("K", 1e3),
+            Map.entry("M", 1e6),
+            Map.entry("G", 1e9));
+
+    private QuantityParser() {}
+
+    /**
+     * Reads a quantity.
+     *
+     * @param text what was written
+     * @param expected the unit it must have, and has when none is written
+     * @return the quantity in the unit itself, prefix worked in
+     * @throws QuantityException when the text is empty, no number, in another unit, or followed by something else
+     */
+    public static Quantity parse(String text, Unit expected) throws QuantityException {
+        String trimmed = text.strip();
+        int start = text.indexOf(trimmed);
+        if (trimmed.isEmpty()) {
+            throw new QuantityException(
+                    QuantityException.Reason.EMPTY,
+                    0,
+                    "Nothing is written; write for example " + example(expected) + ".");
+        }
+        Matcher code = LETTER_CODE.matcher(trimmed);
+        if (code.lookingAt() && letterFits(code.group(2), expected)) {
+            return letterCode(trimmed, start, code, expected);
+        }
+        Matcher number = NUMBER.matcher(trimmed);
+        if (!number.lookingAt()) {
+            throw new QuantityException(
+                    QuantityException.Reason.NO_NUMBER,
+                    start,
+                    "\"" + trimmed + "\" does not begin with a number; write for example " + example(expected) + ".");
+        }
+        double value = Double.parseDouble(number.group().replace(',', '.'));
+        String rest = trimmed.substring(number.end()).strip();
+        int restStart = start + trimmed.length() - rest.length();
+        return finite(value * factor(rest, restStart, expected), trimmed, start, expected);
+    }
+
+    private static Quantity letterCode(String trimmed, int start, Matcher code, Unit expected)
+            throws QuantityException {
+        String whole = code.group(1).isEmpty() ? "0" : code.group(1);
+        whole = whole.equals("-") || whole.equals("+") ? whole + "0" : whole;
+        double value = Double.parseDouble(whole + "." + code.group(3));
+        String letter = code.group(2);
+        boolean bare = letter.equals("R") || letter.equals("r") || letter.equals("E");
+        double scale = bare ? 1 : letter.equals("L") ? 1e-3 : PREFIXES.get(letter);
+        String rest = trimmed.substring(code.end()).strip();
+        if (!rest.isEmpty() && !symbols(expected).contains(rest)) {
+            throw new QuantityException(
+                    QuantityException.Reason.TRAILING_TEXT,
+                    start + trimmed.length() - rest.length(),
+                    "\"" + rest + "\" stands behind the quantity in \"" + trimmed + "\"; write for example "
+                            + example(expected) + ".");
+        }
+        return finite(value * scale, trimmed, start, expected);
+    }
+
+    private static boolean letterFits(String letter, Unit expected) {
+        boolean onlyOhms = "RrEL".contains(letter);
+        return onlyOhms
+                ? expected == Unit.OHM
+                : expected.takesPrefix() && !(letter.equals("m") && expected == Unit.OHM);
+    }
+
+    private static double factor(String rest, int restStart, Unit expected) throws QuantityException {
+        if (rest.isEmpty()) {
+            return 1;
+        }
+        for (String symbol : symbols(expected)) {
+            if (rest.equals(symbol)) {
+                return 1;
+            }
+            if (expected.takesPrefix() && rest.endsWith(symbol)) {
+                String prefix =
+                        rest.substring(0, rest.length() - symbol.length()).strip();
+                if (PREFIXES.containsKey(prefix)) {
+                    return PREFIXES.get(prefix);
+                }
+            }
+        }
+        if (expected.takesPrefix() && PREFIXES.containsKey(rest) && !rest.equals("m") && !rest.equals("G")) {
+            return PREFIXES.get(rest);
+        }
+        throw new QuantityException(
+                QuantityException.Reason.WRONG_UNIT,
+                restStart,
+                "\"" + rest + "\" is not a unit that fits here; write for example " + example(expected) + ".");
+    }
+
+    private static List<String> symbols(Unit unit) {
+        return switch (unit) {
+            case OHM -> List.of("\u03a9", "\u2126", "ohm", "Ohm", "ohms", "R");
+            case CELSIUS -> List.of("\u00b0C", "C", "degC");
+            case SECOND -> List.of("s", "sec");
+            case NONE -> List.of();
+            default -> List.of(unit.symbol());
+        };
+    }
+
+    private static Quantity finite(double value, String text, int start, Unit expected) throws QuantityException {
+        if (!Double.isFinite(value)) {
+            throw new QuantityException(
+                    QuantityException.Reason.TOO_LARGE,
+                    start,
+                    "\"" + text + "\" is too large to be " + expected.name().toLowerCase(Locale.ROOT) + "s.");
+        }
+        return new Quantity(value, expected);
+    }
+
+    private static String example(Unit unit) {
+        return switch (unit) {
+            case OHM -> "4R7 or 4.7 \u03a9";
+            case VOLT -> "13.8 V";
+            case WATT -> "90 W";
+            case HERTZ -> "1 kHz";
+            case SECOND -> "20 ms";
+            case CELSIUS -> "25 \u00b0C";
+            case DECIBEL -> "-0.1 dB";
+            case PERCENT -> "1 %";
+            case NONE -> "2.5";
+            default -> "1 " + unit.symbol();
+        };
+    }
+}
