@@ -1,0 +1,74 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The device under test.
+ *
+ * @param maker who made it; may be empty
+ * @param model its model name, not blank
+ * @param serialNumber of the specimen tested; may be empty
+ * @param channelCount number of channels, 1 to 16
+ * @param supplyType what its converter does with the supply volts
+ * @param lowestLoads the lowest load allowed, at most one for each mode
+ * @param fuses its fuses
+ * @param heatSinkKelvinPerWatt thermal resistance of its sink to the air in kelvin per watt, when known
+ * @param ratings what its maker claims
+ * @param notes anything else; may be empty
+ */
+public record Amplifier(
+        String maker,
+        String model,
+        String serialNumber,
+        int channelCount,
+        SupplyType supplyType,
+        List<LowestLoad> lowestLoads,
+        List<Fuse> fuses,
+        OptionalDouble heatSinkKelvinPerWatt,
+        List<Rating> ratings,
+        String notes) {
+    public Amplifier {
+        Checks.present(maker, "maker");
+        Checks.named(model, "model");
+        Checks.present(serialNumber, "serialNumber");
+        Checks.within(channelCount, 1, 16, "channelCount");
+        Checks.present(supplyType, "supplyType");
+        lowestLoads = List.copyOf(lowestLoads);
+        fuses = List.copyOf(fuses);
+        heatSinkKelvinPerWatt.ifPresent(value -> Checks.positive(value, "heatSinkKelvinPerWatt"));
+        ratings = List.copyOf(ratings);
+        Checks.present(notes, "notes");
+    }
+
+    /** Returns the lowest load in ohms that the maker allows in a mode, or empty when none is stated. */
+    public OptionalDouble lowestLoadOhms(Mode mode) {
+        return lowestLoads.stream()
+                .filter(lowest -> lowest.mode() == mode)
+                .mapToDouble(LowestLoad::loadOhms)
+                .min();
+    }
+
+    /** Returns the fuses' rated currents added up, in amperes; 0 when no fuse is listed. */
+    public double totalFuseAmps() {
+        return fuses.stream().mapToDouble(Fuse::ratedAmps).sum();
+    }
+
+    /** Returns this amplifier with other ratings. */
+    public Amplifier withRatings(List<Rating> newRatings) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                newRatings,
+                notes);
+    }
+}

@@ -1,0 +1,35 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Where and with what the amplifier is tested.
+ *
+ * @param place the room or laboratory; may be empty
+ * @param supply the direct-current supply
+ * @param cable from the supply to the amplifier
+ * @param meters the instruments
+ * @param parts the stock of load resistors
+ * @param ambientCelsius usual air temperature, when known
+ */
+public record Bench(
+        String place, Supply supply, Cable cable, List<Meter> meters, List<Part> parts, OptionalDouble ambientCelsius) {
+    public Bench {
+        Checks.present(place, "place");
+        Checks.present(supply, "supply");
+        Checks.present(cable, "cable");
+        meters = List.copyOf(meters);
+        parts = List.copyOf(parts);
+        ambientCelsius.ifPresent(value -> Checks.within(value, -60, 120, "ambientCelsius"));
+    }
+
+    /** Returns the first meter that reads a quantity, or empty when the bench has none. */
+    public Optional<Meter> meterFor(MeterQuantity quantity) {
+        return meters.stream().filter(meter -> meter.quantity() == quantity).findFirst();
+    }
+}

@@ -1,0 +1,55 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What one channel gave at the end point of a step.
+ *
+ * @param channel "A", "B" and so on, or "A+B" for the bridged load
+ * @param outcome whether the end point was reached
+ * @param loadOhms resistance worked into, in ohms, above 0
+ * @param powerWatts output power in watts, at least 0
+ * @param standardUncertaintyWatts standard uncertainty of it in watts, at least 0
+ * @param outputVoltsRms output volts, RMS, at least 0
+ * @param frequencyHz frequency found in the capture, in hertz, above 0
+ * @param thdFRatio harmonics over the fundamental there, at least 0
+ * @param supplyVolts direct volts at the amplifier's terminals there, above 0
+ * @param supplyAmps supply current in amperes there, when it was read
+ * @param uncertaintyParts budget of the power
+ * @param sweep the levels, rising
+ * @param harmonics of the capture nearest to the end point
+ */
+public record ChannelReading(
+        String channel,
+        EndPointOutcome outcome,
+        double loadOhms,
+        double powerWatts,
+        double standardUncertaintyWatts,
+        double outputVoltsRms,
+        double frequencyHz,
+        double thdFRatio,
+        double supplyVolts,
+        OptionalDouble supplyAmps,
+        List<UncertaintyPart> uncertaintyParts,
+        List<SweepPoint> sweep,
+        List<HarmonicFigure> harmonics) {
+    public ChannelReading {
+        Checks.named(channel, "channel");
+        Checks.present(outcome, "outcome");
+        Checks.positive(loadOhms, "loadOhms");
+        Checks.notNegative(powerWatts, "powerWatts");
+        Checks.notNegative(standardUncertaintyWatts, "standardUncertaintyWatts");
+        Checks.notNegative(outputVoltsRms, "outputVoltsRms");
+        Checks.positive(frequencyHz, "frequencyHz");
+        Checks.notNegative(thdFRatio, "thdFRatio");
+        Checks.positive(supplyVolts, "supplyVolts");
+        supplyAmps.ifPresent(value -> Checks.finite(value, "supplyAmps"));
+        uncertaintyParts = List.copyOf(uncertaintyParts);
+        sweep = List.copyOf(sweep);
+        harmonics = List.copyOf(harmonics);
+    }
+}

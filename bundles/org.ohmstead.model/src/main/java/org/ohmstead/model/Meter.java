@@ -1,0 +1,45 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * An instrument of the bench.
+ *
+ * @param id short name, unique among the meters
+ * @param quantity what it reads
+ * @param name what it is, not blank
+ * @param serialNumber may be empty
+ * @param accuracy its specification
+ * @param calibratedOn day of its last calibration, when known
+ * @param calibrationDueOn day its calibration runs out, when known
+ * @param certificate number of the calibration certificate; may be empty
+ */
+public record Meter(
+        String id,
+        MeterQuantity quantity,
+        String name,
+        String serialNumber,
+        Accuracy accuracy,
+        Optional<LocalDate> calibratedOn,
+        Optional<LocalDate> calibrationDueOn,
+        String certificate) {
+    public Meter {
+        Checks.named(id, "meter id");
+        Checks.present(quantity, "quantity");
+        Checks.named(name, "meter name");
+        Checks.present(serialNumber, "serialNumber");
+        Checks.present(accuracy, "accuracy");
+        Checks.present(calibratedOn, "calibratedOn");
+        Checks.present(calibrationDueOn, "calibrationDueOn");
+        Checks.present(certificate, "certificate");
+    }
+
+    /** Returns whether the calibration had run out before a day; false when no due day is known. */
+    public boolean isOverdueOn(LocalDate day) {
+        return calibrationDueOn.map(due -> due.isBefore(day)).orElse(false);
+    }
+}

@@ -1,0 +1,72 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A made-up project without problems. */
+final class SampleProject {
+    private SampleProject() {}
+
+    static Project sound() {
+        Accuracy accuracy = new Accuracy(0.002, 0.01, 0.001, 0);
+        Amplifier amplifier = new Amplifier(
+                "Made-up Workshop",
+                "M-1",
+                "0001",
+                2,
+                SupplyType.UNREGULATED,
+                List.of(new LowestLoad(Mode.STEREO, 2), new LowestLoad(Mode.BRIDGED, 4)),
+                List.of(new Fuse(30, "blade", "on the amplifier")),
+                OptionalDouble.empty(),
+                List.of(new Rating("r1", PowerKind.CONTINUOUS, Mode.STEREO, 4, 60, 14.4, 0.01, 1000, "")),
+                "");
+        Bench bench = new Bench(
+                "Bench 1",
+                new Supply("Supply", 0, 16, 100),
+                new Cable(35, 3, OptionalDouble.empty()),
+                List.of(
+                        new Meter(
+                                "m1",
+                                MeterQuantity.OUTPUT_VOLTS,
+                                "Recorder",
+                                "",
+                                accuracy,
+                                Optional.of(LocalDate.of(2026, 1, 15)),
+                                Optional.of(LocalDate.of(2027, 1, 15)),
+                                ""),
+                        new Meter(
+                                "m2",
+                                MeterQuantity.SUPPLY_VOLTS,
+                                "Meter",
+                                "",
+                                accuracy,
+                                Optional.empty(),
+                                Optional.empty(),
+                                "")),
+                List.of(new Part("8R", 8, 0.05, 100, 25, 250, Mounting.HEAT_SINK, 4)),
+                OptionalDouble.of(23));
+        LoadBranch four = new LoadBranch(4.01, 0.004, 0, "8R||8R");
+        LoadBranch two = new LoadBranch(2.01, 0.004, 0, "");
+        return new Project(
+                "Sample",
+                amplifier,
+                bench,
+                List.of(
+                        new BenchLoad("4ohm", 4, List.of(four, four), 200),
+                        new BenchLoad("2ohm", 2, List.of(two, two), 200)),
+                List.of(new Step(
+                        "s1",
+                        Mode.STEREO,
+                        "4ohm",
+                        14.4,
+                        new Stimulus.ContinuousSine(1000),
+                        new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F),
+                        false)),
+                new SheetSettings("", "", 0.95, ""));
+    }
+}
