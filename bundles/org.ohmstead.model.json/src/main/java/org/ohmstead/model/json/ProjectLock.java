@@ -1,0 +1,169 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.Map;
+import org.ohmstead.model.json.internal.AtomicFile;
+
+/**
+ * Keeps a second writer out of a project's folder for as long as it is open. It is a lock of the operating system on the file {@code
+ * .lock} in the folder, so it ends with the process at the latest, and the file left behind by a crash locks nothing. The file's text
+ * says who holds it. Safe for use by several threads.
+ */
+public final class ProjectLock implements AutoCloseable {
+    /** Name of the lock file inside the project's folder. */
+    public static final String FILE_NAME = ".lock";
+
+    private static final int LONGEST_OWNER_BYTES = 1000;
+
+    // The lock lies far behind the text, because some systems do not let others read bytes that are locked.
+    private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
+
+    // On POSIX systems, closing any channel of a file drops all of this process's locks on it. So a folder that this
+    // process holds is
+    // recognised here and its lock file is not opened again.
+    private static final Map<Path, String> HELD = new HashMap<>();
+
+    private final Path folder;
+    private final FileChannel channel;
+    private final FileLock lock;
+
+    private ProjectLock(Path folder, FileChannel channel, FileLock lock) {
+        this.folder = folder;
+        this.channel = channel;
+        this.lock = lock;
+    }
+
+    /**
+     * Locks a project's folder.
+     *
+     * @param projectFolder an existing folder
+     * @throws ProjectFileException when somebody else holds it, in this process or another; the message says who and what to do; or
+     *     when the folder cannot be written to
+     */
+    public static ProjectLock acquire(Path projectFolder) throws ProjectFileException {
+        try {
+            Path folder = projectFolder.toRealPath();
+            synchronized (HELD) {
+                String here = HELD.get(folder);
+                if (here != null) {
+                    throw inUse(folder, here);
+                }
+                String owner = describeOwner();
+                ProjectLock taken = open(folder, owner);
+                HELD.put(folder, owner);
+                return taken;
+            }
+        } catch (IOException failure) {
+            throw new ProjectFileException(
+                    FILE_NAME,
+                    "The project folder " + projectFolder + " cannot be locked for writing ("
+                            + AtomicFile.reason(failure)
+                            + "). See that it exists, that you may write to it and that it lies on a local disk.",
+                    failure);
+        }
+    }
+
+    private static ProjectLock open(Path folder, String owner) throws IOException, ProjectFileException {
+        FileChannel channel = FileChannel.open(
+                folder.resolve(FILE_NAME),
+                StandardOpenOption.CREATE,
+                StandardOpenOption.READ,
+                StandardOpenOption.WRITE);
+        boolean taken = false;
+        try {
+            FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
+            if (lock == null) {
+                throw inUse(folder, readOwner(channel));
+            }
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap((owner + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+            taken = true;
+            return new ProjectLock(folder, channel, lock);
+        } finally {
+            if (!taken) {
+                channel.close();
+            }
+        }
+    }
+
+    private static String readOwner(FileChannel channel) throws IOException {
+        ByteBuffer text = ByteBuffer.allocate(LONGEST_OWNER_BYTES);
+        channel.read(text, 0);
+        String owner = new String(text.array(), 0, text.position(), StandardCharsets.UTF_8).strip();
+        return owner.isEmpty() ? "another program" : owner;
+    }
+
+    private static ProjectFileException inUse(Path folder, String owner) {
+        return new ProjectFileException(
+                FILE_NAME,
+                "The project " + folder.getFileName() + " is already open for writing: " + owner
+                        + ". Close it there first, or open it here for reading only.",
+                null);
+    }
+
+    private static String describeOwner() {
+        return "process " + ProcessHandle.current().pid() + " on " + hostName() + ", user "
+                + System.getProperty("user.name") + ", since "
+                + Instant.now().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    private static String hostName() {
+        for (String variable : new String[] {"HOSTNAME", "COMPUTERNAME"}) {
+            String name = System.getenv(variable);
+            if (name != null && !name.isBlank()) {
+                return name;
+            }
+        }
+        try {
+            return InetAddress.getLocalHost().getHostName();
+        } catch (UnknownHostException noName) {
+            return "a computer without a name";
+        }
+    }
+
+    /** Returns the folder that is locked. */
+    public Path folder() {
+        return folder;
+    }
+
+    /**
+     * Gives the folder free. The lock file stays, empty: to delete it could take a lock away that somebody else just got. Closing
+     * again does nothing.
+     *
+     * @throws ProjectFileException when the system refuses; the lock then ends with the process
+     */
+    @Override
+    public void close() throws ProjectFileException {
+        synchronized (HELD) {
+            if (!channel.isOpen()) {
+                return;
+            }
+            try (channel) {
+                channel.truncate(0);
+                lock.release();
+            } catch (IOException failure) {
+                throw new ProjectFileException(
+                        FILE_NAME,
+                        "The lock of the project folder " + folder + " could not be given back ("
+                                + AtomicFile.reason(failure) + "). It ends when this program ends.",
+                        failure);
+            } finally {
+                HELD.remove(folder);
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json.internal;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmstead.model.Accuracy;
+import org.ohmstead.model.Bench;
+import org.ohmstead.model.Cable;
+import org.ohmstead.model.Meter;
+import org.ohmstead.model.MeterQuantity;
+import org.ohmstead.model.Mounting;
+import org.ohmstead.model.Part;
+import org.ohmstead.model.Supply;
+import org.ohmstead.model.json.ProjectFileException;
+
+/** Reads the bench of a project. */
+final class BenchReader {
+    private BenchReader() {}
+
+    static Bench bench(FieldReader in) throws ProjectFileException {
+        String place = in.text("place");
+        Supply supply = supply(in.object("supply", "the bench's direct-current supply"));
+        Cable cable = cable(in.object("cable", "the cable from the supply to the amplifier"));
+        List<Meter> meters = in.list("meters", "an instrument of the bench", BenchReader::meter);
+        List<Part> parts = in.list("parts", "a resistor of the stock", BenchReader::part);
+        OptionalDouble ambient =
+                in.optionalNumber("ambientCelsius", "air temperature in degrees Celsius, for example 23");
+        return in.build(() -> new Bench(place, supply, cable, meters, parts, ambient));
+    }
+
+    private static Supply supply(FieldReader in) throws ProjectFileException {
+        String name = in.requiredText("name", "what the supply is");
+        double lowestVolts = in.number("lowestVolts", "lowest output volts, for example 10");
+        double highestVolts = in.number("highestVolts", "highest output volts, above the lowest, for example 16");
+        double limit = in.number("currentLimitAmps", "current limit in amperes above 0, for example 60");
+        return in.build(() -> new Supply(name, lowestVolts, highestVolts, limit));
+    }
+
+    private static Cable cable(FieldReader in) throws ProjectFileException {
+        double crossSection = in.number(
+                "crossSectionSquareMillimetres", "copper cross-section in square millimetres above 0, for example 25");
+        double loopMetres = in.number("loopMetres", "length there and back in metres above 0, for example 3");
+        OptionalDouble measured =
+                in.optionalNumber("measuredLoopOhms", "measured resistance there and back in ohms, for example 0.002");
+        return in.build(() -> new Cable(crossSection, loopMetres, measured));
+    }
+
+    private static Meter meter(FieldReader in) throws ProjectFileException {
+        String id = in.requiredText("id", "a short name, unique among the meters");
+        MeterQuantity quantity = in.choice("quantity", MeterQuantity.class, "what the meter reads");
+        String name = in.requiredText("name", "what the meter is");
+        String serialNumber = in.text("serialNumber");
+        Accuracy accuracy = accuracy(in.object("accuracy", "the meter's specification"));
+        Optional<LocalDate> calibratedOn = in.optionalDay("calibratedOn", "day of the last calibration");
+        Optional<LocalDate> dueOn = in.optionalDay("calibrationDueOn", "day on which the calibration runs out");
+        String certificate = in.text("certificate");
+        return in.build(() -> new Meter(id, quantity, name, serialNumber, accuracy, calibratedOn, dueOn, certificate));
+    }
+
+    private static Accuracy accuracy(FieldReader in) throws ProjectFileException {
+        double readingRatio = in.number("readingRatio", "share of the indication as a ratio, 0.005 for 0.5 %");
+        double fixed = in.number("fixed", "fixed part in the unit of the quantity, at least 0");
+        double resolution = in.number("resolution", "one step of the display in the unit of the quantity, or 0");
+        double factor = in.number("coverageFactor", "0 when the specification is a bound, else k, for example 2");
+        return in.build(() -> new Accuracy(readingRatio, fixed, resolution, factor));
+    }
+
+    private static Part part(FieldReader in) throws ProjectFileException {
+        String id = in.requiredText("id", "a short name, unique among the parts");
+        double ohms = in.number("ohms", "resistance in ohms above 0, for example 8.2");
+        double tolerance = in.number("toleranceRatio", "tolerance as a ratio, 0.05 for 5 %");
+        double ratedWatts = in.number("ratedWatts", "rated power in watts above 0, for example 100");
+        double ratedTo = in.number("ratedToCelsius", "temperature up to which the rated power holds, for example 25");
+        double zeroPower =
+                in.number("zeroPowerCelsius", "temperature at which no power is allowed any more, for example 250");
+        Mounting mounting = in.choice("mounting", Mounting.class, "how the part gets rid of its heat");
+        int count = in.whole("count", "how many there are, at least 1");
+        return in.build(() -> new Part(id, ohms, tolerance, ratedWatts, ratedTo, zeroPower, mounting, count));
+    }
+}

@@ -1,0 +1,141 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json.internal;
+
+import com.fasterxml.jackson.core.io.NumberOutput;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Iterator;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Writes the JSON Canonicalization Scheme of RFC 8785. */
+public final class CanonicalWriter {
+    private static final int MOST_DIGITS_BEFORE_POINT = 21;
+    private static final int TOO_FAR_BEHIND_POINT = -6;
+
+    private CanonicalWriter() {}
+
+    /** Returns the canonical text of a value. */
+    public static String write(JsonNode node) {
+        StringBuilder out = new StringBuilder();
+        append(node, out);
+        return out.toString();
+    }
+
+    private static void append(JsonNode node, StringBuilder out) {
+        switch (node.getNodeType()) {
+            case OBJECT -> appendObject(node, out);
+            case ARRAY -> appendList(node, out);
+            case STRING -> appendText(node.textValue(), out);
+            case NUMBER -> out.append(number(node.doubleValue()));
+            case BOOLEAN -> out.append(node.booleanValue());
+            case NULL -> out.append("null");
+            default -> throw new IllegalArgumentException(
+                    "node is of type " + node.getNodeType() + "; only values of JSON have a canonical text");
+        }
+    }
+
+    private static void appendObject(JsonNode object, StringBuilder out) {
+        Map<String, JsonNode> sorted = new TreeMap<>();
+        object.properties().forEach(field -> sorted.put(field.getKey(), field.getValue()));
+        String separator = "{";
+        for (Map.Entry<String, JsonNode> field : sorted.entrySet()) {
+            out.append(separator);
+            appendText(field.getKey(), out);
+            out.append(':');
+            append(field.getValue(), out);
+            separator = ",";
+        }
+        out.append(sorted.isEmpty() ? "{}" : "}");
+    }
+
+    private static void appendList(JsonNode list, StringBuilder out) {
+        out.append('[');
+        for (Iterator<JsonNode> entries = list.elements(); entries.hasNext(); ) {
+            append(entries.next(), out);
+            if (entries.hasNext()) {
+                out.append(',');
+            }
+        }
+        out.append(']');
+    }
+
+    private static void appendText(String text, StringBuilder out) {
+        out.append('"');
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            int codePoint = text.codePointAt(at);
+            if (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE) {
+                throw new IllegalArgumentException(
+                        "text holds half of a surrogate pair at " + at + ", which has no form in UTF-8");
+            }
+            appendCharacter(codePoint, out);
+        }
+        out.append('"');
+    }
+
+    private static void appendCharacter(int codePoint, StringBuilder out) {
+        switch (codePoint) {
+            case '"' -> out.append("\\\"");
+            case '\\' -> out.append("\\\\");
+            case '\b' -> out.append("\\b");
+            case '\t' -> out.append("\\t");
+            case '\n' -> out.append("\\n");
+            case '\f' -> out.append("\\f");
+            case '\r' -> out.append("\\r");
+            default -> {
+                if (codePoint < ' ') {
+                    out.append(String.format(Locale.ROOT, "\\u%04x", codePoint));
+                } else {
+                    out.appendCodePoint(codePoint);
+                }
+            }
+        }
+    }
+
+    /** Returns a double as ECMAScript writes it (ECMA-262, Number::toString, radix 10), which RFC 8785 section 3.2.2.3 asks for. */
+    static String number(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("number is " + value + "; JSON has finite numbers only");
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal shortest = shortest(Math.abs(value));
+        String digits = shortest.unscaledValue().toString();
+        int pointAt = digits.length() - shortest.scale();
+        String sign = value < 0 ? "-" : "";
+        if (pointAt > MOST_DIGITS_BEFORE_POINT || pointAt <= TOO_FAR_BEHIND_POINT) {
+            String fraction = digits.length() > 1 ? "." + digits.substring(1) : "";
+            String exponentSign = pointAt > 0 ? "+" : "-";
+            return sign + digits.charAt(0) + fraction + "e" + exponentSign + Math.abs(pointAt - 1);
+        }
+        return sign + shortest.toPlainString();
+    }
+
+    /**
+     * Returns the decimal number with the fewest digits that reads back to a value, and among these the closest. The library's text
+     * has at least two digits, as the Java platform's own; so a single digit that will do is looked for here.
+     */
+    private static BigDecimal shortest(double value) {
+        BigDecimal decimal = new BigDecimal(NumberOutput.toString(value, true)).stripTrailingZeros();
+        if (decimal.precision() != 2) {
+            return decimal;
+        }
+        BigDecimal below = decimal.round(new MathContext(1, RoundingMode.DOWN));
+        BigDecimal above = decimal.round(new MathContext(1, RoundingMode.UP)).stripTrailingZeros();
+        boolean belowFits = below.signum() > 0 && below.doubleValue() == value;
+        boolean aboveFits = above.doubleValue() == value;
+        if (!belowFits && !aboveFits) {
+            return decimal;
+        }
+        BigDecimal exact = new BigDecimal(value);
+        boolean aboveCloser =
+                above.subtract(exact).abs().compareTo(exact.subtract(below).abs()) < 0;
+        return aboveFits && (aboveCloser || !belowFits) ? above : below;
+    }
+}

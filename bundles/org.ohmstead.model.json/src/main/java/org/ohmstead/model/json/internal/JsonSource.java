@@ -1,0 +1,133 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json.internal;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.ohmstead.model.json.ProjectFileException;
+
+/** A JSON text with the name that it goes by in messages. */
+public final class JsonSource {
+    /** The largest file that is read, in bytes: far above what a project needs, and far below what would fill the memory. */
+    static final int LARGEST_BYTES = 16 * 1024 * 1024;
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    private final String label;
+    private final String text;
+
+    private JsonSource(String label, String text) {
+        this.label = label;
+        this.text = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    }
+
+    /** Takes a text as it is. */
+    public static JsonSource ofText(String label, String text) {
+        return new JsonSource(label, text);
+    }
+
+    /** Reads a file as UTF-8. */
+    public static JsonSource ofFile(Path file) throws ProjectFileException {
+        String label = label(file);
+        if (Files.isDirectory(file)) {
+            throw new ProjectFileException(
+                    label, file + " is a folder, but a file is needed. Choose the file itself.", null);
+        }
+        if (!Files.exists(file)) {
+            throw new ProjectFileException(
+                    label, "There is no file " + file + ". Check the name and the folder.", null);
+        }
+        byte[] content;
+        try (InputStream in = Files.newInputStream(file)) {
+            content = in.readNBytes(LARGEST_BYTES + 1);
+        } catch (IOException failure) {
+            throw new ProjectFileException(
+                    label,
+                    "The file " + file + " cannot be read (" + AtomicFile.reason(failure)
+                            + "). Check that you may read it and that its disk is connected.",
+                    failure);
+        }
+        if (content.length > LARGEST_BYTES) {
+            throw new ProjectFileException(
+                    label,
+                    "The file " + file + " is larger than " + LARGEST_BYTES / (1024 * 1024)
+                            + " MiB, which no file of this kind should be. Check that it is the right file.",
+                    null);
+        }
+        return new JsonSource(label, decode(label, content));
+    }
+
+    /** Returns how a file is called in messages: with its folder when that is a project's. */
+    public static String label(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || folder.getFileName() == null) {
+            return String.valueOf(file.getFileName());
+        }
+        String folderName = folder.getFileName().toString();
+        return folderName.endsWith(".ohmstead")
+                ? folderName + "/" + file.getFileName()
+                : String.valueOf(file.getFileName());
+    }
+
+    private static String decode(String label, byte[] content) throws ProjectFileException {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(content);
+        CharBuffer out = CharBuffer.allocate(content.length);
+        CoderResult result = decoder.decode(in, out, true);
+        String text = out.flip().toString();
+        if (result.isError()) {
+            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+            int column = text.length() - text.lastIndexOf('\n');
+            throw new ProjectFileException(
+                    label,
+                    line,
+                    column,
+                    JsonPaths.ROOT,
+                    "a byte here is not UTF-8 text. Save the file as UTF-8 in your editor.",
+                    null);
+        }
+        return text;
+    }
+
+    /** Returns the whole text as a tree. */
+    public JsonNode parse() throws ProjectFileException {
+        if (text.isBlank()) {
+            throw new ProjectFileException(
+                    label,
+                    label + " is empty, but a JSON object is needed. Take the file from a backup, or make a new one.",
+                    null);
+        }
+        return TreeParser.parse(this);
+    }
+
+    String label() {
+        return label;
+    }
+
+    String text() {
+        return text;
+    }
+
+    /** Returns a failure about the value at a path, or about the object or list around it when it is missing. */
+    ProjectFileException fault(String path, String sentence) {
+        return fault(path, sentence, null);
+    }
+
+    ProjectFileException fault(String path, String sentence, Throwable cause) {
+        Place place = Place.find(text, path);
+        return new ProjectFileException(label, place.line(), place.column(), path, sentence, cause);
+    }
+}

@@ -1,0 +1,186 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json.internal;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import org.ohmstead.model.Accuracy;
+import org.ohmstead.model.Amplifier;
+import org.ohmstead.model.Bench;
+import org.ohmstead.model.BenchLoad;
+import org.ohmstead.model.Cable;
+import org.ohmstead.model.Fuse;
+import org.ohmstead.model.LoadBranch;
+import org.ohmstead.model.LowestLoad;
+import org.ohmstead.model.Meter;
+import org.ohmstead.model.Part;
+import org.ohmstead.model.Project;
+import org.ohmstead.model.Rating;
+import org.ohmstead.model.SheetSettings;
+import org.ohmstead.model.Step;
+import org.ohmstead.model.Supply;
+import org.ohmstead.model.json.ProjectFile;
+
+/** Turns a project into the content of its file. */
+public final class ProjectWriter {
+    private ProjectWriter() {}
+
+    /** Returns the content of the file of a project, fields in the order of the records. */
+    public static ObjectNode toJson(Project project) {
+        return ObjectBuilder.begin()
+                .whole(FormatVersions.FIELD, ProjectFile.FORMAT_VERSION)
+                .text("title", project.title())
+                .node("amplifier", amplifier(project.amplifier()))
+                .node("bench", bench(project.bench()))
+                .list("loads", project.loads(), ProjectWriter::load)
+                .list("plan", project.plan(), ProjectWriter::step)
+                .node("sheet", sheet(project.sheet()))
+                .end();
+    }
+
+    private static ObjectNode amplifier(Amplifier amplifier) {
+        return ObjectBuilder.begin()
+                .text("maker", amplifier.maker())
+                .text("model", amplifier.model())
+                .text("serialNumber", amplifier.serialNumber())
+                .whole("channelCount", amplifier.channelCount())
+                .choice("supplyType", amplifier.supplyType())
+                .list("lowestLoads", amplifier.lowestLoads(), ProjectWriter::lowestLoad)
+                .list("fuses", amplifier.fuses(), ProjectWriter::fuse)
+                .number("heatSinkKelvinPerWatt", amplifier.heatSinkKelvinPerWatt())
+                .list("ratings", amplifier.ratings(), ProjectWriter::rating)
+                .text("notes", amplifier.notes())
+                .end();
+    }
+
+    private static ObjectNode lowestLoad(LowestLoad lowest) {
+        return ObjectBuilder.begin()
+                .choice("mode", lowest.mode())
+                .number("loadOhms", lowest.loadOhms())
+                .end();
+    }
+
+    private static ObjectNode fuse(Fuse fuse) {
+        return ObjectBuilder.begin()
+                .number("ratedAmps", fuse.ratedAmps())
+                .text("style", fuse.style())
+                .text("place", fuse.place())
+                .end();
+    }
+
+    private static ObjectNode rating(Rating rating) {
+        return ObjectBuilder.begin()
+                .text("id", rating.id())
+                .choice("kind", rating.kind())
+                .choice("mode", rating.mode())
+                .number("loadOhms", rating.loadOhms())
+                .number("powerWatts", rating.powerWatts())
+                .number("supplyVolts", rating.supplyVolts())
+                .number("distortionRatio", rating.distortionRatio())
+                .number("frequencyHz", rating.frequencyHz())
+                .text("wording", rating.wording())
+                .end();
+    }
+
+    private static ObjectNode bench(Bench bench) {
+        return ObjectBuilder.begin()
+                .text("place", bench.place())
+                .node("supply", supply(bench.supply()))
+                .node("cable", cable(bench.cable()))
+                .list("meters", bench.meters(), ProjectWriter::meter)
+                .list("parts", bench.parts(), ProjectWriter::part)
+                .number("ambientCelsius", bench.ambientCelsius())
+                .end();
+    }
+
+    private static ObjectNode supply(Supply supply) {
+        return ObjectBuilder.begin()
+                .text("name", supply.name())
+                .number("lowestVolts", supply.lowestVolts())
+                .number("highestVolts", supply.highestVolts())
+                .number("currentLimitAmps", supply.currentLimitAmps())
+                .end();
+    }
+
+    private static ObjectNode cable(Cable cable) {
+        return ObjectBuilder.begin()
+                .number("crossSectionSquareMillimetres", cable.crossSectionSquareMillimetres())
+                .number("loopMetres", cable.loopMetres())
+                .number("measuredLoopOhms", cable.measuredLoopOhms())
+                .end();
+    }
+
+    private static ObjectNode meter(Meter meter) {
+        ObjectBuilder out = ObjectBuilder.begin()
+                .text("id", meter.id())
+                .choice("quantity", meter.quantity())
+                .text("name", meter.name())
+                .text("serialNumber", meter.serialNumber())
+                .node("accuracy", accuracy(meter.accuracy()));
+        meter.calibratedOn().map(LocalDate::toString).ifPresent(day -> out.text("calibratedOn", day));
+        meter.calibrationDueOn().map(LocalDate::toString).ifPresent(day -> out.text("calibrationDueOn", day));
+        return out.text("certificate", meter.certificate()).end();
+    }
+
+    private static ObjectNode accuracy(Accuracy accuracy) {
+        return ObjectBuilder.begin()
+                .number("readingRatio", accuracy.readingRatio())
+                .number("fixed", accuracy.fixed())
+                .number("resolution", accuracy.resolution())
+                .number("coverageFactor", accuracy.coverageFactor())
+                .end();
+    }
+
+    private static ObjectNode part(Part part) {
+        return ObjectBuilder.begin()
+                .text("id", part.id())
+                .number("ohms", part.ohms())
+                .number("toleranceRatio", part.toleranceRatio())
+                .number("ratedWatts", part.ratedWatts())
+                .number("ratedToCelsius", part.ratedToCelsius())
+                .number("zeroPowerCelsius", part.zeroPowerCelsius())
+                .choice("mounting", part.mounting())
+                .whole("count", part.count())
+                .end();
+    }
+
+    private static ObjectNode load(BenchLoad load) {
+        return ObjectBuilder.begin()
+                .text("id", load.id())
+                .number("nominalOhms", load.nominalOhms())
+                .list("branches", load.branches(), ProjectWriter::branch)
+                .number("powerLimitWatts", load.powerLimitWatts())
+                .end();
+    }
+
+    private static ObjectNode branch(LoadBranch branch) {
+        return ObjectBuilder.begin()
+                .number("ohms", branch.ohms())
+                .number("standardUncertaintyOhms", branch.standardUncertaintyOhms())
+                .number("inductanceHenries", branch.inductanceHenries())
+                .text("network", branch.network())
+                .end();
+    }
+
+    private static ObjectNode step(Step step) {
+        return ObjectBuilder.begin()
+                .text("id", step.id())
+                .choice("mode", step.mode())
+                .text("loadId", step.loadId())
+                .number("supplyVolts", step.supplyVolts())
+                .node("stimulus", StepKinds.toJson(step.stimulus()))
+                .node("endPoint", StepKinds.toJson(step.endPoint()))
+                .flag("belowLowestLoadConfirmed", step.belowLowestLoadConfirmed())
+                .end();
+    }
+
+    private static ObjectNode sheet(SheetSettings sheet) {
+        return ObjectBuilder.begin()
+                .text("laboratory", sheet.laboratory())
+                .text("preparedBy", sheet.preparedBy())
+                .number("confidence", sheet.confidence())
+                .text("remarks", sheet.remarks())
+                .end();
+    }
+}

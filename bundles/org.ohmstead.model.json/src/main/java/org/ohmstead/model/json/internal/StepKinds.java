@@ -1,0 +1,84 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.model.json.internal;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.ohmstead.model.DistortionMeasure;
+import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.Stimulus;
+import org.ohmstead.model.json.ProjectFileException;
+
+/** The closed alternatives, told apart in files by their field {@code kind}: stimulus and end point. */
+final class StepKinds {
+    private static final String KIND = "kind";
+    private static final String CONTINUOUS_SINE = "continuousSine";
+    private static final String TONE_BURST = "toneBurst";
+    private static final String DISTORTION_LIMIT = "distortionLimit";
+    private static final String CLIPPING_ONSET = "clippingOnset";
+    private static final String FIXED_LEVEL = "fixedLevel";
+
+    private StepKinds() {}
+
+    static ObjectNode toJson(Stimulus stimulus) {
+        if (stimulus instanceof Stimulus.ToneBurst burst) {
+            return ObjectBuilder.begin()
+                    .text(KIND, TONE_BURST)
+                    .number("frequencyHz", burst.frequencyHz())
+                    .number("onSeconds", burst.onSeconds())
+                    .number("periodSeconds", burst.periodSeconds())
+                    .number("lowLevelDb", burst.lowLevelDb())
+                    .end();
+        }
+        return ObjectBuilder.begin()
+                .text(KIND, CONTINUOUS_SINE)
+                .number("frequencyHz", stimulus.frequencyHz())
+                .end();
+    }
+
+    static ObjectNode toJson(EndPoint endPoint) {
+        if (endPoint instanceof EndPoint.DistortionLimit limit) {
+            return ObjectBuilder.begin()
+                    .text(KIND, DISTORTION_LIMIT)
+                    .number("ratio", limit.ratio())
+                    .choice("measure", limit.measure())
+                    .end();
+        }
+        if (endPoint instanceof EndPoint.FixedLevel level) {
+            return ObjectBuilder.begin()
+                    .text(KIND, FIXED_LEVEL)
+                    .number("driveDb", level.driveDb())
+                    .end();
+        }
+        return ObjectBuilder.begin().text(KIND, CLIPPING_ONSET).end();
+    }
+
+    static Stimulus stimulus(FieldReader in) throws ProjectFileException {
+        String kind = in.choice(KIND, List.of(CONTINUOUS_SINE, TONE_BURST), "what is fed in");
+        double frequencyHz = in.number("frequencyHz", "frequency in hertz above 0, for example 1000");
+        if (kind.equals(CONTINUOUS_SINE)) {
+            return in.build(() -> new Stimulus.ContinuousSine(frequencyHz));
+        }
+        double onSeconds = in.number("onSeconds", "length of the loud part in seconds above 0, for example 0.02");
+        double periodSeconds = in.number("periodSeconds", "seconds from one loud part to the next, for example 0.5");
+        double lowLevelDb = in.number("lowLevelDb", "level between the bursts in dB, -200 to 0, for example -20");
+        return in.build(() -> new Stimulus.ToneBurst(frequencyHz, onSeconds, periodSeconds, lowLevelDb));
+    }
+
+    static EndPoint endPoint(FieldReader in) throws ProjectFileException {
+        String kind = in.choice(
+                KIND, List.of(DISTORTION_LIMIT, CLIPPING_ONSET, FIXED_LEVEL), "what ends the search for power");
+        if (kind.equals(DISTORTION_LIMIT)) {
+            double ratio = in.number("ratio", "distortion limit as a ratio, 0.01 for 1 %");
+            DistortionMeasure measure =
+                    in.choice("measure", DistortionMeasure.class, "which distortion figure the limit is about");
+            return in.build(() -> new EndPoint.DistortionLimit(ratio, measure));
+        }
+        if (kind.equals(FIXED_LEVEL)) {
+            double driveDb = in.number("driveDb", "level in dB relative to the source's full output, for example -6");
+            return in.build(() -> new EndPoint.FixedLevel(driveDb));
+        }
+        return in.build(EndPoint.ClippingOnset::new);
+    }
+}
