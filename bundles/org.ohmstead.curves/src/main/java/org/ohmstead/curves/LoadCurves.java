@@ -1,0 +1,108 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.curves;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.EndPointOutcome;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Reading;
+import org.ohmstead.model.UncertaintyPart;
+
+/** Sorts readings by kind of power, mode, load, channel and end point, and fits a curve to each group. */
+public final class LoadCurves {
+    /**
+     * A reading is not taken to repeat better than this, relative (common practice, no source); scatter beyond it
+     * shows in the residuals and widens the curve's band.
+     */
+    static final double LEAST_OWN_RELATIVE = 0.0005;
+
+    private LoadCurves() {}
+
+    private record Key(
+            PowerKind kind, Mode mode, double nominalLoadOhms, String channel, EndPoint endPoint, double frequencyHz) {}
+
+    private record Item(ChannelReading channel, double powerWatts, double nominalLoadOhms) {}
+
+    /**
+     * Returns the curves of readings, sorted by kind, mode, falling load, channel. Channels that did not reach their
+     * end point, or were beyond it from the first level on, give only bounds and are left out.
+     *
+     * @param readings valid readings; voided ones are not to be passed in
+     */
+    public static List<LoadCurve> fit(List<Reading> readings) {
+        Map<Key, List<Item>> groups = new LinkedHashMap<>();
+        for (Reading reading : readings) {
+            for (ChannelReading channel : reading.channels()) {
+                if (channel.outcome() == EndPointOutcome.REACHED && channel.powerWatts() > 0) {
+                    Key key = new Key(
+                            reading.stimulus().powerKind(),
+                            reading.mode(),
+                            reading.nominalLoadOhms(),
+                            channel.channel(),
+                            reading.endPoint(),
+                            reading.stimulus().frequencyHz());
+                    groups.computeIfAbsent(key, unused -> new ArrayList<>())
+                            .add(item(channel, reading.nominalLoadOhms()));
+                }
+            }
+        }
+        return groups.entrySet().stream()
+                .map(group -> curve(group.getKey(), group.getValue()))
+                .sorted(Comparator.comparing(LoadCurve::kind)
+                        .thenComparing(LoadCurve::mode)
+                        .thenComparing(LoadCurve::nominalLoadOhms, Comparator.reverseOrder())
+                        .thenComparing(LoadCurve::channel))
+                .toList();
+    }
+
+    /** The output voltage hardly changes with so small a change of load, so the power goes with the conductance. */
+    private static Item item(ChannelReading channel, double nominalLoadOhms) {
+        return new Item(channel, channel.powerWatts() * channel.loadOhms() / nominalLoadOhms, nominalLoadOhms);
+    }
+
+    private static LoadCurve curve(Key key, List<Item> items) {
+        List<PowerPoint> points = new ArrayList<>();
+        double sharedSquares = 0;
+        for (Item item : items) {
+            ChannelReading channel = item.channel();
+            double own = relative(channel, false);
+            points.add(new PowerPoint(
+                    channel.supplyVolts(),
+                    item.powerWatts(),
+                    Math.max(own, LEAST_OWN_RELATIVE) * item.powerWatts(),
+                    key.channel()));
+            double shared = relative(channel, true);
+            // Half of the correction to the nominal load is allowed for sag, as a rectangular bound.
+            double correction = 0.5 * Math.abs(channel.loadOhms() / item.nominalLoadOhms() - 1) / Math.sqrt(3);
+            sharedSquares += shared * shared + correction * correction;
+        }
+        return new LoadCurve(
+                key.kind(),
+                key.mode(),
+                key.nominalLoadOhms(),
+                key.channel(),
+                key.endPoint(),
+                key.frequencyHz(),
+                points,
+                Math.sqrt(sharedSquares / items.size()),
+                PowerCurveFit.fit(points, key.nominalLoadOhms()));
+    }
+
+    private static double relative(ChannelReading channel, boolean shared) {
+        double squares = 0;
+        for (UncertaintyPart part : channel.uncertaintyParts()) {
+            if (part.shared() == shared) {
+                squares += part.standardUncertaintyWatts() * part.standardUncertaintyWatts();
+            }
+        }
+        return Math.sqrt(squares) / channel.powerWatts();
+    }
+}
