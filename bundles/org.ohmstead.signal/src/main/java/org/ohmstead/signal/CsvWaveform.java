@@ -1,0 +1,246 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.signal;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Tables of samples as text: the first column is the time in seconds, each further column one channel, in volts or
+ * in another unit of which the volts are stated. A line of titles may come first. Columns are separated by tabs, semicolons or commas; unless the comma separates, it may
+ * stand for the decimal point. The text is UTF-8, with or without a byte-order mark.
+ */
+public final class CsvWaveform {
+    private static final int MOST_CHANNELS = 32;
+    private static final double UNIFORM_STEP_TOLERANCE = 0.01;
+    private static final double MOST_ROUNDING_STEPS = 0.25;
+    private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?");
+
+    private final Path file;
+    private final List<double[]> columns = new ArrayList<>();
+    /** As given; from the first line of numbers on, one per channel. */
+    private double[] scales;
+
+    private String separator = ",";
+    private int size;
+    private int firstDataLine;
+    private double roundingSeconds = Double.POSITIVE_INFINITY;
+
+    private CsvWaveform(Path file, double[] scales) {
+        this.file = file;
+        this.scales = scales;
+    }
+
+    /** Reads a table whose channels are in volts, otherwise as {@link #read(Path, double[])}. */
+    public static Capture read(Path file) throws CaptureException {
+        return read(file, new double[] {1});
+    }
+
+    /**
+     * Reads a table. The sample rate comes from the times, which must be evenly spaced to 1 % of a step (and to the
+     * digits in which they are written).
+     *
+     * @param file the file
+     * @param voltsPerUnit volts that a one in the table stands for, finite and above zero (1 if the table is in volts):
+     *     one value for all channels, or one per channel
+     * @throws CaptureException if the file cannot be read, a cell is no finite number, the times are uneven, or the
+     *     number of scales fits the channels in neither way; the message names the file, and the line and the column
+     * @throws IllegalArgumentException if a scale is not finite and above zero, or none is given
+     */
+    public static Capture read(Path file, double[] voltsPerUnit) throws CaptureException {
+        CsvWaveform table = new CsvWaveform(file, WavFile.requireScales(voltsPerUnit));
+        try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            table.readLines(reader);
+        } catch (CharacterCodingException e) {
+            throw new CaptureException(
+                    file.getFileName() + " is neither a WAV file nor text in UTF-8. Export it as WAV or CSV.", e);
+        } catch (IOException e) {
+            throw FileFailure.reading(file, e);
+        }
+        return table.capture();
+    }
+
+    private CaptureException wrong(String what) {
+        return new CaptureException(file.getFileName() + ": " + what);
+    }
+
+    private void readLines(BufferedReader reader) throws IOException, CaptureException {
+        int lineNumber = 0;
+        boolean first = true;
+        int blankLine = 0;
+        for (String raw = reader.readLine(); raw != null; raw = reader.readLine()) {
+            lineNumber++;
+            String line = lineNumber == 1 && raw.startsWith("\uFEFF") ? raw.substring(1) : raw;
+            if (line.isBlank()) {
+                blankLine = blankLine == 0 ? lineNumber : blankLine;
+                continue;
+            }
+            if (first) {
+                first = false;
+                blankLine = 0;
+                separator = separatorOf(line);
+                if (!NUMBER.matcher(normalized(line.split(separator, -1)[0])).matches()) {
+                    continue;
+                }
+            }
+            if (blankLine > 0 && size > 0) {
+                throw wrong("line " + blankLine + " is blank between lines of numbers. Export the file again.");
+            }
+            addLine(line, lineNumber);
+        }
+    }
+
+    private static String separatorOf(String line) {
+        if (line.indexOf('\t') >= 0) {
+            return "\t";
+        }
+        return line.indexOf(';') >= 0 ? ";" : ",";
+    }
+
+    private String normalized(String cell) {
+        String text = cell.strip();
+        if (text.length() >= 2 && text.startsWith("\"") && text.endsWith("\"")) {
+            text = text.substring(1, text.length() - 1).strip();
+        }
+        return ",".equals(separator) ? text : text.replace(',', '.');
+    }
+
+    private void addLine(String line, int lineNumber) throws CaptureException {
+        String[] cells = line.split(separator, -1);
+        if (columns.isEmpty()) {
+            if (cells.length < 2 || cells.length > MOST_CHANNELS + 1) {
+                throw wrong("line " + lineNumber + " has " + cells.length + " column" + (cells.length == 1 ? "" : "s")
+                        + "; a time in seconds and 1 to " + MOST_CHANNELS
+                        + " channels are needed, separated by comma, semicolon or tab.");
+            }
+            for (int c = 0; c < cells.length; c++) {
+                columns.add(new double[1024]);
+            }
+            firstDataLine = lineNumber;
+            scales = WavFile.scalesFor(file, cells.length - 1, scales);
+        }
+        if (cells.length != columns.size()) {
+            throw wrong("line " + lineNumber + " has " + cells.length + " columns, but the lines before have "
+                    + columns.size() + ". Export the file again.");
+        }
+        for (int c = 0; c < cells.length; c++) {
+            double[] column = columns.get(c);
+            if (size == column.length) {
+                column = Arrays.copyOf(column, 2 * column.length);
+                columns.set(c, column);
+            }
+            column[size] = number(cells[c], c == 0 ? 1 : scales[c - 1], lineNumber, c + 1);
+        }
+        roundingSeconds = Math.min(roundingSeconds, lastDigit(normalized(cells[0])));
+        size++;
+    }
+
+    private double number(String cell, double scale, int lineNumber, int column) throws CaptureException {
+        String text = normalized(cell);
+        if (NUMBER.matcher(text).matches()) {
+            double value = scale * Double.parseDouble(text);
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        }
+        String what = text.isEmpty() ? "is empty" : "reads \"" + shortened(text) + "\", which is no number";
+        throw wrong("line " + lineNumber + ", column " + column + " " + what
+                + ". Export the file again with a number in each column.");
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 30 ? text : text.substring(0, 30) + "...";
+    }
+
+    /** Value of a one in the last written digit. */
+    private static double lastDigit(String text) {
+        int exponentAt = Math.max(text.indexOf('e'), text.indexOf('E'));
+        String digits = exponentAt < 0 ? text : text.substring(0, exponentAt);
+        int exponent = exponentAt < 0 ? 0 : (int) Double.parseDouble(text.substring(exponentAt + 1));
+        int point = digits.indexOf('.');
+        return Math.pow(10, exponent - (point < 0 ? 0 : digits.length() - point - 1));
+    }
+
+    private Capture capture() throws CaptureException {
+        if (size < 2) {
+            throw wrong("the table holds " + (size == 0 ? "no samples" : "only one sample")
+                    + ". Record or export the file again.");
+        }
+        double sampleRateHz = sampleRateHz();
+        List<Waveform> channels = new ArrayList<>();
+        for (int c = 1; c < columns.size(); c++) {
+            channels.add(Waveform.wrap(sampleRateHz, Arrays.copyOf(columns.get(c), size)));
+        }
+        String text = String.format(
+                Locale.ROOT,
+                "CSV, %d channel%s, %s Hz",
+                channels.size(),
+                channels.size() == 1 ? "" : "s",
+                Digits.of(sampleRateHz, 9));
+        return new Capture(channels, String.valueOf(file.getFileName()), text);
+    }
+
+    private double sampleRateHz() throws CaptureException {
+        double[] times = columns.get(0);
+        double span = times[size - 1] - times[0];
+        double step = span / (size - 1);
+        // The typical step, not the mean one: a single gap must be named where it is, not where the sum goes wrong.
+        double typical = typicalStep(times);
+        if (!(step > 0) || !(typical > 0)) {
+            throw wrong("the times in column 1 do not rise. Export the file again with the time in seconds first.");
+        }
+        double rounding = Math.min(roundingSeconds, MOST_ROUNDING_STEPS * typical);
+        double allowed = UNIFORM_STEP_TOLERANCE * typical + rounding;
+        for (int i = 1; i < size; i++) {
+            double actual = times[i] - times[i - 1];
+            if (Math.abs(actual - typical) > allowed) {
+                throw uneven(i, actual, typical);
+            }
+        }
+        for (int i = 1; i < size; i++) {
+            if (Math.abs(times[i] - times[0] - i * step) > allowed) {
+                throw uneven(i, times[i] - times[i - 1], typical);
+            }
+        }
+        double rate = 1 / step;
+        double whole = Math.rint(rate);
+        // Times written with few digits leave the rate uncertain by that much; clocks run at whole numbers of hertz.
+        return whole > 0 && Math.abs(rate - whole) <= whole * rounding / span ? whole : rate;
+    }
+
+    private double typicalStep(double[] times) {
+        double[] steps = new double[size - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = times[i + 1] - times[i];
+        }
+        Arrays.sort(steps);
+        // Rounded times alternate between two steps; the mean of the middle half is the true one.
+        int from = steps.length / 4;
+        int to = steps.length - from;
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += steps[i];
+        }
+        return sum / (to - from);
+    }
+
+    private CaptureException uneven(int index, double actual, double typical) {
+        return wrong(String.format(
+                Locale.ROOT,
+                "the times are not evenly spaced: at line %d the step is %s s instead of %s s. Samples are missing or"
+                        + " the clock was uneven; record or export again.",
+                firstDataLine + index,
+                Digits.of(actual, 6),
+                Digits.of(typical, 6)));
+    }
+}

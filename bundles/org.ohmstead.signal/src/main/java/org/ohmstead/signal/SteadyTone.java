@@ -1,0 +1,209 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.signal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The figures of a stretch of samples in which a tone runs steadily. */
+final class SteadyTone {
+    private static final double LEAST_SINAD_RATIO = 1e-16;
+    /** A generator may be off by 50 parts per million or so; a harmonic on the edge of the band must not flicker. */
+    private static final double BAND_EDGE_TOLERANCE = 1.001;
+
+    private final double[] samples;
+    private final double sampleRateHz;
+    private final AnalysisSettings settings;
+    private final HarmonicFit fit;
+    private final double frequencyHz;
+    private final double bandHighHz;
+    private double alternatingSquare;
+    private double residualSquare;
+    private double residualBandSquare;
+    private double residualConductance;
+
+    SteadyTone(double[] samples, double sampleRateHz, HarmonicFit fit, AnalysisSettings settings) {
+        this.samples = samples;
+        this.sampleRateHz = sampleRateHz;
+        this.settings = settings;
+        this.fit = fit;
+        this.frequencyHz = fit.radiansPerSample() * sampleRateHz / (2 * Math.PI);
+        this.bandHighHz = Math.min(settings.bandHighHz(), sampleRateHz / 2);
+        sumResidualSpectrum();
+        sumWholeCycles();
+    }
+
+    /** Fits a stretch of samples; the orders fitted are at least those that count as distortion. */
+    static HarmonicFit fit(double[] samples, double radiansPerSample, boolean refine, AnalysisSettings settings)
+            throws CaptureException {
+        try {
+            return HarmonicFit.of(samples, radiansPerSample, Math.max(20, settings.highestHarmonic()), refine);
+        } catch (ArithmeticException e) {
+            throw new CaptureException(
+                    "The record is too short to tell the tone from its harmonics and from direct voltage. Record at"
+                            + " least 3 cycles of the tone.",
+                    e);
+        }
+    }
+
+    private double cycles() {
+        return samples.length * fit.radiansPerSample() / (2 * Math.PI);
+    }
+
+    private void sumResidualSpectrum() {
+        double[] work = Arrays.copyOf(fit.residual(), RealTransform.paddedSize(samples.length));
+        double weightSquare = samples.length;
+        if (cycles() >= 4.5) {
+            // A weight keeps strong components outside the band (a switching carrier) from leaking into it.
+            double[] weights = Window.HANN.centredWeights(samples.length);
+            weightSquare = 0;
+            for (int i = 0; i < samples.length; i++) {
+                work[i] *= weights[i];
+                weightSquare += weights[i] * weights[i];
+            }
+        }
+        int size = work.length;
+        double binHz = sampleRateHz / size;
+        double[] squares = RealTransform.squaredMagnitudes(work);
+        double conducted = 0;
+        for (int k = 0; k < squares.length; k++) {
+            double square = squares[k] * (k == 0 || 2 * k == size ? 1 : 2) / (size * weightSquare);
+            residualSquare += square;
+            residualBandSquare += square * Spectrum.shareInBand(k, binHz, settings.bandLowHz(), bandHighHz);
+            conducted += square * settings.load().realPowerWatts(1, k * binHz);
+        }
+        residualConductance = residualSquare > 0 ? conducted / residualSquare : 0;
+    }
+
+    /** Mean square over whole cycles: that of the model, which is exact, plus what the residual adds to it. */
+    private void sumWholeCycles() {
+        double period = 2 * Math.PI / fit.radiansPerSample();
+        double whole = Math.max(1, Math.floor(samples.length / period + 1e-6));
+        int count = (int) Math.min(samples.length, Math.max(1, Math.rint(whole * period)));
+        int from = (samples.length - count) / 2;
+        double[] residual = fit.residual();
+        double added = 0;
+        double mean = 0;
+        for (int i = from; i < from + count; i++) {
+            double alternating = samples[i] - fit.dcVolts();
+            double modelled = alternating - residual[i];
+            added += alternating * alternating - modelled * modelled;
+            mean += residual[i];
+        }
+        mean /= count;
+        double modelSquare = 0;
+        for (int n = 1; n <= fit.orders(); n++) {
+            modelSquare += square(n);
+        }
+        alternatingSquare = Math.max(0, modelSquare + added / count - mean * mean);
+    }
+
+    private double square(int order) {
+        double amplitude = fit.amplitudeVolts(order);
+        return 0.5 * amplitude * amplitude;
+    }
+
+    private int highestOrderInBand() {
+        return (int) Math.min(fit.orders(), Math.floor(bandHighHz * BAND_EDGE_TOLERANCE / frequencyHz));
+    }
+
+    /** Whether the tone rises above what noise alone shows at its strongest frequency. */
+    boolean isTone(boolean hinted) {
+        double noisePeak = 2 * residualSquare * Math.log(Math.max(2, samples.length / 2.0)) / samples.length;
+        return square(1) > 10 * noisePeak && (hinted || square(1) > 0.1 * alternatingSquare);
+    }
+
+    double alternatingVoltsRms() {
+        return Math.sqrt(alternatingSquare);
+    }
+
+    double powerWatts() {
+        double watts = 0;
+        double modelSquare = 0;
+        for (int n = 1; n <= fit.orders(); n++) {
+            watts += settings.load().realPowerWatts(Math.sqrt(square(n)), n * frequencyHz);
+            modelSquare += square(n);
+        }
+        double power = watts + (alternatingSquare - modelSquare) * residualConductance;
+        return settings.load() instanceof LoadImpedance.Resistance
+                ? settings.load().realPowerWatts(alternatingVoltsRms(), frequencyHz)
+                : Math.max(0, power);
+    }
+
+    private double outputVoltsPeak() {
+        double dcVolts = fit.dcVolts();
+        double peak = 0;
+        for (double sample : samples) {
+            peak = Math.max(peak, Math.abs(sample - dcVolts));
+        }
+        return peak;
+    }
+
+    ChannelAnalysis result(Optional<Burst> burst, List<String> earlierNotes) {
+        List<String> notes = new ArrayList<>(earlierNotes);
+        List<Harmonic> harmonics = harmonics(notes);
+        double fundamentalRms = Math.sqrt(square(1));
+        double ratioSquare = 0;
+        for (Harmonic harmonic : harmonics) {
+            ratioSquare += harmonic.ratioToFundamental() * harmonic.ratioToFundamental();
+        }
+        double thdF = Math.sqrt(ratioSquare);
+        double unwanted = residualBandSquare;
+        for (int n = 2; n <= highestOrderInBand(); n++) {
+            unwanted += n * frequencyHz * BAND_EDGE_TOLERANCE >= settings.bandLowHz() ? square(n) : 0;
+        }
+        double thdPlusNoiseR = Math.sqrt(unwanted / (unwanted + square(1)));
+        double peak = outputVoltsPeak();
+        double rms = alternatingVoltsRms();
+        Window window = HarmonicFit.windowFor(cycles());
+        double factorVariance = 2 * residualSquare * window.noiseBandwidthBins() / samples.length;
+        return new ChannelAnalysis(
+                frequencyHz,
+                rms,
+                peak,
+                fit.dcVolts(),
+                20 * Math.log10(peak / rms),
+                powerWatts(),
+                fundamentalRms,
+                settings.load().realPowerWatts(fundamentalRms, frequencyHz),
+                thdF,
+                thdF / Math.sqrt(1 + ratioSquare),
+                thdPlusNoiseR,
+                -20 * Math.log10(Math.max(LEAST_SINAD_RATIO, thdPlusNoiseR)),
+                harmonics,
+                ClippingFit.of(fit, highestOrderInBand(), factorVariance),
+                burst,
+                settings.bandLowHz(),
+                bandHighHz,
+                notes);
+    }
+
+    private List<Harmonic> harmonics(List<String> notes) {
+        int highest = Math.min(settings.highestHarmonic(), highestOrderInBand());
+        List<Harmonic> harmonics = new ArrayList<>();
+        for (int n = 2; n <= highest; n++) {
+            harmonics.add(new Harmonic(
+                    n, fit.amplitudeVolts(n) / fit.amplitudeVolts(1), Math.toDegrees(fit.sinePhaseRadians(n))));
+        }
+        if (highest < 2) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "No harmonic of %s Hz lies below the end of the band at %s Hz, so the distortion figure says"
+                            + " nothing.",
+                    Digits.of(frequencyHz, 6),
+                    Digits.of(bandHighHz, 6)));
+        } else if (highest < settings.highestHarmonic()) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "Harmonics 2 to %d are counted; higher ones lie above the end of the band at %s Hz or too close"
+                            + " to half the sample rate.",
+                    highest,
+                    Digits.of(bandHighHz, 6)));
+        }
+        return harmonics;
+    }
+}

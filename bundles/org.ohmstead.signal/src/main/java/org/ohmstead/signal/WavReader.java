@@ -1,0 +1,243 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.signal;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads one WAV file. Sizes stated in the file are believed only as far as the file is long. */
+final class WavReader {
+    private static final int MOST_CHANNELS = 32;
+    private static final long MOST_SAMPLES = 1L << 28;
+    private static final long UNKNOWN_SIZE = 0xFFFFFFFFL;
+    private static final int BLOCK_FRAMES = 4096;
+    /** The last 14 bytes of the sub-format identifier of an extensible format, after its two bytes of format tag. */
+    private static final byte[] SUBFORMAT_TAIL = {
+        0, 0, 0, 0, 0x10, 0, (byte) 0x80, 0, 0, (byte) 0xAA, 0, 0x38, (byte) 0x9B, 0x71
+    };
+
+    private final Path file;
+    private final FileChannel channel;
+    private final long fileSize;
+    private ByteBuffer format;
+    private boolean wide;
+    private long outerSize;
+    private long wideDataSize = -1;
+    private long dataPosition = -1;
+    private long dataSize;
+
+    private WavReader(Path file, FileChannel channel) throws IOException {
+        this.file = file;
+        this.channel = channel;
+        this.fileSize = channel.size();
+    }
+
+    static Capture read(Path file, double[] voltsPerFullScale) throws CaptureException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+            return new WavReader(file, channel).capture(voltsPerFullScale);
+        } catch (IOException e) {
+            throw FileFailure.reading(file, e);
+        }
+    }
+
+    private CaptureException broken(String what) {
+        return new CaptureException(file.getFileName() + " " + what);
+    }
+
+    private Capture capture(double[] scales) throws IOException, CaptureException {
+        readOuterHeader();
+        scanChunks();
+        if (dataPosition < 0) {
+            throw broken("has no data chunk, so it holds no samples. Record or copy the file again.");
+        }
+        if (format == null) {
+            throw broken("has no format chunk, so its samples cannot be understood. Record or copy the file again.");
+        }
+        int channels = format.getShort(2) & 0xFFFF;
+        long sampleRate = format.getInt(4) & 0xFFFFFFFFL;
+        WavFormat sampleFormat = sampleFormat(channels, sampleRate);
+        int frameBytes = channels * sampleFormat.bytes();
+        long frames = frames(frameBytes);
+        if (frames * channels > MOST_SAMPLES) {
+            throw broken("holds " + frames + " frames of " + channels + " channels, more than can be analysed at once."
+                    + " Cut it into shorter files.");
+        }
+        double[][] samples = samples(sampleFormat, channels, (int) frames, WavFile.scalesFor(file, channels, scales));
+        List<Waveform> waveforms = new ArrayList<>();
+        for (double[] values : samples) {
+            waveforms.add(Waveform.wrap(sampleRate, values));
+        }
+        String text = String.format(
+                Locale.ROOT,
+                "WAV %s, %d channel%s, %d Hz",
+                sampleFormat.text(),
+                channels,
+                channels == 1 ? "" : "s",
+                sampleRate);
+        return new Capture(waveforms, String.valueOf(file.getFileName()), text);
+    }
+
+    private ByteBuffer bytes(long position, int count) throws IOException {
+        ByteBuffer buffer = ByteBuffer.allocate(count).order(ByteOrder.LITTLE_ENDIAN);
+        while (buffer.hasRemaining()) {
+            if (channel.read(buffer, position + buffer.position()) < 0) {
+                throw new EOFException("it became shorter while it was read");
+            }
+        }
+        return buffer.flip();
+    }
+
+    private static String identifier(ByteBuffer buffer, int index) {
+        return new String(buffer.array(), index, 4, StandardCharsets.ISO_8859_1);
+    }
+
+    private void readOuterHeader() throws IOException, CaptureException {
+        if (fileSize < 12) {
+            throw broken(
+                    "is no WAV file: it is only " + fileSize + " bytes long. Choose another file or record again.");
+        }
+        ByteBuffer header = bytes(0, 12);
+        String outer = identifier(header, 0);
+        wide = "RF64".equals(outer);
+        if (!(wide || "RIFF".equals(outer)) || !"WAVE".equals(identifier(header, 8))) {
+            throw broken("is no WAV file: it does not begin as one. Choose another file or export it as WAV.");
+        }
+        outerSize = header.getInt(4) & 0xFFFFFFFFL;
+    }
+
+    private void scanChunks() throws IOException, CaptureException {
+        long position = 12;
+        while (position + 8 <= fileSize) {
+            ByteBuffer header = bytes(position, 8);
+            String id = identifier(header, 0);
+            long size = header.getInt(4) & 0xFFFFFFFFL;
+            long body = position + 8;
+            if ("ds64".equals(id) && size >= 24 && body + 24 <= fileSize) {
+                wideDataSize = bytes(body, 24).getLong(8);
+            } else if ("fmt ".equals(id)) {
+                readFormat(body, size);
+            } else if ("data".equals(id) && dataPosition < 0) {
+                size = dataChunk(body, size);
+            }
+            if (size < 0 || size > fileSize - body) {
+                return;
+            }
+            position = body + size + (size & 1);
+        }
+    }
+
+    private void readFormat(long body, long size) throws IOException, CaptureException {
+        if (format != null) {
+            return;
+        }
+        if (size < 16 || body + size > fileSize) {
+            throw broken("has a format chunk of " + size + " bytes, which is too short or goes beyond the end of the"
+                    + " file. Record or copy the file again.");
+        }
+        format = bytes(body, (int) Math.min(size, 64));
+    }
+
+    private long dataChunk(long body, long statedSize) throws CaptureException {
+        long size = statedSize;
+        if (wide && statedSize == UNKNOWN_SIZE) {
+            size = wideDataSize;
+            if (size < 0) {
+                throw broken("is an RF64 file without a valid size of its data. Record or copy the file again.");
+            }
+        } else if (statedSize == UNKNOWN_SIZE || (statedSize == 0 && unfinished(body))) {
+            throw broken("has an unfinished header: its data size is "
+                    + (statedSize == 0 ? "0" : "unknown") + " although " + (fileSize - body)
+                    + " bytes follow. The recorder was stopped before it closed the file. Record again, or let the"
+                    + " recording program repair the file.");
+        }
+        dataPosition = body;
+        dataSize = size;
+        return size;
+    }
+
+    /** Whether bytes follow an empty data chunk that the outer size does not know of. */
+    private boolean unfinished(long body) {
+        return fileSize > body && (outerSize == 0 || outerSize == UNKNOWN_SIZE || outerSize + 8 <= body);
+    }
+
+    private int formatTag() throws CaptureException {
+        int tag = format.getShort(0) & 0xFFFF;
+        if (tag != 0xFFFE) {
+            return tag;
+        }
+        if (format.capacity() < 40 || !Arrays.equals(Arrays.copyOfRange(format.array(), 26, 40), SUBFORMAT_TAIL)) {
+            throw broken("has an extensible format of a kind that is not known. Export it as plain integer WAV.");
+        }
+        return format.getShort(24) & 0xFFFF;
+    }
+
+    private WavFormat sampleFormat(int channels, long sampleRate) throws CaptureException {
+        int tag = formatTag();
+        int frameBytes = format.getShort(12) & 0xFFFF;
+        int bits = format.getShort(14) & 0xFFFF;
+        if (channels < 1 || channels > MOST_CHANNELS || sampleRate < 1) {
+            throw broken("states " + channels + " channels at " + sampleRate + " samples per second; 1 to "
+                    + MOST_CHANNELS + " channels and a rate above 0 can be read. Record or copy the file again.");
+        }
+        boolean integer = tag == 1 && (bits == 16 || bits == 24 || bits == 32);
+        boolean floating = tag == 3 && (bits == 32 || bits == 64);
+        if (!integer && !floating) {
+            throw broken("has samples of a kind that cannot be read (format " + tag + ", " + bits + " bits). Export it"
+                    + " with integer samples of 16, 24 or 32 bits or floating-point samples.");
+        }
+        if (frameBytes != channels * bits / 8) {
+            throw broken("contradicts itself: " + channels + " channels of " + bits + " bits need "
+                    + channels * bits / 8 + " bytes per frame, but its header says " + frameBytes
+                    + ". Record or export the file again.");
+        }
+        return new WavFormat(floating, bits);
+    }
+
+    private long frames(int frameBytes) throws CaptureException {
+        long there = fileSize - dataPosition;
+        if (dataSize > there) {
+            throw broken("is cut short: its header promises " + dataSize / frameBytes + " frames, but only "
+                    + there / frameBytes + " are there. Copy the file again, or record again.");
+        }
+        if (dataSize < frameBytes) {
+            throw broken("holds no samples. Record again.");
+        }
+        if (dataSize % frameBytes != 0) {
+            throw broken("is damaged: its data of " + dataSize + " bytes end inside a frame of " + frameBytes
+                    + " bytes. Copy the file again, or record again.");
+        }
+        return dataSize / frameBytes;
+    }
+
+    private double[][] samples(WavFormat sampleFormat, int channels, int frames, double[] scales)
+            throws IOException, CaptureException {
+        double[][] samples = new double[channels][frames];
+        int frameBytes = channels * sampleFormat.bytes();
+        for (int start = 0; start < frames; start += BLOCK_FRAMES) {
+            int count = Math.min(BLOCK_FRAMES, frames - start);
+            ByteBuffer block = bytes(dataPosition + (long) start * frameBytes, count * frameBytes);
+            for (int i = 0; i < count; i++) {
+                for (int c = 0; c < channels; c++) {
+                    double value = sampleFormat.get(block, i * frameBytes + c * sampleFormat.bytes()) * scales[c];
+                    if (!Double.isFinite(value)) {
+                        throw broken("holds a value that is no number in frame " + (start + i + 1) + " of channel "
+                                + (c + 1) + ". Export or record the file again.");
+                    }
+                    samples[c][start + i] = value;
+                }
+            }
+        }
+        return samples;
+    }
+}
