@@ -1,0 +1,111 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Locale;
+
+/**
+ * The captures of a project: each file lies under the SHA-256 of its content, {@code captures/ab/abcd...wav}, is written once and
+ * never changed.
+ */
+public final class CaptureStore {
+    private static final int BUFFER_BYTES = 1 << 16;
+
+    private final Path captures;
+
+    /**
+     * Makes a store in a project's folder. Nothing is written until the first capture comes.
+     *
+     * @param projectFolder the project's folder
+     */
+    public CaptureStore(Path projectFolder) {
+        this.captures = projectFolder.resolve("captures");
+    }
+
+    /**
+     * A capture that lies in the store.
+     *
+     * @param file where
+     * @param sha256 hash of its content, 64 hexadecimal digits
+     */
+    public record StoredCapture(Path file, String sha256) {}
+
+    /**
+     * Copies a file into the store, unless its content is already there, and returns when it is on the disk.
+     *
+     * @param source the file; it is left as it is
+     * @throws TestLogException when the file cannot be read, or the store not be written
+     */
+    public StoredCapture store(Path source) throws TestLogException {
+        String hash = sha256(source);
+        Path target = captures.resolve(hash.substring(0, 2)).resolve(hash + ending(source));
+        try {
+            if (!Files.exists(target)) {
+                copy(source, target);
+            }
+        } catch (IOException e) {
+            throw new TestLogException(
+                    "The capture " + source.getFileName() + " could not be copied into " + captures + " (" + e
+                            + "). Check that you may write there and that the disk has room; the original is untouched.",
+                    e);
+        }
+        return new StoredCapture(target, hash);
+    }
+
+    private static void copy(Path source, Path target) throws IOException {
+        Path folder = Files.createDirectories(target.getParent());
+        Path part = Files.createTempFile(folder, "part", ".tmp");
+        try {
+            Files.copy(source, part, StandardCopyOption.REPLACE_EXISTING);
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    /**
+     * Returns the SHA-256 of a file's content as 64 hexadecimal digits.
+     *
+     * @param file the file
+     * @throws TestLogException when it cannot be read
+     */
+    public static String sha256(Path file) throws TestLogException {
+        try (InputStream in = Files.newInputStream(file)) {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            byte[] buffer = new byte[BUFFER_BYTES];
+            for (int count = in.read(buffer); count >= 0; count = in.read(buffer)) {
+                digest.update(ByteBuffer.wrap(buffer, 0, count));
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchFileException e) {
+            throw new TestLogException(
+                    "The capture " + file + " does not exist. Check the name, or record it again.", e);
+        } catch (IOException e) {
+            throw new TestLogException(
+                    "The capture " + file + " could not be read (" + e + "). Check the file and its permissions.", e);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    private static String ending(Path source) {
+        String name = source.getFileName().toString().toLowerCase(Locale.ROOT);
+        return name.matches(".*\\.[a-z0-9]{1,5}") ? name.substring(name.lastIndexOf('.')) : ".bin";
+    }
+}

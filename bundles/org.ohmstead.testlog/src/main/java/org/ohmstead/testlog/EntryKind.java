@@ -1,0 +1,40 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What an entry of the log is. */
+public enum EntryKind {
+    /** A reading. */
+    READING("reading", 'R'),
+    /** Takes another entry back, with a reason. */
+    VOID("void", 'V'),
+    /** A remark. */
+    NOTE("note", 'N');
+
+    private final String word;
+    private final char idPrefix;
+
+    EntryKind(String word, char idPrefix) {
+        this.word = word;
+        this.idPrefix = idPrefix;
+    }
+
+    /** Returns how the kind is spelled in the file. */
+    public String word() {
+        return word;
+    }
+
+    /** Returns the letter that the ids of this kind begin with. */
+    public char idPrefix() {
+        return idPrefix;
+    }
+
+    /** Returns the kind that a word of the file stands for, or empty when there is none. */
+    public static Optional<EntryKind> ofWord(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+    }
+}

@@ -1,0 +1,103 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog;
+
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.Reading;
+
+/**
+ * Which entries of the log are wanted. A condition on mode, load or step is met by readings only.
+ *
+ * @param kinds which kinds; at least one
+ * @param mode only readings in this mode
+ * @param loadId only readings into this load
+ * @param stepId only readings of this step
+ * @param since only entries added at this moment or later
+ * @param includeVoided whether entries that were voided are wanted too
+ */
+public record LogQuery(
+        Set<EntryKind> kinds,
+        Optional<Mode> mode,
+        Optional<String> loadId,
+        Optional<String> stepId,
+        Optional<Instant> since,
+        boolean includeVoided) {
+    public LogQuery {
+        kinds = Set.copyOf(kinds);
+        if (kinds.isEmpty()) {
+            throw new IllegalArgumentException("kinds is empty; it needs at least one kind of entry");
+        }
+        Objects.requireNonNull(mode, "mode");
+        Objects.requireNonNull(loadId, "loadId");
+        Objects.requireNonNull(stepId, "stepId");
+        Objects.requireNonNull(since, "since");
+    }
+
+    /** Returns a query for every entry, voided ones and voids included. */
+    public static LogQuery everything() {
+        return new LogQuery(
+                Set.of(EntryKind.values()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                true);
+    }
+
+    /** Returns a query for the readings that count. */
+    public static LogQuery validReadings() {
+        return new LogQuery(
+                Set.of(EntryKind.READING),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+    }
+
+    /** Returns this query for readings in one mode. */
+    public LogQuery withMode(Mode wanted) {
+        return new LogQuery(kinds, Optional.of(wanted), loadId, stepId, since, includeVoided);
+    }
+
+    /** Returns this query for readings into one load. */
+    public LogQuery withLoad(String wanted) {
+        return new LogQuery(kinds, mode, Optional.of(wanted), stepId, since, includeVoided);
+    }
+
+    /** Returns this query for readings of one step. */
+    public LogQuery withStep(String wanted) {
+        return new LogQuery(kinds, mode, loadId, Optional.of(wanted), since, includeVoided);
+    }
+
+    /** Returns this query for entries added at a moment or later. */
+    public LogQuery withSince(Instant wanted) {
+        return new LogQuery(kinds, mode, loadId, stepId, Optional.of(wanted), includeVoided);
+    }
+
+    /** Returns this query with voided entries or without. */
+    public LogQuery withVoided(boolean wanted) {
+        return new LogQuery(kinds, mode, loadId, stepId, since, wanted);
+    }
+
+    /** Returns whether an entry is wanted. */
+    public boolean matches(LogEntry entry) {
+        boolean asEntry = kinds.contains(entry.kind())
+                && (includeVoided || !entry.voided())
+                && since.map(moment -> !entry.recordedAt().isBefore(moment)).orElse(true);
+        boolean anyReading = mode.isEmpty() && loadId.isEmpty() && stepId.isEmpty();
+        return asEntry
+                && (anyReading || entry.reading().map(this::matchesReading).orElse(false));
+    }
+
+    private boolean matchesReading(Reading reading) {
+        return mode.map(wanted -> reading.mode() == wanted).orElse(true)
+                && loadId.map(wanted -> reading.loadId().equals(wanted)).orElse(true)
+                && stepId.map(wanted -> reading.stepId().equals(wanted)).orElse(true);
+    }
+}

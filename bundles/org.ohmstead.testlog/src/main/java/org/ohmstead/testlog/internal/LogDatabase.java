@@ -1,0 +1,162 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog.internal;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Arrays;
+import org.ohmstead.testlog.TestLogException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/** Opens the file of a log, after having made sure that it is one. */
+public final class LogDatabase {
+    private static final byte[] FILE_MARK = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+    private LogDatabase() {}
+
+    /** Opens a log for adding; makes it when there is none. */
+    public static Connection open(Path file, int busySeconds) throws TestLogException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new TestLogException("The log " + file + " cannot be made, because the folder " + folder
+                    + " does not exist. Make the project first, or check the name.");
+        }
+        boolean writable = Files.isWritable(folder) && (!Files.exists(file) || Files.isWritable(file));
+        if (!writable) {
+            throw new TestLogException(
+                    "The log " + file + " cannot be added to, because you may not write to it or its"
+                            + " folder. Ask for the right to, copy the project to a place of your own, or open it for reading only.");
+        }
+        requireDatabase(file);
+        return LogFailures.guard(file, "The log was not opened", () -> {
+            boolean ready = false;
+            Connection connection = connect(file.toUri().toASCIIString(), config(busySeconds));
+            try {
+                requireLog(file, connection, true);
+                useWriteAheadLog(file, connection);
+                LogSchema.migrate(connection, LogSchema.STEPS);
+                ready = true;
+                return connection;
+            } finally {
+                if (!ready) {
+                    connection.close();
+                }
+            }
+        });
+    }
+
+    /** Opens an existing log for reading. */
+    public static Connection openReadOnly(Path file, int busySeconds) throws TestLogException {
+        if (!Files.exists(file)) {
+            throw new TestLogException(
+                    "There is no log " + file + ". Check the name; a project without readings has no log yet.");
+        }
+        requireDatabase(file);
+        return LogFailures.guard(file, "The log was not opened", () -> {
+            SQLiteConfig config = config(busySeconds);
+            config.setReadOnly(true);
+            boolean ready = false;
+            Connection connection = connect(file.toUri().toASCIIString() + immutability(file), config);
+            try {
+                requireLog(file, connection, false);
+                ready = true;
+                return connection;
+            } finally {
+                if (!ready) {
+                    connection.close();
+                }
+            }
+        });
+    }
+
+    // Reading in write-ahead mode needs a small file beside the log. Where none can be made and nothing is pending,
+    // nobody can be
+    // writing either, and the file can be taken as it is.
+    private static String immutability(Path file) throws IOException {
+        Path pending = file.resolveSibling(file.getFileName() + "-wal");
+        boolean nothingPending = !Files.exists(pending) || Files.size(pending) == 0;
+        boolean fixed =
+                nothingPending && !Files.isWritable(file.toAbsolutePath().getParent());
+        return fixed ? "?immutable=1" : "";
+    }
+
+    private static SQLiteConfig config(int busySeconds) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(busySeconds * 1000);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        return config;
+    }
+
+    private static Connection connect(String uri, SQLiteConfig config) throws SQLException {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + uri);
+        return source.getConnection();
+    }
+
+    /** Looks at the file itself, because SQLite would only notice after having begun to write. */
+    private static void requireDatabase(Path file) throws TestLogException {
+        if (!Files.exists(file)) {
+            return;
+        }
+        byte[] start;
+        try (InputStream in = Files.newInputStream(file)) {
+            start = in.readNBytes(FILE_MARK.length);
+        } catch (IOException failure) {
+            throw new TestLogException(
+                    "The log " + file + " cannot be read. Check that it is a file and that you may read it.", failure);
+        }
+        if (start.length > 0 && !Arrays.equals(start, FILE_MARK)) {
+            throw new TestLogException(
+                    "The file " + file + " is not a test log, or its beginning is damaged. Nothing was"
+                            + " written to it. Take the log from a backup, or move the file away to begin a new log.");
+        }
+    }
+
+    private static void requireLog(Path file, Connection connection, boolean mayBeNew)
+            throws SQLException, TestLogException {
+        int application = LogSchema.number(connection, "PRAGMA application_id");
+        int version = LogSchema.number(connection, "PRAGMA user_version");
+        boolean isNew = application == 0
+                && version == 0
+                && LogSchema.number(connection, "SELECT count(*) FROM sqlite_schema") == 0;
+        if (isNew && mayBeNew) {
+            return;
+        }
+        if (isNew) {
+            throw new TestLogException(
+                    "The log " + file + " is empty. If it should hold readings, take it from a backup.");
+        }
+        if (application != LogSchema.APPLICATION_ID) {
+            throw new TestLogException(
+                    "The file " + file + " is a database of another program and not a test log. Nothing"
+                            + " was written to it. Check the name.");
+        }
+        int newest = LogSchema.newestVersion(LogSchema.STEPS);
+        if (version > newest) {
+            throw new TestLogException("The log " + file + " is of version " + version
+                    + ", but this Ohmstead knows versions up to " + newest
+                    + ". Update Ohmstead to open it. Nothing was written to it.");
+        }
+    }
+
+    private static void useWriteAheadLog(Path file, Connection connection) throws SQLException, TestLogException {
+        try (Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery("PRAGMA journal_mode = WAL")) {
+            String mode = result.getString(1);
+            if (!"wal".equals(mode)) {
+                throw new TestLogException("The log " + file + " cannot be used safely where it lies (journal mode "
+                        + mode + "). Move the project to a local disk.");
+            }
+        }
+    }
+}

@@ -1,0 +1,81 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog.internal;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.ohmstead.testlog.TestLogException;
+
+/** The tables and triggers of a log file, and how a file comes to have them. */
+final class LogSchema {
+    /** Marks the file as a log of Ohmstead: the letters OHMS. */
+    static final int APPLICATION_ID = 0x4F484D53;
+
+    private static final String NO_UPDATE = "CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry BEGIN"
+            + " SELECT RAISE(ABORT, 'An entry of the test log is never changed; void it and add another.'); END";
+    private static final String NO_DELETE = "CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry BEGIN"
+            + " SELECT RAISE(ABORT, 'An entry of the test log is never deleted; void it with a reason.'); END";
+    // Also keeps INSERT OR REPLACE out, which deletes without asking the trigger for deletions.
+    private static final String ONLY_AT_END =
+            "CREATE TRIGGER entry_is_only_added_at_the_end BEFORE INSERT ON entry WHEN"
+                    + " NEW.seq IS NOT (SELECT coalesce(max(seq), 0) + 1 FROM entry)"
+                    + " OR EXISTS (SELECT 1 FROM entry WHERE entry_id = NEW.entry_id) BEGIN"
+                    + " SELECT RAISE(ABORT, 'An entry is only added at the end of the test log, with an id of its own.'); END";
+
+    /** For each version of the schema what leads to it from the one before, in order; the first makes a new log. */
+    static final List<List<String>> STEPS = List.of(List.of(
+            "CREATE TABLE entry (seq INTEGER PRIMARY KEY, kind TEXT NOT NULL, entry_id TEXT NOT NULL UNIQUE,"
+                    + " recorded_at TEXT NOT NULL, body TEXT NOT NULL, previous_hash TEXT NOT NULL,"
+                    + " hash TEXT NOT NULL) STRICT",
+            "CREATE INDEX entry_by_kind ON entry (kind)",
+            NO_UPDATE,
+            NO_DELETE,
+            ONLY_AT_END,
+            "PRAGMA application_id = " + APPLICATION_ID));
+
+    private LogSchema() {}
+
+    /** Returns the triggers that guard the table, by name. */
+    static Map<String, String> guards() {
+        return new TreeMap<>(Map.of(
+                "entry_is_never_changed", NO_UPDATE,
+                "entry_is_never_deleted", NO_DELETE,
+                "entry_is_only_added_at_the_end", ONLY_AT_END));
+    }
+
+    static int newestVersion(List<List<String>> steps) {
+        return steps.size();
+    }
+
+    /** Brings a file to the newest version, in one transaction; two processes may do so at once. */
+    static void migrate(Connection connection, List<List<String>> steps) throws SQLException, TestLogException {
+        if (number(connection, "PRAGMA user_version") == newestVersion(steps)) {
+            return;
+        }
+        Transaction.run(connection, () -> {
+            int version = number(connection, "PRAGMA user_version");
+            try (Statement statement = connection.createStatement()) {
+                for (; version < steps.size(); version++) {
+                    for (String sql : steps.get(version)) {
+                        statement.executeUpdate(sql);
+                    }
+                    statement.executeUpdate("PRAGMA user_version = " + (version + 1));
+                }
+            }
+            return version;
+        });
+    }
+
+    static int number(Connection connection, String query) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery(query)) {
+            return result.getInt(1);
+        }
+    }
+}
