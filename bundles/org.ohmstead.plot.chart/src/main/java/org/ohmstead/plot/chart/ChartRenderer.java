@@ -1,0 +1,141 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.plot.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import javax.imageio.ImageIO;
+import org.ohmstead.plot.Plot;
+import org.ohmstead.plot.chart.internal.ChartAssembly;
+import org.ohmstead.plot.chart.internal.CleanTexts;
+import org.ohmstead.plot.chart.internal.SvgCanvas;
+
+/**
+ * Draws plots. Holds no state but its fonts: one renderer serves any number of plots and threads. Control characters and
+ * unpaired surrogates in a plot's texts are drawn as U+FFFD, the replacement character.
+ */
+public final class ChartRenderer {
+    private static final double SMALLEST_POINTS = 40;
+    private static final double LARGEST_PIXELS = 20_000;
+
+    private final ChartFonts fonts;
+
+    /** Makes a renderer with the fonts of {@link ChartFonts#standard()}. */
+    public ChartRenderer() {
+        this(ChartFonts.standard());
+    }
+
+    /** Makes a renderer with the given fonts. */
+    public ChartRenderer(ChartFonts fonts) {
+        this.fonts = Objects.requireNonNull(fonts, "fonts");
+    }
+
+    /**
+     * Draws the plot with its upper left corner at the origin of the graphics and returns where things are. The state
+     * of the graphics is as before afterwards.
+     *
+     * @param plot what to draw
+     * @param graphics where to draw; one unit of its user space is one point
+     * @param widthPoints width of the whole chart, 40 or more
+     * @param heightPoints height of the whole chart, 40 or more
+     */
+    public ChartLayout draw(Plot plot, Graphics2D graphics, double widthPoints, double heightPoints) {
+        Objects.requireNonNull(graphics, "graphics");
+        checkSize(widthPoints, heightPoints);
+        Graphics2D own = (Graphics2D) graphics.create();
+        try {
+            return new ChartAssembly(CleanTexts.of(plot), fonts)
+                    .draw(own, new Rectangle2D.Double(0, 0, widthPoints, heightPoints));
+        } finally {
+            own.dispose();
+        }
+    }
+
+    /** Returns the plot as an {@code <svg>} element of fixed size, its ids derived from the content. */
+    public String toSvg(Plot plot, double widthPoints, double heightPoints) {
+        return toSvg(plot, widthPoints, heightPoints, SvgOptions.fixedSize());
+    }
+
+    /**
+     * Returns the plot as an {@code <svg>} element of fixed size.
+     *
+     * @param idPrefix begins every id in the element; see {@link SvgOptions}
+     */
+    public String toSvg(Plot plot, double widthPoints, double heightPoints, String idPrefix) {
+        return toSvg(plot, widthPoints, heightPoints, SvgOptions.fixedSize(idPrefix));
+    }
+
+    /**
+     * Returns the plot as one {@code <svg>} element without XML prolog, to be set into a web page as it is. Texts are
+     * {@code <text>}, and a title and a description are there for those who cannot see the picture.
+     *
+     * @param plot what to draw
+     * @param widthPoints width of the view box, 40 or more
+     * @param heightPoints height of the view box, 40 or more
+     * @param options ids and size
+     */
+    public String toSvg(Plot plot, double widthPoints, double heightPoints, SvgOptions options) {
+        Objects.requireNonNull(options, "options");
+        checkSize(widthPoints, heightPoints);
+        SvgCanvas canvas = new SvgCanvas(widthPoints, heightPoints);
+        draw(plot, canvas.graphics(), widthPoints, heightPoints);
+        return canvas.toElement(CleanTexts.of(plot), fonts, options);
+    }
+
+    /**
+     * Returns the plot as a PNG file on a white ground.
+     *
+     * @param plot what to draw
+     * @param widthPoints width of the chart in points, 40 or more
+     * @param heightPoints height of the chart in points, 40 or more
+     * @param scale pixels for each point, above 0; 2 suits screens of high density, 300.0 / 72 print
+     */
+    public byte[] toPng(Plot plot, double widthPoints, double heightPoints, double scale) {
+        checkSize(widthPoints, heightPoints);
+        double largest = Math.max(widthPoints, heightPoints) * scale;
+        if (!(scale > 0) || !(largest <= LARGEST_PIXELS)) {
+            throw new IllegalArgumentException("scale must be above 0 and give at most " + (int) LARGEST_PIXELS
+                    + " pixels a side but is " + scale + ".");
+        }
+        int widthPixels = Math.max(1, (int) Math.round(widthPoints * scale));
+        int heightPixels = Math.max(1, (int) Math.round(heightPoints * scale));
+        BufferedImage image = new BufferedImage(widthPixels, heightPixels, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            graphics.setColor(Color.WHITE);
+            graphics.fillRect(0, 0, widthPixels, heightPixels);
+            graphics.scale(scale, scale);
+            draw(plot, graphics, widthPoints, heightPoints);
+        } finally {
+            graphics.dispose();
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            if (!ImageIO.write(image, "png", bytes)) {
+                throw new IllegalStateException("This Java runtime has no writer for PNG pictures.");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("The PNG picture could not be encoded in memory.", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void checkSize(double widthPoints, double heightPoints) {
+        checkSide("widthPoints", widthPoints);
+        checkSide("heightPoints", heightPoints);
+    }
+
+    private static void checkSide(String name, double points) {
+        if (!(points >= SMALLEST_POINTS) || !(points <= LARGEST_PIXELS)) {
+            throw new IllegalArgumentException(name + " must be from " + (int) SMALLEST_POINTS + " to "
+                    + (int) LARGEST_PIXELS + " but is " + points + ".");
+        }
+    }
+}

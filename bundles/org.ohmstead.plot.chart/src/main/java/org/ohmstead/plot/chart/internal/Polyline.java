@@ -1,0 +1,80 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.plot.chart.internal;
+
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmstead.plot.PlotPoint;
+
+/**
+ * The points of a line where they are drawn. Where several fall into one column of a point's width, only the first, the
+ * last, the lowest and the highest stay: the picture is the same and its file small.
+ */
+final class Polyline {
+    private Polyline() {}
+
+    static List<Point2D> of(List<PlotPoint> points, Stage stage) {
+        List<Point2D> placed = new ArrayList<>(points.size());
+        boolean rising = true;
+        for (PlotPoint point : points) {
+            Point2D next = new Point2D.Double(stage.x(point.x()), stage.y(point.y()));
+            rising &= placed.isEmpty()
+                    || next.getX() >= placed.get(placed.size() - 1).getX();
+            placed.add(next);
+        }
+        return rising && placed.size() > stage.area().getWidth() ? thinned(placed, stage) : placed;
+    }
+
+    static Path2D path(List<Point2D> points) {
+        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, points.size() + 2);
+        for (Point2D point : points) {
+            if (path.getCurrentPoint() == null) {
+                path.moveTo(point.getX(), point.getY());
+            } else {
+                path.lineTo(point.getX(), point.getY());
+            }
+        }
+        return path;
+    }
+
+    private static List<Point2D> thinned(List<Point2D> points, Stage stage) {
+        // What lies left or right of the area is one column each: it only leads the line to the edge.
+        double left = stage.area().getMinX() - 1;
+        double right = stage.area().getMaxX() + 1;
+        List<Point2D> kept = new ArrayList<>();
+        int start = 0;
+        while (start < points.size()) {
+            long column = column(points.get(start), left, right);
+            int end = start;
+            while (end < points.size() && column(points.get(end), left, right) == column) {
+                end++;
+            }
+            keepExtremes(points, start, end, kept);
+            start = end;
+        }
+        return kept;
+    }
+
+    private static long column(Point2D point, double left, double right) {
+        return (long) Math.floor(Math.max(left, Math.min(right, point.getX())));
+    }
+
+    private static void keepExtremes(List<Point2D> points, int start, int end, List<Point2D> kept) {
+        int lowest = start;
+        int highest = start;
+        for (int i = start; i < end; i++) {
+            lowest = points.get(i).getY() < points.get(lowest).getY() ? i : lowest;
+            highest = points.get(i).getY() > points.get(highest).getY() ? i : highest;
+        }
+        int last = -1;
+        for (int i : new int[] {start, Math.min(lowest, highest), Math.max(lowest, highest), end - 1}) {
+            if (i > last) {
+                kept.add(points.get(i));
+                last = i;
+            }
+        }
+    }
+}
