@@ -1,0 +1,64 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.report.internal;
+
+import java.util.List;
+
+/**
+ * The sheet as the template sees it: texts, tables and charts, all numbers already printed.
+ *
+ * @param paged whether it is for pages rather than for a screen
+ * @param style the style sheet
+ * @param amplifier maker and model
+ * @param author who published or prepared it
+ * @param facts the title block
+ * @param conclusion one sentence
+ * @param confidence in percent
+ * @param ratings the ratings, in the maker's order
+ * @param curveRows charts of power against supply volts, in rows
+ * @param supplyWords what the supply does, in sentences
+ * @param normalised power at the customary voltages
+ * @param sweepCharts distortion against level
+ * @param spectrumCharts harmonics at the end point
+ * @param balance channels against one another
+ * @param manyChannels whether some reading has more than two channels
+ * @param bursts tone bursts
+ * @param budgets uncertainty budgets
+ * @param readings every reading
+ * @param benchItems the bench
+ * @param meters the meters
+ * @param loads the loads
+ * @param remarks the laboratory's own words; may be empty
+ * @param notes about the amplifier; may be empty
+ * @param integrity log, hashes and versions
+ * @param problems of the project
+ * @param footer left part of the page's footer
+ */
+public record SheetView(
+        boolean paged,
+        String style,
+        String amplifier,
+        String author,
+        List<Item> facts,
+        String conclusion,
+        String confidence,
+        List<RatingRow> ratings,
+        List<List<Chart>> curveRows,
+        List<String> supplyWords,
+        Table normalised,
+        List<Chart> sweepCharts,
+        List<Chart> spectrumCharts,
+        Table balance,
+        boolean manyChannels,
+        Table bursts,
+        List<Table> budgets,
+        List<ReadingBlock> readings,
+        List<Item> benchItems,
+        Table meters,
+        Table loads,
+        String remarks,
+        String notes,
+        List<Item> integrity,
+        Table problems,
+        String footer) {}
