@@ -1,0 +1,82 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.ohmstead.model.Problem;
+import org.ohmstead.model.ProjectChecks;
+import org.ohmstead.model.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Lists what is wrong or risky in a project. */
+@Command(
+        name = "check",
+        description = {
+            "List what is wrong or risky in a project: missing loads, steps below the lowest load, supply range, calibration run out,"
+                    + " ratings that no step measures.",
+            ""
+        },
+        footer = {"", "Exit code 1 when there is an error among them."})
+final class CheckCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    private Path project;
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ProjectFolder folder = ProjectFolder.open(project);
+        List<Problem> problems = problems(folder, LocalDate.now());
+        if (json.wanted()) {
+            ObjectNode root = JsonNodeFactory.instance.objectNode();
+            ArrayNode list = root.putArray("problems");
+            for (Problem problem : problems) {
+                list.addObject()
+                        .put("severity", problem.severity().name().toLowerCase(Locale.ROOT))
+                        .put("where", problem.where())
+                        .put("what", problem.what())
+                        .put("remedy", problem.remedy());
+            }
+            console.json(root);
+        } else if (problems.isEmpty()) {
+            console.line("No problems: " + folder.project().plan().size() + " steps, "
+                    + folder.project().amplifier().ratings().size() + " ratings.");
+        } else {
+            for (Problem problem : problems) {
+                console.line(problem.severity() + "  " + problem.where());
+                console.line("    " + problem.what());
+                console.line("    " + problem.remedy());
+            }
+        }
+        boolean error = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return error ? ExitCodes.FELL_SHORT : ExitCodes.DONE;
+    }
+
+    /** Returns what reading the file and looking at the whole brought up, with calibration dates judged for a day. */
+    static List<Problem> problems(ProjectFolder folder, LocalDate day) {
+        List<Problem> problems = new ArrayList<>(folder.loaded().problems());
+        problems.addAll(ProjectChecks.check(folder.project(), day));
+        return problems;
+    }
+}

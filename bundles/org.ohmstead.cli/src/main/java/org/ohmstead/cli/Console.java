@@ -1,0 +1,69 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
+/** Where a word's results, messages and progress go. */
+final class Console {
+    private static final int LINE_WIDTH = 100;
+
+    private final PrintStream out;
+    private final PrintStream err;
+    private final boolean terminal;
+    private boolean progressShown;
+
+    Console(PrintStream out, PrintStream err) {
+        this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
+        this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
+        this.terminal = System.console() != null;
+    }
+
+    /** Prints a line of results. */
+    void line(String text) {
+        clearProgress();
+        out.println(text);
+    }
+
+    /** Prints one JSON document. */
+    void json(JsonNode document) throws JsonProcessingException {
+        clearProgress();
+        out.println(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(document));
+    }
+
+    /** Prints raw text of an export, without anything added. */
+    void raw(String text) {
+        clearProgress();
+        out.print(text);
+        out.flush();
+    }
+
+    /** Prints a message for people. */
+    void message(String text) {
+        clearProgress();
+        err.println("ohmstead: " + text);
+    }
+
+    /** Shows how far something is: on a terminal one line that is written over, elsewhere nothing. */
+    void progress(int done, int total, String what) {
+        if (terminal) {
+            String text = String.format("%3d/%d  %s", done, total, what);
+            err.print("\r" + (text.length() > LINE_WIDTH ? text.substring(0, LINE_WIDTH) : text) + "\u001b[K");
+            err.flush();
+            progressShown = true;
+        }
+    }
+
+    private void clearProgress() {
+        if (progressShown) {
+            err.print("\r\u001b[K");
+            err.flush();
+            progressShown = false;
+        }
+    }
+}

@@ -1,0 +1,157 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.ohmstead.curves.LoadCurve;
+import org.ohmstead.curves.LoadCurves;
+import org.ohmstead.curves.PowerCurve;
+import org.ohmstead.curves.PowerPoint;
+import org.ohmstead.curves.SaturationCurve;
+import org.ohmstead.metrology.Estimate;
+import org.ohmstead.testlog.TestLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Fits power against supply voltage. */
+@Command(
+        name = "curves",
+        description = {
+            "Fit power against supply voltage to the logged readings, and state the power at any voltage.",
+            "",
+            "For each load, mode and channel the output stage's peak volts are taken as a straight line in the supply volts"
+                    + " (gain times supply less a saturation voltage). With one supply voltage only, power is scaled by its square and"
+                    + " said to be.",
+            ""
+        })
+final class CurvesCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    private Path project;
+
+    @Option(
+            names = "--at",
+            paramLabel = "V",
+            split = ",",
+            defaultValue = "12.0,12.6,13.8,14.4",
+            description = "Supply volts to state the power at (default ${DEFAULT-VALUE}).")
+    private List<Double> supplyVolts;
+
+    CurvesCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        for (double volts : supplyVolts) {
+            if (!Double.isFinite(volts) || volts <= 0 || volts > 100) {
+                throw new InputException("--at has " + volts + "; supply volts lie above 0 and up to 100.");
+            }
+        }
+        ProjectFolder folder = ProjectFolder.open(project);
+        List<LoadCurve> curves;
+        try (TestLog log = folder.readLog()) {
+            curves = LoadCurves.fit(ProjectFolder.validReadings(ProjectFolder.trustedEntries(log)));
+        }
+        if (curves.isEmpty()) {
+            throw new InputException(
+                    "The log of " + folder.folder()
+                            + " holds no valid reading that reached its end point. Run steps first, or look at: ohmstead log list");
+        }
+        double confidence = folder.project().sheet().confidence();
+        if (json.wanted()) {
+            console.json(document(curves, confidence));
+        } else {
+            print(curves, confidence);
+        }
+        return ExitCodes.DONE;
+    }
+
+    private void print(List<LoadCurve> curves, double confidence) {
+        List<String> headers = new ArrayList<>(List.of("power", "mode", ">load \u03a9", "channel"));
+        supplyVolts.forEach(volts -> headers.add(">W at " + Texts.number(volts) + " V"));
+        headers.add(">% per V");
+        TextTable table = new TextTable(headers.toArray(String[]::new));
+        for (LoadCurve curve : curves) {
+            List<String> cells = new ArrayList<>(List.of(
+                    Texts.kind(curve.kind()),
+                    Texts.mode(curve.mode()),
+                    Texts.number(curve.nominalLoadOhms()),
+                    curve.channel()));
+            for (double volts : supplyVolts) {
+                Estimate power = curve.powerAt(volts);
+                cells.add(Texts.fixed(power.value(), 1) + " \u00b1 "
+                        + Texts.fixed(power.expandedUncertainty(confidence), 1)
+                        + (curve.curve().predict(volts).extrapolated() ? "*" : " "));
+            }
+            cells.add(Texts.fixed(curve.curve().percentPerVolt(middle(curve)), 1));
+            table.row(cells.toArray(String[]::new));
+        }
+        table.print(console);
+        console.line("");
+        console.line("Intervals cover " + Texts.number(100 * confidence) + " %.  * outside the measured supply volts.");
+        curves.stream()
+                .map(LoadCurve::curve)
+                .map(PowerCurve::describe)
+                .distinct()
+                .limit(1)
+                .forEach(console::line);
+    }
+
+    private static double middle(LoadCurve curve) {
+        return curve.points().stream()
+                .mapToDouble(PowerPoint::supplyVolts)
+                .average()
+                .orElseThrow();
+    }
+
+    private ObjectNode document(List<LoadCurve> curves, double confidence) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("confidence", confidence);
+        ArrayNode list = root.putArray("curves");
+        for (LoadCurve curve : curves) {
+            ObjectNode node = list.addObject();
+            node.put("kind", curve.kind().name());
+            node.put("mode", curve.mode().name());
+            node.put("loadOhms", curve.nominalLoadOhms());
+            node.put("channel", curve.channel());
+            node.put("model", curve.curve() instanceof SaturationCurve ? "saturation" : "squareLaw");
+            node.put("description", curve.curve().describe());
+            ArrayNode points = node.putArray("points");
+            for (PowerPoint point : curve.points()) {
+                points.addObject()
+                        .put("supplyVolts", point.supplyVolts())
+                        .put("powerWatts", point.powerWatts())
+                        .put("standardUncertaintyWatts", curve.totalStandardUncertaintyWatts(point));
+            }
+            ArrayNode predictions = node.putArray("predictions");
+            for (double volts : supplyVolts) {
+                Estimate power = curve.powerAt(volts);
+                predictions
+                        .addObject()
+                        .put("supplyVolts", volts)
+                        .put("powerWatts", power.value())
+                        .put("standardUncertaintyWatts", power.standardUncertainty())
+                        .put("expandedUncertaintyWatts", power.expandedUncertainty(confidence))
+                        .put("extrapolated", curve.curve().predict(volts).extrapolated());
+            }
+        }
+        return root;
+    }
+}

@@ -1,0 +1,49 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The word before the words about the test log. */
+@Command(
+        name = "log",
+        description = {
+            "Look at the test log, verify it, void a bad reading, export it.",
+            "",
+            "The log is append-only: nothing is overwritten. Each entry holds the hash of the one before, so any change shows.",
+            ""
+        },
+        synopsisSubcommandLabel = "WORD")
+final class LogCommand implements Runnable {
+    @Mixin
+    private HelpOption help;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Object[] words;
+
+    LogCommand(Console console) {
+        words = new Object[] {
+            new LogListCommand(console),
+            new LogShowCommand(console),
+            new LogVerifyCommand(console),
+            new LogVoidCommand(console),
+            new LogExportCommand(console)
+        };
+    }
+
+    /** Returns the words below this one, for the command line to add. */
+    Object[] words() {
+        return words.clone();
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

@@ -1,0 +1,104 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.Reading;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.LogQuery;
+import org.ohmstead.testlog.TestLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lists the entries of the log. */
+@Command(name = "list", description = "List the readings of the log with their conditions.%n")
+final class LogListCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    private Path project;
+
+    @Option(names = "--mode", paramLabel = "MODE", description = "Only this mode: ${COMPLETION-CANDIDATES}.")
+    private Mode mode;
+
+    @Option(names = "--step", paramLabel = "STEP", description = "Only this step of the plan.")
+    private String step;
+
+    LogListCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        List<LogEntry> entries;
+        try (TestLog log = ProjectFolder.open(project).readLog()) {
+            entries = log.entries(LogQuery.everything()).stream()
+                    .filter(this::wanted)
+                    .toList();
+        }
+        if (json.wanted()) {
+            ObjectNode root = JsonNodeFactory.instance.objectNode();
+            ArrayNode list = root.putArray("entries");
+            for (LogEntry entry : entries) {
+                list.add(EntryJson.summary(entry));
+            }
+            console.json(root);
+        } else {
+            print(entries);
+        }
+        return ExitCodes.DONE;
+    }
+
+    private boolean wanted(LogEntry entry) {
+        if (mode == null && step == null) {
+            return true;
+        }
+        return entry.reading()
+                .filter(reading -> mode == null || reading.mode() == mode)
+                .filter(reading -> step == null || reading.stepId().equals(step))
+                .isPresent();
+    }
+
+    private void print(List<LogEntry> entries) {
+        TextTable table = new TextTable(
+                "entry", "taken (UTC)", "step", "channel", ">supply V", ">A", ">power W", ">\u00b1 W (k=2)", "remark");
+        for (LogEntry entry : entries) {
+            if (entry.reading().isEmpty()) {
+                table.row(entry.id(), entry.recordedAt().toString(), "", "", "", "", "", "", EntryJson.remark(entry));
+                continue;
+            }
+            Reading reading = entry.reading().get();
+            for (ChannelReading channel : reading.channels()) {
+                table.row(
+                        entry.id(),
+                        reading.takenAt().toString(),
+                        reading.stepId(),
+                        channel.channel(),
+                        Texts.fixed(channel.supplyVolts(), 2),
+                        channel.supplyAmps().isPresent()
+                                ? Texts.fixed(channel.supplyAmps().getAsDouble(), 1)
+                                : "",
+                        Texts.fixed(channel.powerWatts(), 2),
+                        Texts.fixed(2 * channel.standardUncertaintyWatts(), 2),
+                        entry.voided() ? EntryJson.remark(entry) : Texts.outcome(channel.outcome()));
+            }
+        }
+        table.print(console);
+    }
+}

@@ -1,0 +1,51 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.TestLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Shows one entry of the log as it is stored. */
+@Command(name = "show", description = "Show one entry of the log with everything it depended on, as JSON.%n")
+final class LogShowCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Parameters(index = "0", paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    private Path project;
+
+    @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the entry, for example R0003.")
+    private String id;
+
+    LogShowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        try (TestLog log = ProjectFolder.open(project).readLog()) {
+            LogEntry entry = log.entry(id)
+                    .orElseThrow(() -> new InputException(
+                            "The log has no entry " + id + ". See the ids with: ohmstead log list " + project));
+            ObjectNode node = EntryJson.summary(entry);
+            node.remove("channels");
+            node.put("previousHash", entry.previousHash());
+            node.set("body", new ObjectMapper().readTree(entry.bodyText()));
+            console.json(node);
+        }
+        return ExitCodes.DONE;
+    }
+}

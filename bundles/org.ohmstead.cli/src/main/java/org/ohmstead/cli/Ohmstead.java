@@ -1,0 +1,110 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmstead.measure.standard.EvaluationException;
+import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.report.ReportException;
+import org.ohmstead.signal.CaptureException;
+import org.ohmstead.testlog.TestLogException;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.FrameworkUtil;
+import picocli.CommandLine;
+
+/** The command line: parses the words, runs them, and turns what went wrong into sentences and exit codes. */
+public final class Ohmstead {
+    private static final int HELP_WIDTH = 110;
+
+    private Ohmstead() {}
+
+    /**
+     * Runs one command line.
+     *
+     * @param arguments the words and options
+     * @param out where results go: text, or one JSON document with {@code --json}
+     * @param err where messages and progress go
+     * @return 0 done, 1 done but something fell short, 2 wrong usage, 3 bad input, 4 outside failure
+     */
+    public static int run(String[] arguments, PrintStream out, PrintStream err) {
+        Console console = new Console(out, err);
+        CommandLine commands = new CommandLine(new RootCommand(console));
+        for (Object command : new Object[] {
+            new DemoCommand(console),
+            new CheckCommand(console),
+            new AnalyzeCommand(console),
+            new RunCommand(console),
+            new CurvesCommand(console),
+            new ReportCommand(console)
+        }) {
+            commands.addSubcommand(command);
+        }
+        LogCommand log = new LogCommand(console);
+        CommandLine logWords = new CommandLine(log);
+        for (Object word : log.words()) {
+            logWords.addSubcommand(word);
+        }
+        commands.addSubcommand(logWords);
+        commands.setCaseInsensitiveEnumValuesAllowed(true);
+        commands.setUsageHelpWidth(HELP_WIDTH);
+        commands.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
+        commands.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
+        commands.setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, console));
+        int exitCode = commands.execute(arguments);
+        out.flush();
+        return exitCode;
+    }
+
+    private static int explain(Exception failure, Console console) {
+        if (failure instanceof InputException
+                || failure instanceof CaptureException
+                || failure instanceof ProjectFileException
+                || failure instanceof EvaluationException
+                || failure instanceof TestLogException) {
+            console.message(failure.getMessage());
+            return ExitCodes.BAD_INPUT;
+        }
+        if (failure instanceof ReportException) {
+            console.message(failure.getMessage());
+            return ExitCodes.OUTSIDE_FAILURE;
+        }
+        if (failure instanceof IOException) {
+            console.message(sentence((IOException) failure));
+            return ExitCodes.OUTSIDE_FAILURE;
+        }
+        System.getLogger(Ohmstead.class.getName()).log(System.Logger.Level.DEBUG, "unexpected", failure);
+        console.message("a fault in Ohmstead itself (" + failure + "). Nothing that was logged is lost."
+                + " Please report it with the command you gave.");
+        return ExitCodes.OUTSIDE_FAILURE;
+    }
+
+    private static String sentence(IOException failure) {
+        if (failure instanceof FileSystemException trouble) {
+            String reason = Optional.ofNullable(trouble.getReason())
+                    .orElse(trouble.getClass()
+                            .getSimpleName()
+                            .replaceAll("(?<!^)([A-Z])", " $1")
+                            .replace(" Exception", "")
+                            .toLowerCase(Locale.ROOT));
+            return trouble.getFile() + " could not be read or written (" + reason
+                    + "). Check that the folder exists, that you may write to it, and that the disk has room.";
+        }
+        return "A file could not be read or written (" + failure.getMessage() + "). Check the disk and try again.";
+    }
+
+    /** Returns the version of the software, as kept with every reading. */
+    static String version() {
+        return Optional.ofNullable(FrameworkUtil.getBundle(Ohmstead.class))
+                .map(Bundle::getVersion)
+                .map(version -> version.getMajor() + "." + version.getMinor() + "." + version.getMicro())
+                .orElse("unbuilt");
+    }
+}

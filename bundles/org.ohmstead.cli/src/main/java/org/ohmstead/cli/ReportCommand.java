@@ -1,0 +1,59 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Judges the ratings and publishes the results sheet. */
+@Command(
+        name = "report",
+        description = {
+            "Hold each rating against the measurement at the rating's own supply voltage, and write the results sheet as HTML and PDF.",
+            ""
+        },
+        footer = {"", "Exit code 1 when a rating falls short."})
+final class ReportCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    private Path project;
+
+    @Option(
+            names = "--output",
+            paramLabel = "FOLDER",
+            description = "Where to put the sheet (default: the folder of sheets in the project).")
+    private Path output;
+
+    ReportCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ProjectFolder folder = ProjectFolder.open(project);
+        Path target = output == null ? folder.folder().resolve("sheets") : output;
+        Published published = Published.publish(folder, target, Clock.systemUTC());
+        if (json.wanted()) {
+            console.json(published.document());
+        } else {
+            published.printRatings(console);
+            console.line("");
+            console.line("sheet  " + published.html());
+            console.line("       " + published.pdf());
+        }
+        return published.anyFallsShort() ? ExitCodes.FELL_SHORT : ExitCodes.DONE;
+    }
+}
