@@ -1,0 +1,147 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.it.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The arrows between bundles, seen in the compiled classes, and what names and types must be like. */
+class ArchitectureTest {
+    private static JavaClasses all;
+
+    @BeforeAll
+    static void readClasses() throws IOException {
+        List<Path> folders = Bundles.all().stream()
+                .map(bundle -> bundle.resolve("target/classes"))
+                .filter(Files::isDirectory)
+                .toList();
+        all = new ClassFileImporter().importPaths(folders);
+        assertTrue(all.size() > 100, "the compiled classes were not found: only " + all.size());
+    }
+
+    static Stream<String> bundlesWithArrows() {
+        return Arrows.ALLOWED.keySet().stream().sorted();
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundlesWithArrows")
+    void usesOnlyWhatTheDesignAllows(String bundle) {
+        List<String> allowed = Arrows.ALLOWED.get(bundle);
+        classes()
+                .that(describe("belong to " + bundle, type -> owner(type).equals(bundle)))
+                .should()
+                .onlyDependOnClassesThat(describe(
+                        "the design allows", target -> isAllowed(target.getBaseComponentType(), bundle, allowed)))
+                .check(all);
+    }
+
+    private static boolean isAllowed(JavaClass target, String bundle, List<String> allowed) {
+        String packageName = target.getPackageName();
+        if (target.isPrimitive() || packageName.startsWith("java.") && !packageName.startsWith("java.awt")) {
+            return true;
+        }
+        if (packageName.startsWith("java.awt") || packageName.startsWith("javax.imageio")) {
+            return bundle.equals("org.ohmstead.plot.chart") || bundle.equals("org.ohmstead.report");
+        }
+        if (packageName.startsWith("javax.")
+                || packageName.startsWith("org.w3c.")
+                || packageName.startsWith("org.xml.")) {
+            return !packageName.startsWith("javax.swing");
+        }
+        if (owner(target).equals(bundle)) {
+            return true;
+        }
+        return !packageName.contains(".internal")
+                && allowed.stream().anyMatch(prefix -> Arrows.isWithin(packageName, prefix));
+    }
+
+    /** Returns the bundle that a package belongs to: the longest name in the table that begins it. */
+    private static String owner(JavaClass type) {
+        String packageName = type.getPackageName();
+        return Arrows.ALLOWED.keySet().stream()
+                .filter(bundle -> packageName.equals(bundle) || packageName.startsWith(bundle + "."))
+                .max(java.util.Comparator.comparingInt(String::length))
+                .orElse("");
+    }
+
+    @Test
+    void theFourModulesNeverMeet() {
+        slices().matching("org.ohmstead.(load|curves|thermal|testlog)..")
+                .should()
+                .notDependOnEachOther()
+                .check(all);
+    }
+
+    @Test
+    void noCycles() {
+        slices().matching("org.ohmstead.(*)..").should().beFreeOfCycles().check(all);
+    }
+
+    @Test
+    void theModelIsValues() {
+        classes()
+                .that()
+                .resideInAPackage("org.ohmstead.model")
+                .and()
+                .arePublic()
+                .and()
+                .areTopLevelClasses()
+                .and()
+                .doNotHaveSimpleName("ProjectChecks")
+                .should()
+                .beRecords()
+                .orShould()
+                .beEnums()
+                .orShould()
+                .beInterfaces()
+                .check(all);
+    }
+
+    @Test
+    void onlyTheCommandLineWritesToTheStandardStreams() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("org.ohmstead.cli..", "org.ohmstead.it.tests..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .check(all);
+    }
+
+    /** A number's unit stands in its name; the cheapest guard against mixing RMS with peak or watts with dBW. */
+    @Test
+    void numbersOfTheModelNameTheirUnit() {
+        fields().that()
+                .haveRawType(double.class)
+                .and()
+                .areDeclaredInClassesThat()
+                .resideInAnyPackage("org.ohmstead.model", "org.ohmstead.measure..", "org.ohmstead.curves")
+                .and()
+                .areNotStatic()
+                .should()
+                .haveNameMatching(
+                        "(?i).*(Volts|VoltsRms|VoltsPeak|Amps|AmpsRms|Ohms|Watts|Hz|Seconds|Celsius|Kelvin"
+                                + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
+                                + "|coverageFactor|probabilityMet|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
+                .check(all);
+    }
+}
