@@ -63,7 +63,6 @@ final class AnalyzeCommand implements Callable<Integer> {
     @Option(
             names = "--volts-per-full-scale",
             paramLabel = "V",
-            split = ";",
             required = true,
             description = "Volts that full scale stands for; give it again for each further channel that differs."
                     + " In a CSV file it multiplies the columns: 1 if they are in volts.")

@@ -84,13 +84,14 @@ final class CurvesCommand implements Callable<Integer> {
     }
 
     private void print(List<LoadCurve> curves, double confidence) {
-        List<String> headers = new ArrayList<>(List.of("power", "mode", ">load \u03a9", "channel"));
+        List<String> headers = new ArrayList<>(List.of("power", "to", "mode", ">load \u03a9", "channel"));
         supplyVolts.forEach(volts -> headers.add(">W at " + Texts.number(volts) + " V"));
         headers.add(">% per V");
         TextTable table = new TextTable(headers.toArray(String[]::new));
         for (LoadCurve curve : curves) {
             List<String> cells = new ArrayList<>(List.of(
                     Texts.kind(curve.kind()),
+                    Texts.endPoint(curve.endPoint()),
                     Texts.mode(curve.mode()),
                     Texts.number(curve.nominalLoadOhms()),
                     curve.channel()));
@@ -131,6 +132,8 @@ final class CurvesCommand implements Callable<Integer> {
             node.put("mode", curve.mode().name());
             node.put("loadOhms", curve.nominalLoadOhms());
             node.put("channel", curve.channel());
+            node.put("endPoint", Texts.endPoint(curve.endPoint()));
+            node.put("frequencyHz", curve.frequencyHz());
             node.put("model", curve.curve() instanceof SaturationCurve ? "saturation" : "squareLaw");
             node.put("description", curve.curve().describe());
             ArrayNode points = node.putArray("points");

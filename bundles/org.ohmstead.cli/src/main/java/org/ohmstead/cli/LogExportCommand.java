@@ -6,6 +6,7 @@ package org.ohmstead.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.report.LogCsv;
 import org.ohmstead.report.LogJson;
@@ -53,7 +54,9 @@ final class LogExportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         List<LogEntry> entries;
+        Optional<String> fault;
         try (TestLog log = ProjectFolder.open(project).readLog()) {
+            fault = ProjectFolder.fault(log);
             entries = log.entries(LogQuery.everything());
         }
         if (output == null) {
@@ -65,7 +68,8 @@ final class LogExportCommand implements Callable<Integer> {
         } else {
             LogJson.write(entries, output);
         }
-        return ExitCodes.DONE;
+        fault.ifPresent(console::message);
+        return fault.isPresent() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 
     private void write(List<LogEntry> entries, Appendable text) throws IOException, ReportException {

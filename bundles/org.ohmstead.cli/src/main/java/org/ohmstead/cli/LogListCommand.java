@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Mode;
@@ -21,7 +22,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists the entries of the log. */
-@Command(name = "list", description = "List the readings of the log with their conditions.%n")
+@Command(
+        name = "list",
+        description = "List the readings of the log with their conditions.%n",
+        footer = {"", "Exit code 3 when the log was changed after it was written; it is listed all the same."})
 final class LogListCommand implements Callable<Integer> {
     private final Console console;
 
@@ -47,7 +51,9 @@ final class LogListCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         List<LogEntry> entries;
+        Optional<String> fault;
         try (TestLog log = ProjectFolder.open(project).readLog()) {
+            fault = ProjectFolder.fault(log);
             entries = log.entries(LogQuery.everything()).stream()
                     .filter(this::wanted)
                     .toList();
@@ -62,7 +68,8 @@ final class LogListCommand implements Callable<Integer> {
         } else {
             print(entries);
         }
-        return ExitCodes.DONE;
+        fault.ifPresent(console::message);
+        return fault.isPresent() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 
     private boolean wanted(LogEntry entry) {

@@ -56,6 +56,7 @@ final class LogVoidCommand implements Callable<Integer> {
         LogEntry entry;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
+            ProjectFolder.requireWhole(log);
             entry = log.voidEntry(id, reason, who);
         }
         if (json.wanted()) {

@@ -60,16 +60,31 @@ final class ProjectFolder {
         return TestLog.openReadOnly(logFile());
     }
 
-    /** Returns the valid readings of a log whose chain is whole; results are never made from one that was tampered with. */
+    /** Returns the entries of a log whose chain is whole; nothing is made from one that was tampered with. */
     static List<LogEntry> trustedEntries(TestLog log) throws InputException, TestLogException {
-        VerifyReport report = log.verify(Optional.empty());
-        if (!report.intact()) {
-            throw new InputException("The test log is not whole: "
-                    + report.faults().get(0).sentence()
-                    + (report.faults().size() > 1 ? " (and " + (report.faults().size() - 1) + " more)" : "")
-                    + " Nothing was made from it. See: ohmstead log verify; restore the log from a backup.");
-        }
+        requireWhole(log);
         return log.entries(LogQuery.everything());
+    }
+
+    /** Refuses a log that was changed after it was written: neither results nor further entries may rest on it. */
+    static void requireWhole(TestLog log) throws InputException, TestLogException {
+        Optional<String> fault = fault(log);
+        if (fault.isPresent()) {
+            throw new InputException(fault.get() + " Nothing was made from it or added to it.");
+        }
+    }
+
+    /** Returns a sentence about what is wrong with the log's chain, or empty when it is whole. */
+    static Optional<String> fault(TestLog log) throws TestLogException {
+        VerifyReport report = log.verify();
+        if (report.intact()) {
+            return Optional.empty();
+        }
+        int more = report.faults().size() - 1;
+        return Optional.of(
+                "The test log is not whole: " + report.faults().get(0).sentence()
+                        + (more > 0 ? " (and " + more + " more)" : "")
+                        + " See: ohmstead log verify. Restore the log from a backup.");
     }
 
     static List<Reading> validReadings(List<LogEntry> entries) {

@@ -77,6 +77,7 @@ final class ReplayJob {
                 project.project(), project.loaded().revisionSha256(), Ohmstead.version(), list.operator());
         try (ProjectLock lock = ProjectLock.acquire(project.folder());
                 TestLog log = TestLog.open(project.logFile())) {
+            ProjectFolder.requireWhole(log);
             Set<Set<String>> known = again ? Set.of() : captureSets(log);
             int done = 0;
             for (Step step : project.project().plan()) {

@@ -188,6 +188,14 @@ class CommandLineTest {
         Files.write(log, content);
         for (List<String> words : List.of(
                 List.of("log", "verify", project.toString()),
+                List.of("log", "list", project.toString()),
+                List.of("log", "export", "json", project.toString()),
+                List.of("log", "void", project.toString(), "R0002", "--reason", "late"),
+                List.of(
+                        "run",
+                        project.toString(),
+                        "--replay",
+                        demoData().resolve("recordings").toString()),
                 List.of("report", project.toString()),
                 List.of("curves", project.toString()))) {
             Words.run(words).isRefused();
