@@ -133,6 +133,13 @@ public final class ProjectChecks {
                     "Use the id of one of the loads, or add the load."));
             return;
         }
+        if (step.mode() == Mode.BRIDGED && project.amplifier().channelCount() < 2) {
+            problems.add(new Problem(
+                    Severity.ERROR,
+                    where + ".mode",
+                    "The step \"" + step.id() + "\" is bridged, but the amplifier has only one channel.",
+                    "Use the mode single, or correct the amplifier's channel count."));
+        }
         BenchLoad load = project.load(step.loadId()).orElseThrow();
         int channelsNeeded = step.mode() == Mode.STEREO ? project.amplifier().channelCount() : 1;
         if (load.branches().size() < channelsNeeded) {

@@ -95,6 +95,22 @@ class ModelTest {
         Step step = project.plan().get(0);
         Step nowhere = new Step("x", step.mode(), "nowhere", 14.4, step.stimulus(), step.endPoint(), false);
         assertTrue(only(project.withPlan(with(project.plan(), nowhere))).what().contains("does not exist"));
+        Amplifier two = project.amplifier();
+        Amplifier one = new Amplifier(
+                two.maker(),
+                two.model(),
+                two.serialNumber(),
+                1,
+                two.supplyType(),
+                List.of(),
+                two.fuses(),
+                two.heatSinkKelvinPerWatt(),
+                List.of(),
+                two.notes());
+        Step bridged = new Step("b", Mode.BRIDGED, "4ohm", 14.4, step.stimulus(), step.endPoint(), false);
+        assertTrue(only(project.withAmplifier(one).withPlan(List.of(bridged)))
+                .what()
+                .contains("only one channel"));
         Step tooHigh = new Step("x", step.mode(), step.loadId(), 19, step.stimulus(), step.endPoint(), false);
         assertTrue(only(project.withPlan(with(project.plan(), tooHigh))).what().contains("outside the supply's range"));
         assertTrue(only(project.withPlan(with(project.plan(), step))).what().contains("used twice"));

@@ -76,7 +76,7 @@ public final class QuantityParser {
         boolean bare = letter.equals("R") || letter.equals("r") || letter.equals("E");
         double scale = bare ? 1 : letter.equals("L") ? 1e-3 : PREFIXES.get(letter);
         String rest = trimmed.substring(code.end()).strip();
-        if (!rest.isEmpty() && !symbols(expected).contains(rest)) {
+        if (rest.equals("R") || !rest.isEmpty() && !symbols(expected).contains(rest)) {
             throw new QuantityException(
                     QuantityException.Reason.TRAILING_TEXT,
                     start + trimmed.length() - rest.length(),

@@ -62,6 +62,7 @@ class QuantityParserTest {
                 "four | OHM | NO_NUMBER | 0",
                 "4 V | OHM | WRONG_UNIT | 2",
                 "4R7 apples | OHM | TRAILING_TEXT | 4",
+                "4R7R | OHM | TRAILING_TEXT | 3",
                 "13.8 V about | VOLT | WRONG_UNIT | 5",
                 "1,234.5 | VOLT | WRONG_UNIT | 5",
                 "1e999 V | VOLT | TOO_LARGE | 0",
