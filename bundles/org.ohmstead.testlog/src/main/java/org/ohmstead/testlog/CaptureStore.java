@@ -16,6 +16,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
+import org.ohmstead.testlog.internal.LogFailures;
 
 /**
  * The captures of a project: each file lies under the SHA-256 of its content, {@code captures/ab/abcd...wav}, is written once and
@@ -58,7 +59,8 @@ public final class CaptureStore {
             }
         } catch (IOException e) {
             throw new TestLogException(
-                    "The capture " + source.getFileName() + " could not be copied into " + captures + " (" + e
+                    "The capture " + source.getFileName() + " could not be copied into " + captures + " ("
+                            + LogFailures.reason(e)
                             + "). Check that you may write there and that the disk has room; the original is untouched.",
                     e);
         }
@@ -98,7 +100,9 @@ public final class CaptureStore {
                     "The capture " + file + " does not exist. Check the name, or record it again.", e);
         } catch (IOException e) {
             throw new TestLogException(
-                    "The capture " + file + " could not be read (" + e + "). Check the file and its permissions.", e);
+                    "The capture " + file + " could not be read (" + LogFailures.reason(e)
+                            + "). Check the file and its permissions.",
+                    e);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -3,6 +3,11 @@
 
 package org.ohmstead.testlog;
 
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.sql.SQLException;
+import org.ohmstead.testlog.internal.LogFailures;
+
 /**
  * The test log could not be opened, read or added to. The message is a whole sentence for the person at the bench: what happened, to
  * which file or entry, and what to do.
@@ -18,5 +23,16 @@ public final class TestLogException extends Exception {
     /** Makes a failure that something else caused. */
     public TestLogException(String sentence, Throwable cause) {
         super(sentence, cause);
+    }
+
+    /**
+     * Returns whether the disk, the system or another program caused it (no room, no right to write, log busy), and not what was asked
+     * for or what the log holds.
+     */
+    public boolean causedOutside() {
+        Throwable cause = getCause();
+        return cause instanceof SQLException failure
+                ? LogFailures.meansOutside(failure)
+                : cause instanceof IOException && !(cause instanceof NoSuchFileException);
     }
 }

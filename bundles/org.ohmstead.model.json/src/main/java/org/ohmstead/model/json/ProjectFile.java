@@ -78,12 +78,13 @@ public final class ProjectFile {
      */
     public static LoadedProject write(Path projectFolderOrJson, Project project, Optional<ProjectDocument> document)
             throws ProjectFileException {
+        String revision = ProjectRevision.of(project);
         ObjectNode tree = ProjectWriter.toJson(project);
         document.ifPresent(before -> before.kept().mergeInto(tree));
         String text = PrettyWriter.write(tree);
         Path file = fileOf(projectFolderOrJson);
         LoadedProject written = parse(JsonSource.ofText(JsonSource.label(file), text));
-        if (!written.revisionSha256().equals(ProjectRevision.of(project))) {
+        if (!written.revisionSha256().equals(revision)) {
             throw new IllegalStateException("the project does not read back from its own file content");
         }
         makeFolder(file);

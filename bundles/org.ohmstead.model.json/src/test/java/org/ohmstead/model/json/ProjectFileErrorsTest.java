@@ -48,6 +48,19 @@ class ProjectFileErrorsTest {
                         .count();
     }
 
+    // RFC 8259, section 8.2: such a text cannot be relied on; UTF-8 (RFC 3629) has no form for it.
+    @Test
+    void refusesHalfASurrogatePairWhereItStands() throws Exception {
+        String message = readWith("\"title\": \"", "\"title\": \"\\ud800").getMessage();
+        assertTrue(message.startsWith("project.json, line " + lineOf("\"title\"") + ", column "), message);
+        assertTrue(message.contains("$.title: the text holds half of a character"), message);
+        for (String half : new String[] {"\\udc00", "\\ud800", "x\\ud800y"}) {
+            String name =
+                    readWith("\"title\": ", "\"" + half + "\": 1, \"title\": ").getMessage();
+            assertTrue(name.contains("half of a character") || name.contains("surrogate"), name);
+        }
+    }
+
     @Test
     void saysFileLinePathFaultAndRemedyOfAWrongValue() throws Exception {
         int line = lineOf("\"ohms\": 3.98");

@@ -7,7 +7,9 @@ import java.io.BufferedOutputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -26,28 +28,45 @@ public final class AtomicFile {
     private AtomicFile() {}
 
     /**
-     * Writes beside the target, forces it to the disk and moves it into place.
+     * Writes beside the target, forces it to the disk and moves it into place. A link stays a link: what it leads to is replaced. What
+     * is neither a file nor a folder (standard output, a device, a named pipe) is written to as it is.
      *
      * @param target where the file shall be; its folder must exist
      * @param what what is written, to begin the message with: "The results sheet"
      * @param content fills it
      */
     public static void write(Path target, String what, Content content) throws ReportException {
-        Path whole = target.toAbsolutePath();
-        // Not a temporary file of the platform's making: that one would be unreadable for everybody else.
-        Path part = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            try {
-                fill(part, content);
-                moveInto(part, whole);
-            } finally {
-                Files.deleteIfExists(part);
+            if (Files.isDirectory(target)) {
+                throw new IOException("it is a folder");
+            }
+            if (Files.exists(target) && !Files.isRegularFile(target)) {
+                pour(target, content);
+            } else {
+                replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
             }
         } catch (IOException e) {
             throw new ReportException(
                     what + " could not be written to " + target + ": " + reason(e)
                             + ". Check that the folder exists, may be written to and has space left.",
                     e);
+        }
+    }
+
+    private static void pour(Path stream, Content content) throws IOException {
+        try (OutputStream buffered = new BufferedOutputStream(new FileOutputStream(stream.toFile()))) {
+            content.writeTo(buffered);
+        }
+    }
+
+    private static void replace(Path whole, Content content) throws IOException {
+        // Not a temporary file of the platform's making: that one would be unreadable for everybody else.
+        Path part = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            fill(part, content);
+            moveInto(part, whole);
+        } finally {
+            Files.deleteIfExists(part);
         }
     }
 
@@ -70,7 +89,16 @@ public final class AtomicFile {
     }
 
     private static String reason(IOException failure) {
-        String message = failure.getMessage();
-        return failure.getClass().getSimpleName() + (message == null ? "" : " (" + message + ")");
+        if (failure instanceof AccessDeniedException) {
+            return "access is denied";
+        }
+        if (failure instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        // Streams name the file before the reason, and here it would be the one that no one gave.
+        String message = String.valueOf(failure.getMessage());
+        return message.matches("(?s).*\\.part \\(.*\\)")
+                ? message.substring(message.lastIndexOf(".part (") + ".part (".length(), message.length() - 1)
+                : message;
     }
 }

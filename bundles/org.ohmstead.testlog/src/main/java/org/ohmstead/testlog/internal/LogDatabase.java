@@ -6,6 +6,7 @@ package org.ohmstead.testlog.internal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -34,7 +35,8 @@ public final class LogDatabase {
         if (!writable) {
             throw new TestLogException(
                     "The log " + file + " cannot be added to, because you may not write to it or its"
-                            + " folder. Ask for the right to, copy the project to a place of your own, or open it for reading only.");
+                            + " folder. Ask for the right to, copy the project to a place of your own, or open it for reading only.",
+                    new AccessDeniedException(file.toString()));
         }
         requireDatabase(file);
         return LogFailures.guard(file, "The log was not opened", () -> {
@@ -61,6 +63,7 @@ public final class LogDatabase {
                     "There is no log " + file + ". Check the name; a project without readings has no log yet.");
         }
         requireDatabase(file);
+        requireReadable(file);
         return LogFailures.guard(file, "The log was not opened", () -> {
             SQLiteConfig config = config(busySeconds);
             config.setReadOnly(true);
@@ -76,6 +79,25 @@ public final class LogDatabase {
                 }
             }
         });
+    }
+
+    /** Entries that a killed program left beside the log are taken in when it is opened, which takes the right to write. */
+    private static void requireReadable(Path file) throws TestLogException {
+        Path pending = file.resolveSibling(file.getFileName() + "-wal");
+        Path index = file.resolveSibling(file.getFileName() + "-shm");
+        Path folder = file.toAbsolutePath().getParent();
+        if (Files.exists(pending) && !Files.exists(index) && !Files.isWritable(folder) && !isEmpty(pending)) {
+            throw new TestLogException(
+                    "The log " + file + " cannot be read where it lies: its last entries still wait in "
+                            + pending.getFileName()
+                            + ", and to take them in the folder must be written to. Copy the whole"
+                            + " project to a place of your own and open it there.",
+                    new AccessDeniedException(folder.toString()));
+        }
+    }
+
+    private static boolean isEmpty(Path file) throws TestLogException {
+        return LogFailures.guard(file, "The log was not opened", () -> Files.size(file) == 0);
     }
 
     // Reading in write-ahead mode needs a small file beside the log. Where none can be made and nothing is pending,

@@ -4,6 +4,9 @@
 package org.ohmstead.testlog.internal;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.ohmstead.testlog.TestLogException;
@@ -47,6 +50,35 @@ public final class LogFailures {
         return code == SQLiteErrorCode.SQLITE_CORRUPT
                 || code == SQLiteErrorCode.SQLITE_NOTADB
                 || code == SQLiteErrorCode.SQLITE_ERROR;
+    }
+
+    /** Returns whether the disk, the system or another program is to blame. */
+    public static boolean meansOutside(SQLException failure) {
+        return switch (primaryCode(failure)) {
+            case SQLITE_BUSY,
+                    SQLITE_LOCKED,
+                    SQLITE_READONLY,
+                    SQLITE_CANTOPEN,
+                    SQLITE_PERM,
+                    SQLITE_AUTH,
+                    SQLITE_FULL,
+                    SQLITE_IOERR -> true;
+            default -> false;
+        };
+    }
+
+    /** Returns in a few words what the system reported. */
+    public static String reason(IOException failure) {
+        if (failure instanceof AccessDeniedException denied) {
+            return denied.getFile() + ": access is denied";
+        }
+        if (failure instanceof FileAlreadyExistsException inTheWay) {
+            return inTheWay.getFile() + " is no folder";
+        }
+        if (failure instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        return failure.getMessage() == null ? "no reason given" : failure.getMessage();
     }
 
     private static SQLiteErrorCode primaryCode(SQLException failure) {

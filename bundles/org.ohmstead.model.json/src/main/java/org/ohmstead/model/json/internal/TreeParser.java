@@ -104,12 +104,24 @@ final class TreeParser {
         return switch (token) {
             case START_OBJECT -> object(path);
             case START_ARRAY -> list(path);
-            case VALUE_STRING -> JsonNodeFactory.instance.textNode(parser.getText());
+            case VALUE_STRING -> text(path, parser.getText());
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(path, token == JsonToken.VALUE_NUMBER_INT);
             case VALUE_TRUE, VALUE_FALSE -> JsonNodeFactory.instance.booleanNode(token == JsonToken.VALUE_TRUE);
             case VALUE_NULL -> JsonNodeFactory.instance.nullNode();
             default -> throw new IllegalStateException("a strict JSON parser gave " + token + " at " + path);
         };
+    }
+
+    /** Half of a surrogate pair, which an escape can bring in, could never be written again; in names the parser itself refuses it. */
+    private JsonNode text(String path, String text) throws ProjectFileException {
+        if (text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)) {
+            throw here(
+                    path,
+                    "the text holds half of a character: an escape between \"\\ud800\" and \"\\udfff\" without its"
+                            + " other half. Write the character itself.",
+                    null);
+        }
+        return JsonNodeFactory.instance.textNode(text);
     }
 
     private ObjectNode object(String path) throws IOException, ProjectFileException {
