@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
                     + " ratings that no step measures.",
             ""
         },
-        footer = {"", "Exit code 1 when there is an error among them."})
+        footer = {"", "Exit code 1 when there is an error among them.", "Example: ohmstead check kestrel.ohmstead"})
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 

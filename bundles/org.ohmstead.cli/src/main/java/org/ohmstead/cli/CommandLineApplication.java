@@ -3,15 +3,31 @@
 
 package org.ohmstead.cli;
 
+import java.util.Arrays;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 
 /** The command line as an application of the framework. Its exit code is that of {@link Ohmstead#run}. */
 public final class CommandLineApplication implements IApplication {
+    /** System property with which whoever starts the application says that each word has a mark in front. */
+    static final String WORDS = "ohmstead.words";
+
+    private static final String MARK = "=";
+
     @Override
     public Object start(IApplicationContext context) {
         String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-        return Ohmstead.run(arguments == null ? new String[0] : arguments, System.out, System.err);
+        boolean marked = "marked".equals(System.getProperty(WORDS));
+        return Ohmstead.run(words(arguments == null ? new String[0] : arguments, marked), System.out, System.err);
+    }
+
+    /** Returns the words without their marks, which keep the framework from taking a word for one of its own options. */
+    static String[] words(String[] arguments, boolean marked) {
+        return marked
+                ? Arrays.stream(arguments)
+                        .map(argument -> argument.startsWith(MARK) ? argument.substring(MARK.length()) : argument)
+                        .toArray(String[]::new)
+                : arguments;
     }
 
     @Override

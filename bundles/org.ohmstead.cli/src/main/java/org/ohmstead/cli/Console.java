@@ -27,7 +27,7 @@ final class Console {
     /** Prints a line of results. */
     void line(String text) {
         clearProgress();
-        out.println(text);
+        out.println(harmless(text));
     }
 
     /** Prints one JSON document. */
@@ -46,13 +46,21 @@ final class Console {
     /** Prints a message for people. */
     void message(String text) {
         clearProgress();
-        err.println("ohmstead: " + text);
+        err.println("ohmstead: " + harmless(text));
+    }
+
+    /** Returns a text without control characters: what comes from a file shall not steer the terminal or feign lines. */
+    private static String harmless(String text) {
+        return text.codePoints()
+                .map(character -> Character.isISOControl(character) ? ' ' : character)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     /** Shows how far something is: on a terminal one line that is written over, elsewhere nothing. */
     void progress(int done, int total, String what) {
         if (terminal) {
-            String text = String.format("%3d/%d  %s", done, total, what);
+            String text = String.format("%3d/%d  %s", done, total, harmless(what));
             err.print("\r" + (text.length() > LINE_WIDTH ? text.substring(0, LINE_WIDTH) : text) + "\u001b[K");
             err.flush();
             progressShown = true;

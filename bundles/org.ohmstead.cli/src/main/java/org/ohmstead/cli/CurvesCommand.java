@@ -32,7 +32,8 @@ import picocli.CommandLine.Parameters;
                     + " (gain times supply less a saturation voltage). With one supply voltage only, power is scaled by its square and"
                     + " said to be.",
             ""
-        })
+        },
+        footer = {"", "Example: ohmstead curves kestrel.ohmstead --at 12.6,13.8,14.4"})
 final class CurvesCommand implements Callable<Integer> {
     private final Console console;
 
@@ -59,6 +60,9 @@ final class CurvesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (supplyVolts.isEmpty()) {
+            throw new InputException("--at names no supply volts; give some, for example 12.6,14.4.");
+        }
         for (double volts : supplyVolts) {
             if (!Double.isFinite(volts) || volts <= 0 || volts > 100) {
                 throw new InputException("--at has " + volts + "; supply volts lie above 0 and up to 100.");

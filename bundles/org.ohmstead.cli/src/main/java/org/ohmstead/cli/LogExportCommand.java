@@ -25,7 +25,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "Write the log out as CSV (one row for each channel of each reading, units in the headers) or as JSON (every entry whole).",
             ""
-        })
+        },
+        footer = {"", "Example: ohmstead log export csv kestrel.ohmstead --output readings.csv"})
 final class LogExportCommand implements Callable<Integer> {
     private final Console console;
 

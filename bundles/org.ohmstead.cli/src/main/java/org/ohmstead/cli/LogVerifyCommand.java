@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
                     + " since then shows too.",
             ""
         },
-        footer = {"", "Exit code 3 when something was changed."})
+        footer = {"", "Exit code 3 when something was changed.", "Example: ohmstead log verify kestrel.ohmstead"})
 final class LogVerifyCommand implements Callable<Integer> {
     private final Console console;
 

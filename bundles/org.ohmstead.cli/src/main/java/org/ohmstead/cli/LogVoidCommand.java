@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "Void a bad reading with a reason. The reading stays in the log; a further entry says that it no longer counts.",
             ""
-        })
+        },
+        footer = {"", "Example: ohmstead log void kestrel.ohmstead R0003 --reason \"load lead was loose\""})
 final class LogVoidCommand implements Callable<Integer> {
     private final Console console;
 

@@ -3,12 +3,16 @@
 
 package org.ohmstead.cli;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.measure.standard.EvaluationException;
@@ -19,6 +23,7 @@ import org.ohmstead.testlog.TestLogException;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.FrameworkUtil;
 import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command line: parses the words, runs them, and turns what went wrong into sentences and exit codes. */
 public final class Ohmstead {
@@ -53,14 +58,34 @@ public final class Ohmstead {
             logWords.addSubcommand(word);
         }
         commands.addSubcommand(logWords);
+        commands.registerConverter(Path.class, Ohmstead::path);
+        commands.setExpandAtFiles(false);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
         commands.setUsageHelpWidth(HELP_WIDTH);
         commands.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
         commands.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
         commands.setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, console));
         int exitCode = commands.execute(arguments);
-        out.flush();
+        if (out.checkError()) {
+            console.message(
+                    "The output could not be written whole. See whether its disk is full, or whether the program that was to"
+                            + " read it ended early. What was logged is logged.");
+            return ExitCodes.OUTSIDE_FAILURE;
+        }
         return exitCode;
+    }
+
+    private static Path path(String name) {
+        if (name.isEmpty()) {
+            throw new TypeConversionException("the name is empty; give the name of a file or folder");
+        }
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException impossible) {
+            throw new TypeConversionException(
+                    "\"" + name + "\" cannot be the name of a file on this computer as it is set up;"
+                            + " set the locale to one with UTF-8, or rename the file");
+        }
     }
 
     private static int explain(Exception failure, Console console) {
@@ -70,7 +95,7 @@ public final class Ohmstead {
                 || failure instanceof EvaluationException
                 || failure instanceof TestLogException) {
             console.message(failure.getMessage());
-            return ExitCodes.BAD_INPUT;
+            return outside(failure) ? ExitCodes.OUTSIDE_FAILURE : ExitCodes.BAD_INPUT;
         }
         if (failure instanceof ReportException) {
             console.message(failure.getMessage());
@@ -84,6 +109,17 @@ public final class Ohmstead {
         console.message("a fault in Ohmstead itself (" + failure + "). Nothing that was logged is lost."
                 + " Please report it with the command you gave.");
         return ExitCodes.OUTSIDE_FAILURE;
+    }
+
+    /** Returns whether the disk, the system or another program is to blame, and not what was handed in. */
+    private static boolean outside(Exception failure) {
+        if (failure instanceof TestLogException log) {
+            return log.causedOutside();
+        }
+        return failure instanceof ProjectFileException
+                && failure.getCause() instanceof IOException cause
+                && !(cause instanceof JsonProcessingException)
+                && !(cause instanceof NoSuchFileException);
     }
 
     private static String sentence(IOException failure) {

@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
             "Hold each rating against the measurement at the rating's own supply voltage, and write the results sheet as HTML and PDF.",
             ""
         },
-        footer = {"", "Exit code 1 when a rating falls short."})
+        footer = {"", "Exit code 1 when a rating falls short.", "Example: ohmstead report kestrel.ohmstead"})
 final class ReportCommand implements Callable<Integer> {
     private final Console console;
 

@@ -27,7 +27,11 @@ import picocli.CommandLine.Parameters;
                     + " Steps whose captures are already in the log are left out, so an interrupted run can simply be started again.",
             ""
         },
-        footer = {"", "Exit code 3 when a step could not be evaluated; the others are logged all the same."})
+        footer = {
+            "",
+            "Exit code 3 when a step could not be evaluated; the others are logged all the same.",
+            "Example: ohmstead run kestrel.ohmstead --replay recordings"
+        })
 final class RunCommand implements Callable<Integer> {
     private final Console console;
 

@@ -1,0 +1,23 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+
+import org.junit.jupiter.api.Test;
+
+class CommandLineApplicationTest {
+    @Test
+    void takesTheMarkOffEachWord() {
+        assertArrayEquals(
+                new String[] {"log", "void", "--reason", "-debug", "", "=x"},
+                CommandLineApplication.words(new String[] {"=log", "=void", "=--reason", "=-debug", "=", "==x"}, true));
+    }
+
+    @Test
+    void leavesWordsWithoutMarksAsTheyAre() {
+        assertArrayEquals(
+                new String[] {"=log", "list"}, CommandLineApplication.words(new String[] {"=log", "list"}, false));
+    }
+}
