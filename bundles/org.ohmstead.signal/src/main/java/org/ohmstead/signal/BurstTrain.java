@@ -16,8 +16,14 @@ final class BurstTrain {
     private static final int LEAST_WINDOW_SAMPLES = 12;
     private static final double ON_POWER_RATIO = 0.25;
     private static final double SHORT_WINDOWS = 1.3;
-    /** The beat of two tones close together rises within a cycle or two as a burst does, but comes again within a few cycles. */
+    /** The beat of two close tones rises within a cycle or two as a burst does, but comes again within a few cycles. */
     private static final double LEAST_PERIOD_WINDOWS = 14;
+
+    private static final double FIT_MARGIN_CYCLES = 0.1;
+    private static final double LEAST_FIT_CYCLES = 0.75;
+    private static final double MOST_FIT_CYCLES = 4;
+    private static final double LEAST_CHANGE = 0.005;
+    private static final double MOST_CHANGE = 0.25;
 
     private final List<Stretch> stretches;
     private final OptionalDouble periodSamples;
@@ -75,6 +81,41 @@ final class BurstTrain {
         return beat ? none : new BurstTrain(List.copyOf(found), period);
     }
 
+    /**
+     * The frequency of the tone if the spectrum of the record tells it badly: a burst of a cycle or two with nothing in
+     * between has its strongest component up to a tenth beside its frequency. A sine fitted to the longest burst is
+     * believed if it lies well apart and follows the burst much better.
+     *
+     * @param samples the record, its mean taken off
+     * @param radiansPerSample the frequency of the strongest component
+     */
+    double refinedRadians(double[] samples, double radiansPerSample) {
+        double period = 2 * Math.PI / radiansPerSample;
+        Stretch longest = stretches.stream()
+                .max((a, b) -> Double.compare(a.length(), b.length()))
+                .orElseThrow();
+        int from = (int) Math.ceil(longest.from() + FIT_MARGIN_CYCLES * period);
+        int to = (int) Math.min(samples.length, Math.floor(longest.to() - FIT_MARGIN_CYCLES * period));
+        boolean fittable = to - from >= Math.max(LEAST_WINDOW_SAMPLES, LEAST_FIT_CYCLES * period);
+        if (!fittable || longest.length() > MOST_FIT_CYCLES * period) {
+            return radiansPerSample;
+        }
+        double[] inside = Arrays.copyOfRange(samples, from, to);
+        // At a rate of 2 pi a frequency is in radians per sample.
+        double rate = 2 * Math.PI;
+        SineFit plain;
+        SineFit fit;
+        try {
+            plain = SineFit.threeParameter(inside, rate, radiansPerSample);
+            fit = SineFit.fourParameter(inside, rate, radiansPerSample);
+        } catch (IllegalArgumentException e) {
+            return radiansPerSample;
+        }
+        double change = Math.abs(fit.frequencyHz() / radiansPerSample - 1);
+        boolean better = fit.residualVoltsRms() < 0.5 * plain.residualVoltsRms();
+        return better && change > LEAST_CHANGE && change < MOST_CHANGE ? fit.frequencyHz() : radiansPerSample;
+    }
+
     private static Stretch stretch(double[] samples, double[] squares, int[] run, int window) {
         double from = run[0] == 0 ? 0 : edge(squares, run[0], 1, window);
         double to = run[1] == squares.length ? samples.length : edge(squares, run[1] - 1, -1, window);
@@ -108,7 +149,12 @@ final class BurstTrain {
         }
         // A whole cycle of a sine is above the level for all but asin(ratio) / pi of it.
         double whole = (1 - Math.asin(ratio) / Math.PI) * window;
-        return last - first >= whole - 0.08 * window ? stretch : new Stretch(first, last, stretch.whole());
+        if (last - first >= whole - 0.08 * window) {
+            return stretch;
+        }
+        // An edge that the record does not hold stays where the record ends.
+        double from = stretch.from() > 0 ? first : stretch.from();
+        return new Stretch(from, stretch.to() < samples.length ? last : stretch.to(), stretch.whole());
     }
 
     private static double[] slidingSquares(double[] samples, int window) {

@@ -13,17 +13,21 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /**
  * Tables of samples as text: the first column is the time in seconds, each further column one channel, in volts or
- * in another unit of which the volts are stated. A line of titles may come first. Columns are separated by tabs, semicolons or commas; unless the comma separates, it may
- * stand for the decimal point. The text is UTF-8, with or without a byte-order mark.
+ * in another unit of which the volts are stated. A line of titles may come first. Columns are separated by tabs,
+ * semicolons or commas; unless the comma separates, it may stand for the decimal point. The text is UTF-8, with or
+ * without a byte-order mark.
  */
 public final class CsvWaveform {
     private static final int MOST_CHANNELS = 32;
-    private static final double UNIFORM_STEP_TOLERANCE = 0.01;
-    private static final double MOST_ROUNDING_STEPS = 0.25;
+    private static final int MOST_LINE_CHARACTERS = 1 << 16;
+    private static final double LEAST_RATE_HZ = 1e-3;
+    private static final double MOST_RATE_HZ = 1e12;
+    private static final double MOST_RATE_UNCERTAINTY = 1e-3;
     private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?");
 
     private final Path file;
@@ -34,7 +38,8 @@ public final class CsvWaveform {
     private String separator = ",";
     private int size;
     private int firstDataLine;
-    private double roundingSeconds = Double.POSITIVE_INFINITY;
+    private double lastDecimal = Double.POSITIVE_INFINITY;
+    private int mostDigits;
 
     private CsvWaveform(Path file, double[] scales) {
         this.file = file;
@@ -78,7 +83,7 @@ public final class CsvWaveform {
         int lineNumber = 0;
         boolean first = true;
         int blankLine = 0;
-        for (String raw = reader.readLine(); raw != null; raw = reader.readLine()) {
+        for (String raw = nextLine(reader, 1); raw != null; raw = nextLine(reader, lineNumber + 1)) {
             lineNumber++;
             String line = lineNumber == 1 && raw.startsWith("\uFEFF") ? raw.substring(1) : raw;
             if (line.isBlank()) {
@@ -98,6 +103,31 @@ public final class CsvWaveform {
             }
             addLine(line, lineNumber);
         }
+    }
+
+    /** The next line without its end, or null: a file without line ends must not fill the memory. */
+    private String nextLine(BufferedReader reader, int lineNumber) throws IOException, CaptureException {
+        StringBuilder line = new StringBuilder();
+        int read = reader.read();
+        if (read < 0) {
+            return null;
+        }
+        while (read >= 0 && read != '\n' && read != '\r') {
+            if (line.length() == MOST_LINE_CHARACTERS) {
+                throw wrong("line " + lineNumber + " is longer than " + MOST_LINE_CHARACTERS
+                        + " characters, so this is no table of samples. Choose another file or export it as WAV or"
+                        + " CSV.");
+            }
+            line.append((char) read);
+            read = reader.read();
+        }
+        if (read == '\r') {
+            reader.mark(1);
+            if (reader.read() != '\n') {
+                reader.reset();
+            }
+        }
+        return line.toString();
     }
 
     private static String separatorOf(String line) {
@@ -136,13 +166,22 @@ public final class CsvWaveform {
         for (int c = 0; c < cells.length; c++) {
             double[] column = columns.get(c);
             if (size == column.length) {
+                requireRoom();
                 column = Arrays.copyOf(column, 2 * column.length);
                 columns.set(c, column);
             }
             column[size] = number(cells[c], c == 0 ? 1 : scales[c - 1], lineNumber, c + 1);
         }
-        roundingSeconds = Math.min(roundingSeconds, lastDigit(normalized(cells[0])));
+        String time = normalized(cells[0]);
+        lastDecimal = Math.min(lastDecimal, lastDigit(time));
+        mostDigits = Math.max(mostDigits, significantDigits(time));
         size++;
+    }
+
+    private void requireRoom() throws CaptureException {
+        if (!WavReader.fitsMemory(2L * size * columns.size())) {
+            throw wrong("the table holds more samples than can be analysed at once. Cut it into shorter files.");
+        }
     }
 
     private double number(String cell, double scale, int lineNumber, int column) throws CaptureException {
@@ -171,6 +210,15 @@ public final class CsvWaveform {
         return Math.pow(10, exponent - (point < 0 ? 0 : digits.length() - point - 1));
     }
 
+    private static int significantDigits(String text) {
+        int digits = 0;
+        for (int i = 0; i < text.length() && "eE".indexOf(text.charAt(i)) < 0; i++) {
+            char sign = text.charAt(i);
+            digits += sign >= (digits > 0 ? '0' : '1') && sign <= '9' ? 1 : 0;
+        }
+        return digits;
+    }
+
     private Capture capture() throws CaptureException {
         if (size < 2) {
             throw wrong("the table holds " + (size == 0 ? "no samples" : "only one sample")
@@ -191,47 +239,31 @@ public final class CsvWaveform {
     }
 
     private double sampleRateHz() throws CaptureException {
-        double[] times = columns.get(0);
-        double span = times[size - 1] - times[0];
-        double step = span / (size - 1);
-        // The typical step, not the mean one: a single gap must be named where it is, not where the sum goes wrong.
-        double typical = typicalStep(times);
-        if (!(step > 0) || !(typical > 0)) {
+        SampleTimes times = new SampleTimes(Arrays.copyOf(columns.get(0), size), lastDecimal, mostDigits);
+        if (!times.rise()) {
             throw wrong("the times in column 1 do not rise. Export the file again with the time in seconds first.");
         }
-        double rounding = Math.min(roundingSeconds, MOST_ROUNDING_STEPS * typical);
-        double allowed = UNIFORM_STEP_TOLERANCE * typical + rounding;
-        for (int i = 1; i < size; i++) {
-            double actual = times[i] - times[i - 1];
-            if (Math.abs(actual - typical) > allowed) {
-                throw uneven(i, actual, typical);
-            }
+        double meanRateHz = 1 / times.meanStepSeconds();
+        if (!(meanRateHz >= LEAST_RATE_HZ && meanRateHz <= MOST_RATE_HZ)) {
+            throw wrong(String.format(
+                    Locale.ROOT,
+                    "the times in column 1 are %.3g s apart, which no recorder does. Export the file again with the"
+                            + " time in seconds first.",
+                    times.meanStepSeconds()));
         }
-        for (int i = 1; i < size; i++) {
-            if (Math.abs(times[i] - times[0] - i * step) > allowed) {
-                throw uneven(i, times[i] - times[i - 1], typical);
-            }
+        OptionalInt uneven = times.unevenIndex();
+        if (uneven.isPresent() && !(times.typicalStepSeconds() > 0)) {
+            throw wrong("the times in column 1 do not rise. Export the file again with the time in seconds first.");
         }
-        double rate = 1 / step;
-        double whole = Math.rint(rate);
-        // Times written with few digits leave the rate uncertain by that much; clocks run at whole numbers of hertz.
-        return whole > 0 && Math.abs(rate - whole) <= whole * rounding / span ? whole : rate;
-    }
-
-    private double typicalStep(double[] times) {
-        double[] steps = new double[size - 1];
-        for (int i = 0; i < steps.length; i++) {
-            steps[i] = times[i + 1] - times[i];
+        if (uneven.isPresent()) {
+            int index = uneven.getAsInt();
+            throw uneven(index, times.stepSeconds(index), times.typicalStepSeconds());
         }
-        Arrays.sort(steps);
-        // Rounded times alternate between two steps; the mean of the middle half is the true one.
-        int from = steps.length / 4;
-        int to = steps.length - from;
-        double sum = 0;
-        for (int i = from; i < to; i++) {
-            sum += steps[i];
+        if (times.rateUncertaintyRatio() > MOST_RATE_UNCERTAINTY) {
+            throw wrong("the times in column 1 have too few digits to tell the sample rate. Export the file again with"
+                    + " more digits.");
         }
-        return sum / (to - from);
+        return times.sampleRateHz();
     }
 
     private CaptureException uneven(int index, double actual, double typical) {

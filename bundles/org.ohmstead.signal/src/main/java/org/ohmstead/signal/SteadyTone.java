@@ -15,6 +15,9 @@ final class SteadyTone {
     /** A generator may be off by 50 parts per million or so; a harmonic on the edge of the band must not flicker. */
     private static final double BAND_EDGE_TOLERANCE = 1.001;
 
+    /** Share of half the sample rate that any recorder passes unweakened: 20 kHz of 44.1 kHz. */
+    private static final double PASSED_SHARE = 0.92;
+
     private final double[] samples;
     private final double sampleRateHz;
     private final AnalysisSettings settings;
@@ -111,6 +114,11 @@ final class SteadyTone {
         return (int) Math.min(fit.orders(), Math.floor(bandHighHz * BAND_EDGE_TOLERANCE / frequencyHz));
     }
 
+    /** The filter of a recorder falls off towards half the sample rate, which would pass for another wave shape. */
+    private int highestOrderPassed() {
+        return (int) Math.min(highestOrderInBand(), Math.floor(PASSED_SHARE * sampleRateHz / 2 / frequencyHz));
+    }
+
     /** Whether the tone rises above what noise alone shows at its strongest frequency. */
     boolean isTone(boolean hinted) {
         double noisePeak = 2 * residualSquare * Math.log(Math.max(2, samples.length / 2.0)) / samples.length;
@@ -175,7 +183,7 @@ final class SteadyTone {
                 thdPlusNoiseR,
                 -20 * Math.log10(Math.max(LEAST_SINAD_RATIO, thdPlusNoiseR)),
                 harmonics,
-                ClippingFit.of(fit, highestOrderInBand(), factorVariance),
+                ClippingFit.of(fit, highestOrderPassed(), factorVariance),
                 burst,
                 settings.bandLowHz(),
                 bandHighHz,

@@ -69,7 +69,7 @@ final class WavReader {
         WavFormat sampleFormat = sampleFormat(channels, sampleRate);
         int frameBytes = channels * sampleFormat.bytes();
         long frames = frames(frameBytes);
-        if (frames * channels > MOST_SAMPLES) {
+        if (!fitsMemory(frames * channels)) {
             throw broken("holds " + frames + " frames of " + channels + " channels, more than can be analysed at once."
                     + " Cut it into shorter files.");
         }
@@ -86,6 +86,11 @@ final class WavReader {
                 channels == 1 ? "" : "s",
                 sampleRate);
         return new Capture(waveforms, String.valueOf(file.getFileName()), text);
+    }
+
+    /** Whether a number of samples can be held, with room for their analysis. */
+    static boolean fitsMemory(long samples) {
+        return samples <= Math.min(MOST_SAMPLES, Runtime.getRuntime().maxMemory() / (2 * Double.BYTES));
     }
 
     private ByteBuffer bytes(long position, int count) throws IOException {

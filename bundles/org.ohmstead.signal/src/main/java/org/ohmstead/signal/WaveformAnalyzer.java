@@ -43,11 +43,17 @@ public final class WaveformAnalyzer {
                 : OptionalDouble.empty();
         ToneFinder coarse = ToneFinder.of(alternating, Window.RECTANGULAR, hint);
         if (coarse.powerShareNear() >= BURST_POWER_SHARE) {
-            BurstTrain train = BurstTrain.of(alternating, 2 * Math.PI / coarse.radiansPerSample());
+            double radians = coarse.radiansPerSample();
+            BurstTrain train = BurstTrain.of(alternating, 2 * Math.PI / radians);
             if (!train.isEmpty()) {
-                Optional<ChannelAnalysis> inBursts = new BurstAnalysis(
-                                samples, sampleRateHz, coarse.radiansPerSample(), settings, train)
-                        .result(notes);
+                double refined = train.refinedRadians(alternating, radians);
+                BurstTrain again = refined == radians ? train : BurstTrain.of(alternating, 2 * Math.PI / refined);
+                if (!again.isEmpty()) {
+                    train = again;
+                    radians = refined;
+                }
+                Optional<ChannelAnalysis> inBursts =
+                        new BurstAnalysis(samples, sampleRateHz, radians, settings, train).result(notes);
                 if (inBursts.isPresent()) {
                     return inBursts.get();
                 }

@@ -93,6 +93,30 @@ class BurstAnalysisTest {
         assertTrue(analysis.notes().stream().anyMatch(note -> note.contains("only 1 whole cycle,")));
     }
 
+    @ParameterizedTest
+    @CsvSource({"100, 0.02, 0.1", "100, 0.02, 0.49", "40, 0.05, 0.1", "125, 0.02, 0.137"})
+    void measuresBurstsOfTwoCyclesWithSilenceBetween(double frequencyHz, double on, double delay)
+            throws CaptureException {
+        // The strongest component of such a record lies up to 10 % beside the tone.
+        ChannelAnalysis analysis = measure(pattern(frequencyHz, 1.7, on, 0, delay));
+        Burst burst = analysis.burst().orElseThrow();
+        assertEquals(frequencyHz, analysis.frequencyHz(), 0.01 * frequencyHz);
+        assertEquals(BURST_WATTS, burst.powerWatts(), 0.01 * BURST_WATTS);
+        assertEquals(2 * on * BURST_WATTS, burst.meanPowerWatts(), 0.01 * 2 * on * BURST_WATTS);
+        assertEquals(Math.floor(on * frequencyHz), burst.cycles());
+    }
+
+    @Test
+    void keepsTheMeanWhenTheRecordBeginsInsideAShortBurst() throws CaptureException {
+        // One cycle of the first burst is left; two cycles of 100 Hz in each period of 0.5 s: 50 W * 0.04.
+        Waveform whole = Waveforms.toneBurst(8000, 6880, 100, PEAK, new Waveforms.BurstPattern(0.02, 0.5, 0, 0));
+        ChannelAnalysis analysis = measure(whole.slice(80, 6880));
+        Burst burst = analysis.burst().orElseThrow();
+        assertEquals(0.04 * BURST_WATTS, burst.meanPowerWatts(), 0.02 * 0.04 * BURST_WATTS);
+        assertEquals(0.5, burst.periodSeconds().orElseThrow(), 2e-3);
+        assertFalse(analysis.clipping().clipped());
+    }
+
     @Test
     void saysThatABurstHoldsNoWholeCycle() throws CaptureException {
         // 30 Hz in 20 ms is 0.6 of a cycle.

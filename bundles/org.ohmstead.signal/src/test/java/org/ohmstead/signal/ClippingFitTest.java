@@ -13,6 +13,7 @@ import static org.ohmstead.signal.Waves.series;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ClippingFitTest {
@@ -127,5 +128,20 @@ class ClippingFitTest {
             assertNotClipped(Waves.withNoise(sampled(960, 1000, 0.3, Math::sin), 0.03, seed));
             assertNotClipped(Waves.withNoise(sampled(4800, 40, 0.3, Math::sin), 0.01, seed));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.05", "0.2", "2", "6", "10", "15"})
+    void doesNotTakeTheFilterOfTheRecorderForAnotherShape(double driveDb) throws CaptureException {
+        // At 22.05 kHz the 11th harmonic of 1 kHz, just below half the sample rate, is taken off by the filter.
+        double[] factors = Waves.clippedSeries(Math.pow(10, -driveDb / 20), 9);
+        double[] samples = new double[11_025];
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] = Waves.series(factors).applyAsDouble(2 * Math.PI * 997.37 * i / 22_050);
+        }
+        Clipping clipping = WaveformAnalyzer.analyze(Waveform.of(22_050, samples), AnalysisSettings.forResistance(4))
+                .clipping();
+        assertTrue(clipping.clipped());
+        assertEquals(driveDb, clipping.driveOverOnsetDb(), 0.02 + 0.01 * driveDb);
     }
 }

@@ -9,12 +9,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvWaveformTest {
@@ -89,6 +92,77 @@ class CsvWaveformTest {
                 WaveformAnalyzer.analyze(capture.channels().get(0), AnalysisSettings.forResistance(4));
         assertEquals(1000, analysis.frequencyHz(), 1e-4);
         assertEquals(0.125, analysis.powerWatts(), 1e-7);
+    }
+
+    private static String significant(double seconds, int digits) {
+        return new BigDecimal(seconds).round(new MathContext(digits)).toPlainString();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "5, 48000, 0",
+        "5, 44100, 0",
+        "5, 22050, -0.025",
+        "4, 96000, 0",
+        "6, 48000, 1.5",
+        "5, 8000, 0",
+        "6, 192000, 0"
+    })
+    void takesTheRateFromTimesOfAFewSignificantDigits(int digits, int rateHz, double startSeconds) throws Exception {
+        // Late times lose decimals: at 5 digits those from 0.1 s on are written in steps of 10 microseconds.
+        StringBuilder text = new StringBuilder("t,v\n");
+        for (int i = 0; i < rateHz / 2; i++) {
+            text.append(significant(startSeconds + (double) i / rateHz, digits))
+                    .append(String.format(Locale.ROOT, ",%.9f%n", Math.sin(2 * Math.PI * 1000 * i / rateHz)));
+        }
+        Capture capture = read(text.toString());
+        assertEquals(rateHz, capture.sampleRateHz());
+        ChannelAnalysis analysis =
+                WaveformAnalyzer.analyze(capture.channels().get(0), AnalysisSettings.forResistance(4));
+        assertEquals(1000, analysis.frequencyHz(), 1e-4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {5, 6, 7})
+    void takesTheRoundestRateThatTheDigitsAllow(int digits) throws Exception {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 400; i++) {
+            text.append(String.format(Locale.ROOT, "%." + digits + "f,1%n", i / 8000.0));
+        }
+        assertEquals(8000, read(text.toString()).sampleRateHz());
+    }
+
+    @Test
+    void namesTheGapAmongTimesOfAFewDigits() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 4801; i++) {
+            if (i != 2000) {
+                text.append(significant(i / 48_000.0, 5)).append(",0.5\n");
+            }
+        }
+        assertTrue(refusal(text.toString()).contains("at line 2001 the step is 0.000042 s"));
+        StringBuilder even = new StringBuilder();
+        for (int i = 0; i < 1000; i++) {
+            even.append(String.format(Locale.ROOT, "%.3f,0.5%n", (i < 500 ? i : i + 1) / 1000.0));
+        }
+        assertTrue(refusal(even.toString()).contains("at line 501 the step is 0.002 s instead of 0.001 s"));
+    }
+
+    @Test
+    void refusesTimesThatTellNoRate() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 500; i++) {
+            text.append(String.format(Locale.ROOT, "%.3f,0.5%n", 1.5 + i / 8000.0));
+        }
+        assertTrue(refusal(text.toString()).contains("too few digits"));
+        assertTrue(refusal("-1e308,1\n1e308,2\n").contains("no recorder does"));
+        assertTrue(refusal("0,1\n1e-320,2\n").contains("no recorder does"));
+        assertTrue(refusal("0,1\n1e300,2\n2e300,3\n").contains("no recorder does"));
+    }
+
+    @Test
+    void refusesALineThatHasNoEnd() {
+        assertTrue(refusal("t,v\r\n0," + "1".repeat(70_000)).contains("line 2 is longer than 65536 characters"));
     }
 
     @Test
