@@ -213,7 +213,7 @@ final class AnalyzeCommand implements Callable<Integer> {
                     "output",
                     FIVE.format(new Quantity(analysis.outputVoltsRms(), Unit.VOLT)) + " RMS, "
                             + FIVE.format(new Quantity(analysis.outputVoltsPeak(), Unit.VOLT)) + " peak, "
-                            + THREE.format(new Quantity(analysis.dcVolts(), Unit.VOLT)) + " direct");
+                            + THREE.format(new Quantity(shown(analysis.dcVolts()), Unit.VOLT)) + " direct");
             row("crest factor", Texts.fixed(analysis.crestFactorDb(), 2) + " dB");
             row("power", FIVE.format(new Quantity(analysis.powerWatts(), Unit.WATT)));
             row(
@@ -227,6 +227,11 @@ final class AnalyzeCommand implements Callable<Integer> {
             analysis.burst().ifPresent(burst -> row("burst", burstText(burst)));
             analysis.notes().forEach(note -> row("note", note));
         }
+    }
+
+    /** A direct voltage of less than a microvolt is rounding, not something to read. */
+    private static double shown(double dcVolts) {
+        return Math.abs(dcVolts) < 1e-6 ? 0 : dcVolts;
     }
 
     private static String clipping(ChannelAnalysis analysis) {
