@@ -6,7 +6,6 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +16,6 @@ import org.ohmstead.model.ProjectChecks;
 import org.ohmstead.model.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Lists what is wrong or risky in a project. */
 @Command(
@@ -37,8 +35,8 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     CheckCommand(Console console) {
         this.console = console;
@@ -46,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ProjectFolder folder = ProjectFolder.open(project);
+        ProjectFolder folder = project.open();
         List<Problem> problems = problems(folder, LocalDate.now());
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();

@@ -6,7 +6,6 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -20,7 +19,6 @@ import org.ohmstead.testlog.TestLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Fits power against supply voltage. */
 @Command(
@@ -43,8 +41,8 @@ final class CurvesCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Option(
             names = "--at",
@@ -68,7 +66,7 @@ final class CurvesCommand implements Callable<Integer> {
                 throw new InputException("--at has " + volts + "; supply volts lie above 0 and up to 100.");
             }
         }
-        ProjectFolder folder = ProjectFolder.open(project);
+        ProjectFolder folder = project.open();
         List<LoadCurve> curves;
         try (TestLog log = folder.readLog()) {
             curves = LoadCurves.fit(ProjectFolder.validReadings(ProjectFolder.trustedEntries(log)));

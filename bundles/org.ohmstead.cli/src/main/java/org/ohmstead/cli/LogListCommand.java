@@ -6,7 +6,6 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -19,7 +18,6 @@ import org.ohmstead.testlog.TestLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Lists the entries of the log. */
 @Command(
@@ -35,8 +33,8 @@ final class LogListCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Option(names = "--mode", paramLabel = "MODE", description = "Only this mode: ${COMPLETION-CANDIDATES}.")
     private Mode mode;
@@ -52,7 +50,7 @@ final class LogListCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         List<LogEntry> entries;
         Optional<String> fault;
-        try (TestLog log = ProjectFolder.open(project).readLog()) {
+        try (TestLog log = project.open().readLog()) {
             fault = ProjectFolder.fault(log);
             entries = log.entries(LogQuery.everything()).stream()
                     .filter(this::wanted)

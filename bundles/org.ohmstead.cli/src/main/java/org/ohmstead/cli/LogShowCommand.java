@@ -5,7 +5,6 @@ package org.ohmstead.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
@@ -24,8 +23,8 @@ final class LogShowCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(index = "0", paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the entry, for example R0003.")
     private String id;
@@ -36,10 +35,10 @@ final class LogShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        try (TestLog log = ProjectFolder.open(project).readLog()) {
+        try (TestLog log = project.open().readLog()) {
             LogEntry entry = log.entry(id)
                     .orElseThrow(() -> new InputException(
-                            "The log has no entry " + id + ". See the ids with: ohmstead log list " + project));
+                            "The log has no entry " + id + ". See the ids with: ohmstead log list " + project.path()));
             ObjectNode node = EntryJson.summary(entry);
             node.remove("channels");
             node.put("previousHash", entry.previousHash());

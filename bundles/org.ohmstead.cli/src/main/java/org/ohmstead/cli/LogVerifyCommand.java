@@ -6,7 +6,6 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.testlog.TestLog;
@@ -14,7 +13,6 @@ import org.ohmstead.testlog.VerifyReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Checks the log's chain of hashes. */
 @Command(
@@ -36,8 +34,8 @@ final class LogVerifyCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Option(
             names = "--expected-head",
@@ -52,7 +50,7 @@ final class LogVerifyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         VerifyReport report;
-        try (TestLog log = ProjectFolder.open(project).readLog()) {
+        try (TestLog log = project.open().readLog()) {
             report = log.verify(Optional.ofNullable(expectedHead));
         }
         if (json.wanted()) {

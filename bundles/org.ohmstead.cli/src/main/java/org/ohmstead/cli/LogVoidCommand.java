@@ -4,7 +4,6 @@
 package org.ohmstead.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.ohmstead.model.json.ProjectLock;
 import org.ohmstead.testlog.LogEntry;
@@ -31,8 +30,8 @@ final class LogVoidCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(index = "0", paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the reading, for example R0003.")
     private String id;
@@ -52,7 +51,7 @@ final class LogVoidCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ProjectFolder folder = ProjectFolder.open(project);
+        ProjectFolder folder = project.open();
         folder.readLog().close();
         LogEntry entry;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());

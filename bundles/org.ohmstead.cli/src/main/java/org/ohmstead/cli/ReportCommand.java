@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Judges the ratings and publishes the results sheet. */
 @Command(
@@ -28,8 +27,8 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Option(
             names = "--output",
@@ -43,7 +42,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ProjectFolder folder = ProjectFolder.open(project);
+        ProjectFolder folder = project.open();
         Path target = output == null ? folder.folder().resolve("sheets") : output;
         Published published = Published.publish(folder, target, Clock.systemUTC());
         if (json.wanted()) {

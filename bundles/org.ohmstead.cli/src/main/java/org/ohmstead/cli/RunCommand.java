@@ -14,7 +14,6 @@ import org.ohmstead.testlog.LogEntry;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Carries out the plan of a project. */
 @Command(
@@ -41,8 +40,8 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "PROJECT", description = "The project's folder or its project.json.")
-    private Path project;
+    @Mixin
+    private ProjectParameter project;
 
     @Option(
             names = "--replay",
@@ -60,7 +59,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ProjectFolder folder = ProjectFolder.open(project);
+        ProjectFolder folder = project.open();
         ReplayJob.Outcome outcome = new ReplayJob(folder, console).run(replay, again);
         if (json.wanted()) {
             console.json(document(outcome));
