@@ -27,22 +27,16 @@ public record Burst(
         double meanPowerWatts) {
     /** Checks the ranges. */
     public Burst {
-        requireZeroOrAbove("onsetSeconds", onsetSeconds);
-        requireZeroOrAbove("onSeconds", onSeconds);
-        requireZeroOrAbove("powerWatts", powerWatts);
-        requireZeroOrAbove("meanPowerWatts", meanPowerWatts);
+        Checks.zeroOrAbove("onsetSeconds", onsetSeconds);
+        Checks.zeroOrAbove("onSeconds", onSeconds);
+        Checks.zeroOrAbove("powerWatts", powerWatts);
+        Checks.zeroOrAbove("meanPowerWatts", meanPowerWatts);
         if (periodSeconds.isPresent()) {
-            requireZeroOrAbove("periodSeconds", periodSeconds.getAsDouble());
+            Checks.zeroOrAbove("periodSeconds", periodSeconds.getAsDouble());
         }
         if (wholeBursts < 0 || cycles < 1) {
             throw new IllegalArgumentException(
                     "wholeBursts must be 0 or above and cycles 1 or above, but are " + wholeBursts + " and " + cycles);
-        }
-    }
-
-    private static void requireZeroOrAbove(String name, double value) {
-        if (!Double.isFinite(value) || value < 0) {
-            throw new IllegalArgumentException(name + " must be finite and 0 or above, but is " + value);
         }
     }
 }

@@ -52,20 +52,20 @@ public record ChannelAnalysis(
         List<String> notes) {
     /** Checks that every figure is finite, and copies the lists. */
     public ChannelAnalysis {
-        requireFinite("frequencyHz", frequencyHz);
-        requireFinite("outputVoltsRms", outputVoltsRms);
-        requireFinite("outputVoltsPeak", outputVoltsPeak);
-        requireFinite("dcVolts", dcVolts);
-        requireFinite("crestFactorDb", crestFactorDb);
-        requireFinite("powerWatts", powerWatts);
-        requireFinite("fundamentalVoltsRms", fundamentalVoltsRms);
-        requireFinite("fundamentalPowerWatts", fundamentalPowerWatts);
-        requireFinite("thdFRatio", thdFRatio);
-        requireFinite("thdRRatio", thdRRatio);
-        requireFinite("thdPlusNoiseRRatio", thdPlusNoiseRRatio);
-        requireFinite("sinadDb", sinadDb);
-        requireFinite("bandLowHz", bandLowHz);
-        requireFinite("bandHighHz", bandHighHz);
+        Checks.finite("frequencyHz", frequencyHz);
+        Checks.finite("outputVoltsRms", outputVoltsRms);
+        Checks.finite("outputVoltsPeak", outputVoltsPeak);
+        Checks.finite("dcVolts", dcVolts);
+        Checks.finite("crestFactorDb", crestFactorDb);
+        Checks.finite("powerWatts", powerWatts);
+        Checks.finite("fundamentalVoltsRms", fundamentalVoltsRms);
+        Checks.finite("fundamentalPowerWatts", fundamentalPowerWatts);
+        Checks.finite("thdFRatio", thdFRatio);
+        Checks.finite("thdRRatio", thdRRatio);
+        Checks.finite("thdPlusNoiseRRatio", thdPlusNoiseRRatio);
+        Checks.finite("sinadDb", sinadDb);
+        Checks.finite("bandLowHz", bandLowHz);
+        Checks.finite("bandHighHz", bandHighHz);
         harmonics = List.copyOf(harmonics);
         notes = List.copyOf(notes);
     }
@@ -73,11 +73,5 @@ public record ChannelAnalysis(
     /** Returns the highest order that was counted in the distortion, or 1 if no harmonic lies in the band. */
     public int highestHarmonicCounted() {
         return harmonics.isEmpty() ? 1 : harmonics.get(harmonics.size() - 1).order();
-    }
-
-    private static void requireFinite(String name, double value) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " must be finite, but is " + value);
-        }
     }
 }

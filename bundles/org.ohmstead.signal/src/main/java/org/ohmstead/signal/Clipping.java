@@ -22,18 +22,12 @@ public record Clipping(
 
     /** Checks the ranges. */
     public Clipping {
-        requireZeroOrAbove("driveOverOnsetDb", driveOverOnsetDb);
-        requireZeroOrAbove("flatShare", flatShare);
-        requireZeroOrAbove("positiveDriveDb", positiveDriveDb);
-        requireZeroOrAbove("negativeDriveDb", negativeDriveDb);
+        Checks.zeroOrAbove("driveOverOnsetDb", driveOverOnsetDb);
+        Checks.zeroOrAbove("flatShare", flatShare);
+        Checks.zeroOrAbove("positiveDriveDb", positiveDriveDb);
+        Checks.zeroOrAbove("negativeDriveDb", negativeDriveDb);
         if (flatShare > 1) {
             throw new IllegalArgumentException("flatShare must be 0 to 1, but is " + flatShare);
-        }
-    }
-
-    private static void requireZeroOrAbove(String name, double value) {
-        if (!Double.isFinite(value) || value < 0) {
-            throw new IllegalArgumentException(name + " must be finite and 0 or above, but is " + value);
         }
     }
 }
