@@ -19,9 +19,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -296,6 +302,29 @@ class TestLogTest {
             }
         } finally {
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+        }
+    }
+
+    /** One opening may see the new log in the middle of another's making it; it must not take it for somebody else's file. */
+    @Test
+    void firstOpeningsAtOnceAllSucceed() throws Exception {
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try {
+            for (int round = 0; round < 60; round++) {
+                Path file = folder.resolve("log" + round + ".db");
+                CyclicBarrier start = new CyclicBarrier(4);
+                Callable<Boolean> opening = () -> {
+                    start.await();
+                    try (TestLog log = TestLog.open(file)) {
+                        return log.verify().intact();
+                    }
+                };
+                for (Future<Boolean> opened : threads.invokeAll(Collections.nCopies(4, opening))) {
+                    assertTrue(opened.get());
+                }
+            }
+        } finally {
+            threads.shutdownNow();
         }
     }
 }

@@ -14,6 +14,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.ohmstead.testlog.TestLogException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -21,6 +23,11 @@ import org.sqlite.SQLiteDataSource;
 /** Opens the file of a log, after having made sure that it is one. */
 public final class LogDatabase {
     private static final byte[] FILE_MARK = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+    /** SQLite's result code for a lock that another connection holds. */
+    private static final int SQLITE_BUSY = 5;
+
+    private static final long RETRY_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
     private LogDatabase() {}
 
@@ -39,21 +46,41 @@ public final class LogDatabase {
                     new AccessDeniedException(file.toString()));
         }
         requireDatabase(file);
-        return LogFailures.guard(file, "The log was not opened", () -> {
-            boolean ready = false;
-            Connection connection = connect(file.toUri().toASCIIString(), config(busySeconds));
+        return LogFailures.guard(file, "The log was not opened", () -> patiently(file, busySeconds));
+    }
+
+    /**
+     * When several open a new log at once, the change to write-ahead mode is refused to all but one without waiting, since each could
+     * wait for the other; so whoever is refused begins again, for as long as waiting for a busy log is allowed.
+     */
+    private static Connection patiently(Path file, int busySeconds) throws SQLException, TestLogException {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(busySeconds);
+        while (true) {
             try {
-                requireLog(file, connection, true);
-                useWriteAheadLog(file, connection);
-                LogSchema.migrate(connection, LogSchema.STEPS);
-                ready = true;
-                return connection;
-            } finally {
-                if (!ready) {
-                    connection.close();
+                return prepared(file, busySeconds);
+            } catch (SQLException busy) {
+                if (busy.getErrorCode() != SQLITE_BUSY || System.nanoTime() > end) {
+                    throw busy;
                 }
+                LockSupport.parkNanos(RETRY_NANOS);
             }
-        });
+        }
+    }
+
+    private static Connection prepared(Path file, int busySeconds) throws SQLException, TestLogException {
+        boolean ready = false;
+        Connection connection = connect(file.toUri().toASCIIString(), config(busySeconds));
+        try {
+            requireLog(file, connection, true);
+            useWriteAheadLog(file, connection);
+            LogSchema.migrate(connection, LogSchema.STEPS);
+            ready = true;
+            return connection;
+        } finally {
+            if (!ready) {
+                connection.close();
+            }
+        }
     }
 
     /** Opens an existing log for reading. */
@@ -146,11 +173,13 @@ public final class LogDatabase {
 
     private static void requireLog(Path file, Connection connection, boolean mayBeNew)
             throws SQLException, TestLogException {
+        // One reading transaction: between two, another process may have made the log.
+        execute(connection, "BEGIN");
         int application = LogSchema.number(connection, "PRAGMA application_id");
         int version = LogSchema.number(connection, "PRAGMA user_version");
-        boolean isNew = application == 0
-                && version == 0
-                && LogSchema.number(connection, "SELECT count(*) FROM sqlite_schema") == 0;
+        int tables = LogSchema.number(connection, "SELECT count(*) FROM sqlite_schema");
+        execute(connection, "END");
+        boolean isNew = application == 0 && version == 0 && tables == 0;
         if (isNew && mayBeNew) {
             return;
         }
@@ -168,6 +197,12 @@ public final class LogDatabase {
             throw new TestLogException("The log " + file + " is of version " + version
                     + ", but this Ohmstead knows versions up to " + newest
                     + ". Update Ohmstead to open it. Nothing was written to it.");
+        }
+    }
+
+    private static void execute(Connection connection, String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(sql);
         }
     }
 
