@@ -7,12 +7,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.model.Problem;
-import org.ohmstead.model.ProjectChecks;
 import org.ohmstead.model.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         ProjectFolder folder = project.open();
-        List<Problem> problems = problems(folder, LocalDate.now());
+        List<Problem> problems = folder.problems(LocalDate.now());
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             ArrayNode list = root.putArray("problems");
@@ -69,12 +68,5 @@ final class CheckCommand implements Callable<Integer> {
         }
         boolean error = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
         return error ? ExitCodes.FELL_SHORT : ExitCodes.DONE;
-    }
-
-    /** Returns what reading the file and looking at the whole brought up, with calibration dates judged for a day. */
-    static List<Problem> problems(ProjectFolder folder, LocalDate day) {
-        List<Problem> problems = new ArrayList<>(folder.loaded().problems());
-        problems.addAll(ProjectChecks.check(folder.project(), day));
-        return problems;
     }
 }

@@ -14,6 +14,8 @@ import org.ohmstead.curves.LoadCurves;
 import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.curves.PowerPoint;
 import org.ohmstead.curves.SaturationCurve;
+import org.ohmstead.jobs.LogTrust;
+import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.testlog.TestLog;
 import picocli.CommandLine.Command;
@@ -69,7 +71,7 @@ final class CurvesCommand implements Callable<Integer> {
         ProjectFolder folder = project.open();
         List<LoadCurve> curves;
         try (TestLog log = folder.readLog()) {
-            curves = LoadCurves.fit(ProjectFolder.validReadings(ProjectFolder.trustedEntries(log)));
+            curves = LoadCurves.fit(LogTrust.validReadings(LogTrust.trustedEntries(log)));
         }
         if (curves.isEmpty()) {
             throw new InputException(

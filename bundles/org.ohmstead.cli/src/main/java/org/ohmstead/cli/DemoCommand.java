@@ -4,16 +4,18 @@
 package org.ohmstead.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
-import org.ohmstead.model.json.ProjectFile;
+import org.ohmstead.jobs.DemoData;
+import org.ohmstead.jobs.DemoProject;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.PublishedSheet;
+import org.ohmstead.jobs.ReplayOutcome;
+import org.ohmstead.jobs.SheetAssembly;
+import org.ohmstead.jobs.SheetPublisher;
 import org.ohmstead.report.LogCsv;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
@@ -31,10 +33,6 @@ import picocli.CommandLine.Option;
             ""
         })
 final class DemoCommand implements Callable<Integer> {
-    private static final String PROJECT_NAME = "larkspur" + ProjectFile.FOLDER_SUFFIX;
-    /** Marks a folder as the demo's own, so that nobody's project is ever cleared away. */
-    private static final String MARKER = ".ohmstead-demo";
-
     private final Console console;
 
     @Mixin
@@ -55,23 +53,26 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Path source = dataFolder();
+        DemoData source = DemoData.find(data != null ? List.of(data) : DemoData.places(Optional.empty()));
         Path target = Optional.ofNullable(output)
                 .or(() -> environment("OHMSTEAD_DEMO_OUTPUT"))
                 .orElse(Path.of("ohmstead-demo"));
-        Path projectFolder = freshCopy(source.resolve(PROJECT_NAME), target);
-        ProjectFolder folder = ProjectFolder.open(projectFolder);
-        ReplayJob.Outcome outcome = new ReplayJob(folder, console).run(source.resolve("recordings"), false);
+        DemoProject demo = DemoProject.make(source, target, Ohmstead.version(), new ConsoleProgress(console));
+        ProjectFolder folder = demo.folder();
+        ReplayOutcome outcome = demo.outcome();
         for (String failure : outcome.failures()) {
             console.message(failure);
         }
-        Published published = Published.publish(folder, projectFolder.resolve("sheets"), Clock.systemUTC());
-        Path csv = projectFolder.resolve("log.csv");
+        PublishedSheet published = SheetPublisher.publish(
+                SheetAssembly.assemble(
+                        folder, Ohmstead.version(), Clock.systemUTC().instant()),
+                folder.sheetsFolder());
+        Path csv = folder.folder().resolve("log.csv");
         try (TestLog log = folder.readLog()) {
             LogCsv.write(log.entries(LogQuery.everything()), csv);
         }
         if (json.wanted()) {
-            ObjectNode document = published.document();
+            ObjectNode document = RatingTable.document(published);
             document.put("readings", outcome.logged().size());
             document.put("log", folder.logFile().toString());
             document.put("csv", csv.toString());
@@ -82,7 +83,7 @@ final class DemoCommand implements Callable<Integer> {
         return outcome.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
     }
 
-    private void print(ProjectFolder folder, ReplayJob.Outcome outcome, Published published, Path csv) {
+    private void print(ProjectFolder folder, ReplayOutcome outcome, PublishedSheet published, Path csv) {
         console.line(folder.project().title() + " (invented; captures from a circuit simulator)");
         console.line(outcome.logged().size() + " readings made and logged from "
                 + outcome.logged().stream()
@@ -91,7 +92,7 @@ final class DemoCommand implements Callable<Integer> {
                         .sum()
                 + " captures");
         console.line("");
-        published.printRatings(console);
+        RatingTable.print(published.sheet(), console);
         console.line("");
         console.line("sheet  " + published.html());
         console.line("       " + published.pdf());
@@ -99,54 +100,9 @@ final class DemoCommand implements Callable<Integer> {
         console.line("csv    " + csv);
     }
 
-    private Path dataFolder() throws InputException {
-        List<Path> places = data != null
-                ? List.of(data)
-                : Stream.concat(environment("OHMSTEAD_DEMO_DATA").stream(), Stream.of(Path.of("demo-data")))
-                        .toList();
-        return places.stream()
-                .filter(place -> Files.isDirectory(place.resolve(PROJECT_NAME)))
-                .findFirst()
-                .orElseThrow(() -> new InputException("The demo data were not found (looked in " + places
-                        + "). Start the demo from Ohmstead's own folder, or"
-                        + " name the folder in the environment variable OHMSTEAD_DEMO_DATA."));
-    }
-
     private static Optional<Path> environment(String name) {
         return Optional.ofNullable(System.getenv(name))
                 .filter(value -> !value.isBlank())
                 .map(Path::of);
-    }
-
-    private static Path freshCopy(Path source, Path target) throws IOException, InputException {
-        Path marker = target.resolve(MARKER);
-        if (Files.exists(target)) {
-            boolean empty;
-            try (Stream<Path> content = Files.list(target)) {
-                empty = content.findAny().isEmpty();
-            }
-            if (!empty && !Files.exists(marker)) {
-                throw new InputException("The folder " + target
-                        + " holds something that is not the demo's. Name another with --output; nothing was changed.");
-            }
-            clear(target.resolve(PROJECT_NAME));
-        }
-        Path project = Files.createDirectories(target.resolve(PROJECT_NAME));
-        Files.writeString(marker, "Ohmstead's demo makes this folder anew each time.\n");
-        Files.copy(source.resolve(ProjectFile.FILE_NAME), project.resolve(ProjectFile.FILE_NAME));
-        return project;
-    }
-
-    private static void clear(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> content;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            content = walk.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : content) {
-            Files.delete(path);
-        }
     }
 }

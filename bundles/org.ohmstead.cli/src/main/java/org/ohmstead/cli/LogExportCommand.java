@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.LogTrust;
+import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.report.LogCsv;
 import org.ohmstead.report.LogJson;
 import org.ohmstead.report.ReportException;
@@ -57,7 +59,7 @@ final class LogExportCommand implements Callable<Integer> {
         List<LogEntry> entries;
         Optional<String> fault;
         try (TestLog log = ProjectFolder.open(project).readLog()) {
-            fault = ProjectFolder.fault(log);
+            fault = LogTrust.fault(log).map(Hints::withVerify);
             entries = log.entries(LogQuery.everything());
         }
         if (output == null) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Reading;
@@ -51,7 +52,7 @@ final class LogListCommand implements Callable<Integer> {
         List<LogEntry> entries;
         Optional<String> fault;
         try (TestLog log = project.open().readLog()) {
-            fault = ProjectFolder.fault(log);
+            fault = LogTrust.fault(log).map(Hints::withVerify);
             entries = log.entries(LogQuery.everything()).stream()
                     .filter(this::wanted)
                     .toList();

@@ -5,6 +5,8 @@ package org.ohmstead.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.LogTrust;
+import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.model.json.ProjectLock;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
@@ -56,7 +58,7 @@ final class LogVoidCommand implements Callable<Integer> {
         LogEntry entry;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
-            ProjectFolder.requireWhole(log);
+            LogTrust.requireWhole(log);
             entry = log.voidEntry(id, reason, who);
         }
         if (json.wanted()) {

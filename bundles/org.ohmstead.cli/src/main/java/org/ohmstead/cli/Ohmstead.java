@@ -15,6 +15,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmstead.jobs.JobException;
 import org.ohmstead.measure.standard.EvaluationException;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.report.ReportException;
@@ -89,8 +90,11 @@ public final class Ohmstead {
     }
 
     private static int explain(Exception failure, Console console) {
-        if (failure instanceof InputException
-                || failure instanceof CaptureException
+        if (failure instanceof JobException refusal) {
+            console.message(Hints.message(refusal));
+            return ExitCodes.BAD_INPUT;
+        }
+        if (failure instanceof CaptureException
                 || failure instanceof ProjectFileException
                 || failure instanceof EvaluationException
                 || failure instanceof TestLogException) {

@@ -4,6 +4,7 @@
 package org.ohmstead.cli;
 
 import java.nio.file.Path;
+import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.model.json.ProjectFileException;
 import picocli.CommandLine.Parameters;
 

@@ -6,6 +6,10 @@ package org.ohmstead.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.PublishedSheet;
+import org.ohmstead.jobs.SheetAssembly;
+import org.ohmstead.jobs.SheetPublisher;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,12 +47,15 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         ProjectFolder folder = project.open();
-        Path target = output == null ? folder.folder().resolve("sheets") : output;
-        Published published = Published.publish(folder, target, Clock.systemUTC());
+        Path target = output == null ? folder.sheetsFolder() : output;
+        PublishedSheet published = SheetPublisher.publish(
+                SheetAssembly.assemble(
+                        folder, Ohmstead.version(), Clock.systemUTC().instant()),
+                target);
         if (json.wanted()) {
-            console.json(published.document());
+            console.json(RatingTable.document(published));
         } else {
-            published.printRatings(console);
+            RatingTable.print(published.sheet(), console);
             console.line("");
             console.line("sheet  " + published.html());
             console.line("       " + published.pdf());

@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.ReplayJob;
+import org.ohmstead.jobs.ReplayOutcome;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
@@ -60,7 +63,8 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         ProjectFolder folder = project.open();
-        ReplayJob.Outcome outcome = new ReplayJob(folder, console).run(replay, again);
+        ReplayOutcome outcome =
+                new ReplayJob(folder, Ohmstead.version()).run(replay, again, new ConsoleProgress(console));
         if (json.wanted()) {
             console.json(document(outcome));
         } else {
@@ -70,7 +74,7 @@ final class RunCommand implements Callable<Integer> {
         return outcome.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
     }
 
-    private void print(ReplayJob.Outcome outcome) {
+    private void print(ReplayOutcome outcome) {
         TextTable table = new TextTable(
                 "entry", "step", "channel", ">supply V", ">power W", ">\u00b1 W (k=2)", ">THD_F %", "outcome");
         for (LogEntry entry : outcome.logged()) {
@@ -96,7 +100,7 @@ final class RunCommand implements Callable<Integer> {
                         : ", " + outcome.alreadyLogged().size() + " steps were in the log already."));
     }
 
-    private static ObjectNode document(ReplayJob.Outcome outcome) {
+    private static ObjectNode document(ReplayOutcome outcome) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode logged = root.putArray("logged");
         for (LogEntry entry : outcome.logged()) {

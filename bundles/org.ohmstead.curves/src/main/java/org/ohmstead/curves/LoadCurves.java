@@ -41,15 +41,8 @@ public final class LoadCurves {
         Map<Key, List<Item>> groups = new LinkedHashMap<>();
         for (Reading reading : readings) {
             for (ChannelReading channel : reading.channels()) {
-                if (channel.outcome() == EndPointOutcome.REACHED && channel.powerWatts() > 0) {
-                    Key key = new Key(
-                            reading.stimulus().powerKind(),
-                            reading.mode(),
-                            reading.nominalLoadOhms(),
-                            channel.channel(),
-                            reading.endPoint(),
-                            reading.stimulus().frequencyHz());
-                    groups.computeIfAbsent(key, unused -> new ArrayList<>())
+                if (counts(channel)) {
+                    groups.computeIfAbsent(key(reading, channel), unused -> new ArrayList<>())
                             .add(item(channel, reading.nominalLoadOhms()));
                 }
             }
@@ -61,6 +54,51 @@ public final class LoadCurves {
                         .thenComparing(LoadCurve::nominalLoadOhms, Comparator.reverseOrder())
                         .thenComparing(LoadCurve::channel))
                 .toList();
+    }
+
+    /**
+     * Returns where each point of a curve comes from: for each of {@link LoadCurve#points()}, in their order, the index of its reading.
+     *
+     * @param curve one of the curves that {@link #fit} made
+     * @param readings the very readings that the curve was fitted to, in the same order
+     * @throws IllegalArgumentException when the readings give another number of points than the curve has
+     */
+    public static List<Integer> readingIndexes(LoadCurve curve, List<Reading> readings) {
+        Key wanted = new Key(
+                curve.kind(),
+                curve.mode(),
+                curve.nominalLoadOhms(),
+                curve.channel(),
+                curve.endPoint(),
+                curve.frequencyHz());
+        List<Integer> indexes = new ArrayList<>();
+        for (int index = 0; index < readings.size(); index++) {
+            Reading reading = readings.get(index);
+            for (ChannelReading channel : reading.channels()) {
+                if (counts(channel) && key(reading, channel).equals(wanted)) {
+                    indexes.add(index);
+                }
+            }
+        }
+        if (indexes.size() != curve.points().size()) {
+            throw new IllegalArgumentException("readings give " + indexes.size() + " points for the curve, which has "
+                    + curve.points().size() + "; pass the readings that it was fitted to");
+        }
+        return List.copyOf(indexes);
+    }
+
+    private static boolean counts(ChannelReading channel) {
+        return channel.outcome() == EndPointOutcome.REACHED && channel.powerWatts() > 0;
+    }
+
+    private static Key key(Reading reading, ChannelReading channel) {
+        return new Key(
+                reading.stimulus().powerKind(),
+                reading.mode(),
+                reading.nominalLoadOhms(),
+                channel.channel(),
+                reading.endPoint(),
+                reading.stimulus().frequencyHz());
     }
 
     /** The output voltage hardly changes with so small a change of load, so the power goes with the conductance. */

@@ -93,9 +93,17 @@ public final class RatingJudge {
     private static boolean fits(LoadCurve curve, Rating rating) {
         return curve.kind() == rating.kind()
                 && curve.mode() == rating.mode()
-                && Math.abs(curve.nominalLoadOhms() - rating.loadOhms()) < SAME_LOAD_RATIO * rating.loadOhms()
+                && sameLoad(rating, curve.nominalLoadOhms())
                 && curve.endPoint() instanceof EndPoint.DistortionLimit limit
-                && Math.abs(limit.ratio() - rating.distortionRatio()) <= SAME_LIMIT_RATIO * rating.distortionRatio();
+                && sameLimit(limit, rating);
+    }
+
+    static boolean sameLoad(Rating rating, double nominalLoadOhms) {
+        return Math.abs(nominalLoadOhms - rating.loadOhms()) < SAME_LOAD_RATIO * rating.loadOhms();
+    }
+
+    static boolean sameLimit(EndPoint.DistortionLimit limit, Rating rating) {
+        return Math.abs(limit.ratio() - rating.distortionRatio()) <= SAME_LIMIT_RATIO * rating.distortionRatio();
     }
 
     private static String remark(Rating rating, LoadCurve curve, Prediction prediction) {

@@ -33,4 +33,24 @@ public record Accuracy(double readingRatio, double fixed, double resolution, dou
         double stated = halfWidth(indication) / (coverageFactor > 0 ? coverageFactor : Math.sqrt(3));
         return Math.hypot(stated, resolution / (2 * Math.sqrt(3)));
     }
+
+    /** Returns this specification with another share of the indication. */
+    public Accuracy withReadingRatio(double newReadingRatio) {
+        return new Accuracy(newReadingRatio, fixed, resolution, coverageFactor);
+    }
+
+    /** Returns this specification with another fixed part. */
+    public Accuracy withFixed(double newFixed) {
+        return new Accuracy(readingRatio, newFixed, resolution, coverageFactor);
+    }
+
+    /** Returns this specification with another resolution. */
+    public Accuracy withResolution(double newResolution) {
+        return new Accuracy(readingRatio, fixed, newResolution, coverageFactor);
+    }
+
+    /** Returns this specification with another coverage factor. */
+    public Accuracy withCoverageFactor(double newCoverageFactor) {
+        return new Accuracy(readingRatio, fixed, resolution, newCoverageFactor);
+    }
 }

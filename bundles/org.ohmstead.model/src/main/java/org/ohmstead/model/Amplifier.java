@@ -71,4 +71,139 @@ public record Amplifier(
                 newRatings,
                 notes);
     }
+
+    /** Returns this amplifier with another maker. */
+    public Amplifier withMaker(String newMaker) {
+        return new Amplifier(
+                newMaker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with another model. */
+    public Amplifier withModel(String newModel) {
+        return new Amplifier(
+                maker,
+                newModel,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with another serial number. */
+    public Amplifier withSerialNumber(String newSerialNumber) {
+        return new Amplifier(
+                maker,
+                model,
+                newSerialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with another channel count. */
+    public Amplifier withChannelCount(int newChannelCount) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                newChannelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with another supply type. */
+    public Amplifier withSupplyType(SupplyType newSupplyType) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                newSupplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with other lowest loads. */
+    public Amplifier withLowestLoads(List<LowestLoad> newLowestLoads) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                newLowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with other fuses. */
+    public Amplifier withFuses(List<Fuse> newFuses) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                newFuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with another thermal resistance of its sink in kelvin per watt, or none. */
+    public Amplifier withHeatSinkKelvinPerWatt(OptionalDouble newHeatSinkKelvinPerWatt) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                newHeatSinkKelvinPerWatt,
+                ratings,
+                notes);
+    }
+
+    /** Returns this amplifier with other notes. */
+    public Amplifier withNotes(String newNotes) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                newNotes);
+    }
 }

@@ -32,4 +32,34 @@ public record Bench(
     public Optional<Meter> meterFor(MeterQuantity quantity) {
         return meters.stream().filter(meter -> meter.quantity() == quantity).findFirst();
     }
+
+    /** Returns this bench with another place. */
+    public Bench withPlace(String newPlace) {
+        return new Bench(newPlace, supply, cable, meters, parts, ambientCelsius);
+    }
+
+    /** Returns this bench with another supply. */
+    public Bench withSupply(Supply newSupply) {
+        return new Bench(place, newSupply, cable, meters, parts, ambientCelsius);
+    }
+
+    /** Returns this bench with another cable. */
+    public Bench withCable(Cable newCable) {
+        return new Bench(place, supply, newCable, meters, parts, ambientCelsius);
+    }
+
+    /** Returns this bench with other meters. */
+    public Bench withMeters(List<Meter> newMeters) {
+        return new Bench(place, supply, cable, newMeters, parts, ambientCelsius);
+    }
+
+    /** Returns this bench with other parts. */
+    public Bench withParts(List<Part> newParts) {
+        return new Bench(place, supply, cable, meters, newParts, ambientCelsius);
+    }
+
+    /** Returns this bench with another usual air temperature, or none. */
+    public Bench withAmbientCelsius(OptionalDouble newAmbientCelsius) {
+        return new Bench(place, supply, cable, meters, parts, newAmbientCelsius);
+    }
 }

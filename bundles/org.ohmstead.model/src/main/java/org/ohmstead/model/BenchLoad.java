@@ -23,4 +23,24 @@ public record BenchLoad(String id, double nominalOhms, List<LoadBranch> branches
         }
         Checks.positive(powerLimitWatts, "powerLimitWatts");
     }
+
+    /** Returns this load with another id. */
+    public BenchLoad withId(String newId) {
+        return new BenchLoad(newId, nominalOhms, branches, powerLimitWatts);
+    }
+
+    /** Returns this load with another nominal value in ohms. */
+    public BenchLoad withNominalOhms(double newNominalOhms) {
+        return new BenchLoad(id, newNominalOhms, branches, powerLimitWatts);
+    }
+
+    /** Returns this load with other branches. */
+    public BenchLoad withBranches(List<LoadBranch> newBranches) {
+        return new BenchLoad(id, nominalOhms, newBranches, powerLimitWatts);
+    }
+
+    /** Returns this load with another power limit in watts. */
+    public BenchLoad withPowerLimitWatts(double newPowerLimitWatts) {
+        return new BenchLoad(id, nominalOhms, branches, newPowerLimitWatts);
+    }
 }

@@ -30,4 +30,19 @@ public record Cable(double crossSectionSquareMillimetres, double loopMetres, Opt
         return measuredLoopOhms.orElse(
                 COPPER_OHM_SQUARE_MILLIMETRES_PER_METRE * loopMetres / crossSectionSquareMillimetres);
     }
+
+    /** Returns this cable with another cross section in square millimetres. */
+    public Cable withCrossSectionSquareMillimetres(double newCrossSectionSquareMillimetres) {
+        return new Cable(newCrossSectionSquareMillimetres, loopMetres, measuredLoopOhms);
+    }
+
+    /** Returns this cable with another loop length in metres. */
+    public Cable withLoopMetres(double newLoopMetres) {
+        return new Cable(crossSectionSquareMillimetres, newLoopMetres, measuredLoopOhms);
+    }
+
+    /** Returns this cable with another measured loop resistance in ohms, or none. */
+    public Cable withMeasuredLoopOhms(OptionalDouble newMeasuredLoopOhms) {
+        return new Cable(crossSectionSquareMillimetres, loopMetres, newMeasuredLoopOhms);
+    }
 }

@@ -16,4 +16,19 @@ public record Fuse(double ratedAmps, String style, String place) {
         Checks.present(style, "style");
         Checks.present(place, "place");
     }
+
+    /** Returns this fuse with another rated current in amperes. */
+    public Fuse withRatedAmps(double newRatedAmps) {
+        return new Fuse(newRatedAmps, style, place);
+    }
+
+    /** Returns this fuse with another style. */
+    public Fuse withStyle(String newStyle) {
+        return new Fuse(ratedAmps, newStyle, place);
+    }
+
+    /** Returns this fuse with another place. */
+    public Fuse withPlace(String newPlace) {
+        return new Fuse(ratedAmps, style, newPlace);
+    }
 }

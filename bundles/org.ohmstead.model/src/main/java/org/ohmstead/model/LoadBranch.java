@@ -18,4 +18,24 @@ public record LoadBranch(double ohms, double standardUncertaintyOhms, double ind
         Checks.notNegative(inductanceHenries, "inductanceHenries");
         Checks.present(network, "network");
     }
+
+    /** Returns this branch with another resistance in ohms. */
+    public LoadBranch withOhms(double newOhms) {
+        return new LoadBranch(newOhms, standardUncertaintyOhms, inductanceHenries, network);
+    }
+
+    /** Returns this branch with another standard uncertainty in ohms. */
+    public LoadBranch withStandardUncertaintyOhms(double newStandardUncertaintyOhms) {
+        return new LoadBranch(ohms, newStandardUncertaintyOhms, inductanceHenries, network);
+    }
+
+    /** Returns this branch with another inductance in henries. */
+    public LoadBranch withInductanceHenries(double newInductanceHenries) {
+        return new LoadBranch(ohms, standardUncertaintyOhms, newInductanceHenries, network);
+    }
+
+    /** Returns this branch with another network. */
+    public LoadBranch withNetwork(String newNetwork) {
+        return new LoadBranch(ohms, standardUncertaintyOhms, inductanceHenries, newNetwork);
+    }
 }

@@ -14,4 +14,14 @@ public record LowestLoad(Mode mode, double loadOhms) {
         Checks.present(mode, "mode");
         Checks.positive(loadOhms, "loadOhms");
     }
+
+    /** Returns this limit with another mode. */
+    public LowestLoad withMode(Mode newMode) {
+        return new LowestLoad(newMode, loadOhms);
+    }
+
+    /** Returns this limit with another load in ohms. */
+    public LowestLoad withLoadOhms(double newLoadOhms) {
+        return new LowestLoad(mode, newLoadOhms);
+    }
 }

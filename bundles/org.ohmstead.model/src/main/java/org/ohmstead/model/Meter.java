@@ -42,4 +42,44 @@ public record Meter(
     public boolean isOverdueOn(LocalDate day) {
         return calibrationDueOn.map(due -> due.isBefore(day)).orElse(false);
     }
+
+    /** Returns this meter with another id. */
+    public Meter withId(String newId) {
+        return new Meter(newId, quantity, name, serialNumber, accuracy, calibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another quantity that it reads. */
+    public Meter withQuantity(MeterQuantity newQuantity) {
+        return new Meter(id, newQuantity, name, serialNumber, accuracy, calibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another name. */
+    public Meter withName(String newName) {
+        return new Meter(id, quantity, newName, serialNumber, accuracy, calibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another serial number. */
+    public Meter withSerialNumber(String newSerialNumber) {
+        return new Meter(id, quantity, name, newSerialNumber, accuracy, calibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another specification. */
+    public Meter withAccuracy(Accuracy newAccuracy) {
+        return new Meter(id, quantity, name, serialNumber, newAccuracy, calibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another day of its last calibration, or none. */
+    public Meter withCalibratedOn(Optional<LocalDate> newCalibratedOn) {
+        return new Meter(id, quantity, name, serialNumber, accuracy, newCalibratedOn, calibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another day its calibration runs out, or none. */
+    public Meter withCalibrationDueOn(Optional<LocalDate> newCalibrationDueOn) {
+        return new Meter(id, quantity, name, serialNumber, accuracy, calibratedOn, newCalibrationDueOn, certificate);
+    }
+
+    /** Returns this meter with another certificate. */
+    public Meter withCertificate(String newCertificate) {
+        return new Meter(id, quantity, name, serialNumber, accuracy, calibratedOn, calibrationDueOn, newCertificate);
+    }
 }

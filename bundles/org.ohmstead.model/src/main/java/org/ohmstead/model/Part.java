@@ -38,4 +38,44 @@ public record Part(
         Checks.present(mounting, "mounting");
         Checks.within(count, 1, 10_000, "count");
     }
+
+    /** Returns this part with another id. */
+    public Part withId(String newId) {
+        return new Part(newId, ohms, toleranceRatio, ratedWatts, ratedToCelsius, zeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another resistance in ohms. */
+    public Part withOhms(double newOhms) {
+        return new Part(id, newOhms, toleranceRatio, ratedWatts, ratedToCelsius, zeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another tolerance ratio. */
+    public Part withToleranceRatio(double newToleranceRatio) {
+        return new Part(id, ohms, newToleranceRatio, ratedWatts, ratedToCelsius, zeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another rated power in watts. */
+    public Part withRatedWatts(double newRatedWatts) {
+        return new Part(id, ohms, toleranceRatio, newRatedWatts, ratedToCelsius, zeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another temperature in degrees Celsius up to which the rated power holds. */
+    public Part withRatedToCelsius(double newRatedToCelsius) {
+        return new Part(id, ohms, toleranceRatio, ratedWatts, newRatedToCelsius, zeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another temperature in degrees Celsius at which no power is left. */
+    public Part withZeroPowerCelsius(double newZeroPowerCelsius) {
+        return new Part(id, ohms, toleranceRatio, ratedWatts, ratedToCelsius, newZeroPowerCelsius, mounting, count);
+    }
+
+    /** Returns this part with another mounting. */
+    public Part withMounting(Mounting newMounting) {
+        return new Part(id, ohms, toleranceRatio, ratedWatts, ratedToCelsius, zeroPowerCelsius, newMounting, count);
+    }
+
+    /** Returns this part with another count. */
+    public Part withCount(int newCount) {
+        return new Part(id, ohms, toleranceRatio, ratedWatts, ratedToCelsius, zeroPowerCelsius, mounting, newCount);
+    }
 }

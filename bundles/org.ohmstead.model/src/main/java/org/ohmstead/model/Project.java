@@ -61,4 +61,9 @@ public record Project(
     public Project withSheet(SheetSettings newSheet) {
         return new Project(title, amplifier, bench, loads, plan, newSheet);
     }
+
+    /** Returns this project with another title. */
+    public Project withTitle(String newTitle) {
+        return new Project(newTitle, amplifier, bench, loads, plan, sheet);
+    }
 }

@@ -37,4 +37,49 @@ public record Rating(
         Checks.positive(frequencyHz, "frequencyHz");
         Checks.present(wording, "wording");
     }
+
+    /** Returns this rating with another id. */
+    public Rating withId(String newId) {
+        return new Rating(newId, kind, mode, loadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another kind. */
+    public Rating withKind(PowerKind newKind) {
+        return new Rating(id, newKind, mode, loadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another mode. */
+    public Rating withMode(Mode newMode) {
+        return new Rating(id, kind, newMode, loadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another load in ohms. */
+    public Rating withLoadOhms(double newLoadOhms) {
+        return new Rating(id, kind, mode, newLoadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another rated power in watts. */
+    public Rating withPowerWatts(double newPowerWatts) {
+        return new Rating(id, kind, mode, loadOhms, newPowerWatts, supplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with other supply volts. */
+    public Rating withSupplyVolts(double newSupplyVolts) {
+        return new Rating(id, kind, mode, loadOhms, powerWatts, newSupplyVolts, distortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another distortion, 0 (exclusive) to 1. */
+    public Rating withDistortionRatio(double newDistortionRatio) {
+        return new Rating(id, kind, mode, loadOhms, powerWatts, supplyVolts, newDistortionRatio, frequencyHz, wording);
+    }
+
+    /** Returns this rating with another frequency in hertz. */
+    public Rating withFrequencyHz(double newFrequencyHz) {
+        return new Rating(id, kind, mode, loadOhms, powerWatts, supplyVolts, distortionRatio, newFrequencyHz, wording);
+    }
+
+    /** Returns this rating with another wording. */
+    public Rating withWording(String newWording) {
+        return new Rating(id, kind, mode, loadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, newWording);
+    }
 }

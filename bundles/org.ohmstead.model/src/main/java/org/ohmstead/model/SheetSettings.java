@@ -18,4 +18,24 @@ public record SheetSettings(String laboratory, String preparedBy, double confide
         Checks.within(confidence, 0.5, 0.9999, "confidence");
         Checks.present(remarks, "remarks");
     }
+
+    /** Returns these settings with another laboratory. */
+    public SheetSettings withLaboratory(String newLaboratory) {
+        return new SheetSettings(newLaboratory, preparedBy, confidence, remarks);
+    }
+
+    /** Returns these settings with other words on who tested. */
+    public SheetSettings withPreparedBy(String newPreparedBy) {
+        return new SheetSettings(laboratory, newPreparedBy, confidence, remarks);
+    }
+
+    /** Returns these settings with another confidence. */
+    public SheetSettings withConfidence(double newConfidence) {
+        return new SheetSettings(laboratory, preparedBy, newConfidence, remarks);
+    }
+
+    /** Returns these settings with other remarks. */
+    public SheetSettings withRemarks(String newRemarks) {
+        return new SheetSettings(laboratory, preparedBy, confidence, newRemarks);
+    }
 }

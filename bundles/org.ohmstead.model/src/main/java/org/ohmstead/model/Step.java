@@ -30,4 +30,39 @@ public record Step(
         Checks.present(stimulus, "stimulus");
         Checks.present(endPoint, "endPoint");
     }
+
+    /** Returns this step with another id. */
+    public Step withId(String newId) {
+        return new Step(newId, mode, loadId, supplyVolts, stimulus, endPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with another mode. */
+    public Step withMode(Mode newMode) {
+        return new Step(id, newMode, loadId, supplyVolts, stimulus, endPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with another load, by its id. */
+    public Step withLoadId(String newLoadId) {
+        return new Step(id, mode, newLoadId, supplyVolts, stimulus, endPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with other supply volts. */
+    public Step withSupplyVolts(double newSupplyVolts) {
+        return new Step(id, mode, loadId, newSupplyVolts, stimulus, endPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with another stimulus. */
+    public Step withStimulus(Stimulus newStimulus) {
+        return new Step(id, mode, loadId, supplyVolts, newStimulus, endPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with another end point. */
+    public Step withEndPoint(EndPoint newEndPoint) {
+        return new Step(id, mode, loadId, supplyVolts, stimulus, newEndPoint, belowLowestLoadConfirmed);
+    }
+
+    /** Returns this step with another answer: whether its low load was confirmed. */
+    public Step withBelowLowestLoadConfirmed(boolean newBelowLowestLoadConfirmed) {
+        return new Step(id, mode, loadId, supplyVolts, stimulus, endPoint, newBelowLowestLoadConfirmed);
+    }
 }

@@ -11,6 +11,9 @@ public sealed interface Stimulus {
     /** Returns the kind of power that this stimulus shows. */
     PowerKind powerKind();
 
+    /** Returns this stimulus with another frequency of the tone in hertz, above 0. */
+    Stimulus withFrequencyHz(double newFrequencyHz);
+
     /**
      * A steady sine.
      *
@@ -24,6 +27,11 @@ public sealed interface Stimulus {
         @Override
         public PowerKind powerKind() {
             return PowerKind.CONTINUOUS;
+        }
+
+        @Override
+        public ContinuousSine withFrequencyHz(double newFrequencyHz) {
+            return new ContinuousSine(newFrequencyHz);
         }
     }
 
@@ -52,6 +60,26 @@ public sealed interface Stimulus {
         @Override
         public PowerKind powerKind() {
             return PowerKind.BURST;
+        }
+
+        @Override
+        public ToneBurst withFrequencyHz(double newFrequencyHz) {
+            return new ToneBurst(newFrequencyHz, onSeconds, periodSeconds, lowLevelDb);
+        }
+
+        /** Returns this burst with another length of the loud part in seconds. */
+        public ToneBurst withOnSeconds(double newOnSeconds) {
+            return new ToneBurst(frequencyHz, newOnSeconds, periodSeconds, lowLevelDb);
+        }
+
+        /** Returns this burst with another period in seconds. */
+        public ToneBurst withPeriodSeconds(double newPeriodSeconds) {
+            return new ToneBurst(frequencyHz, onSeconds, newPeriodSeconds, lowLevelDb);
+        }
+
+        /** Returns this burst with another level between the bursts in dB. */
+        public ToneBurst withLowLevelDb(double newLowLevelDb) {
+            return new ToneBurst(frequencyHz, onSeconds, periodSeconds, newLowLevelDb);
         }
     }
 }

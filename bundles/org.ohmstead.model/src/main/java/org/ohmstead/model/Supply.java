@@ -22,4 +22,24 @@ public record Supply(String name, double lowestVolts, double highestVolts, doubl
         }
         Checks.positive(currentLimitAmps, "currentLimitAmps");
     }
+
+    /** Returns this supply with another name. */
+    public Supply withName(String newName) {
+        return new Supply(newName, lowestVolts, highestVolts, currentLimitAmps);
+    }
+
+    /** Returns this supply with another lowest output in volts. */
+    public Supply withLowestVolts(double newLowestVolts) {
+        return new Supply(name, newLowestVolts, highestVolts, currentLimitAmps);
+    }
+
+    /** Returns this supply with another highest output in volts. */
+    public Supply withHighestVolts(double newHighestVolts) {
+        return new Supply(name, lowestVolts, newHighestVolts, currentLimitAmps);
+    }
+
+    /** Returns this supply with another current limit in amperes. */
+    public Supply withCurrentLimitAmps(double newCurrentLimitAmps) {
+        return new Supply(name, lowestVolts, highestVolts, newCurrentLimitAmps);
+    }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
@@ -104,6 +105,33 @@ class DecimationTest {
             assertTrue(found || highest == Double.NEGATIVE_INFINITY, "run " + k);
         }
         assertTrue(kept.size() <= 2 * buckets + 2);
+    }
+
+    /** The part of a record thins as the record would that has that part alone. */
+    @ParameterizedTest
+    @CsvSource({"0, 1000, 10", "17, 983, 31", "500, 1000, 7", "250, 260, 3", "400, 400, 5"})
+    void aRangeThinsAsItsCopyWould(int from, int to, int buckets) {
+        double[] x = rising(1000, 2, 0.5);
+        double[] y = noise(1000, 11);
+        double[] partX = Arrays.copyOfRange(x, from, to);
+        double[] partY = Arrays.copyOfRange(y, from, to);
+        assertEquals(Decimation.envelope(partX, partY, buckets), Decimation.envelope(x, y, from, to, buckets));
+        assertEquals(Decimation.envelope(partX, partY, buckets), Decimation.envelope(2, 0.5, y, from, to, buckets));
+        assertEquals(Decimation.logEnvelope(partX, partY, buckets), Decimation.logEnvelope(x, y, from, to, buckets));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-1, 3", "0, 4", "2, 1"})
+    void rejectsRangesOutsideTheRecord(int from, int to) {
+        double[] three = {1, 2, 3};
+        assertThrows(IllegalArgumentException.class, () -> Decimation.envelope(three, three, from, to, 1));
+        assertThrows(IllegalArgumentException.class, () -> Decimation.envelope(0, 1, three, from, to, 1));
+        assertThrows(IllegalArgumentException.class, () -> Decimation.logEnvelope(three, three, from, to, 1));
+    }
+
+    @Test
+    void rejectsSamplesThatDoNotAdvance() {
+        assertThrows(IllegalArgumentException.class, () -> Decimation.envelope(0, 0, new double[3], 0, 3, 1));
     }
 
     @Test

@@ -11,6 +11,9 @@
  * HtmlSheet.write(sheet, Path.of("sheet.html"));
  * PdfSheet.write(sheet, Path.of("sheet.pdf"));
  * LogCsv.write(entries, Path.of("log.csv"));
+ * try (SheetPages pages = SheetPages.of(sheet)) {
+ *     PagePicture first = pages.picture(0, 2.0);
+ * }
  * }</pre>
  */
 package org.ohmstead.report;

@@ -3,8 +3,11 @@
 
 package org.ohmstead.it.architecture;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Which packages each bundle may use beside the JDK: the design's arrows, as in DEVELOPERS.md. */
 final class Arrows {
@@ -19,14 +22,40 @@ final class Arrows {
     private static final String TESTLOG = "org.ohmstead.testlog";
     private static final String STANDARD = "org.ohmstead.measure.standard";
     private static final String REPORT = "org.ohmstead.report";
+    private static final String JOBS = "org.ohmstead.jobs";
+    private static final String WORKBENCH = "org.ohmstead.workbench";
+    /** What the workbench exports; its other packages are its own. */
+    private static final List<String> WORKBENCH_API = List.of(
+            WORKBENCH,
+            WORKBENCH + ".form",
+            WORKBENCH + ".look",
+            WORKBENCH + ".section",
+            WORKBENCH + ".session",
+            WORKBENCH + ".table");
+
+    private static final String PLOT_UI = "org.ohmstead.plot.ui";
+    /** The platform with its widgets. */
+    private static final List<String> PLATFORM = List.of("org.eclipse*", "org.osgi*");
+
     private static final String JACKSON = "com.fasterxml.jackson*";
 
-    static final Map<String, List<String>> ALLOWED = Map.ofEntries(
+    /** The bundles that run without a window. */
+    private static final Map<String, List<String>> HEADLESS = Map.ofEntries(
             Map.entry(UNITS, List.of()),
             Map.entry(MODEL, List.of(UNITS)),
             Map.entry(MODEL_JSON, List.of(MODEL, UNITS, JACKSON)),
             Map.entry(PLOT, List.of(UNITS)),
-            Map.entry(PLOT_CHART, List.of(PLOT, UNITS, "org.jfree*", "org.apache.batik*", "org.apache.xmlgraphics*")),
+            Map.entry(
+                    PLOT_CHART,
+                    List.of(
+                            PLOT,
+                            UNITS,
+                            "org.jfree*",
+                            "org.apache.batik*",
+                            "org.apache.xmlgraphics*",
+                            "org.apache.pdfbox*",
+                            "org.apache.fontbox*",
+                            "de.rototor*")),
             Map.entry(SIGNAL, List.of(UNITS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY)),
@@ -52,9 +81,11 @@ final class Arrows {
                             "org.apache.xmpbox*",
                             "org.apache.commons.logging*",
                             "de.rototor*")),
+            Map.entry(JOBS, List.of(MODEL, MODEL_JSON, METROLOGY, CURVES, TESTLOG, STANDARD, REPORT)),
             Map.entry(
                     "org.ohmstead.cli",
                     List.of(
+                            JOBS,
                             MODEL,
                             MODEL_JSON,
                             UNITS,
@@ -70,7 +101,47 @@ final class Arrows {
                             "org.eclipse.equinox.app",
                             "org.eclipse.core.runtime")));
 
+    /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
+    private static final Map<String, List<String>> FACES = Map.of(
+            PLOT_UI,
+            List.of(PLOT, PLOT_CHART, UNITS),
+            WORKBENCH,
+            List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, JOBS),
+            "org.ohmstead.curves.ui",
+            List.of(CURVES, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
+            "org.ohmstead.signal.ui",
+            List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
+            "org.ohmstead.testlog.ui",
+            List.of(TESTLOG, MODEL, UNITS),
+            "org.ohmstead.report.ui",
+            List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI),
+            "org.ohmstead.workbench.sample",
+            List.of(MODEL, UNITS),
+            "org.ohmstead.app",
+            List.of(MODEL, MODEL_JSON, UNITS, JOBS));
+
+    /** What each bundle may use. */
+    static final Map<String, List<String>> ALLOWED = all();
+
     private Arrows() {}
+
+    private static Map<String, List<String>> all() {
+        Map<String, List<String>> all = new TreeMap<>(HEADLESS);
+        FACES.forEach((bundle, ours) -> {
+            List<String> allowed = new ArrayList<>(ours);
+            allowed.addAll(PLATFORM);
+            if (!bundle.equals(PLOT_UI)) {
+                allowed.addAll(WORKBENCH_API);
+            }
+            all.put(bundle, List.copyOf(allowed));
+        });
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** Returns whether a bundle has a face. */
+    static boolean hasFace(String bundle) {
+        return FACES.containsKey(bundle);
+    }
 
     /** Returns whether a package is the named one or, with a star at the end of the name, below it too. */
     static boolean isWithin(String packageName, String allowed) {

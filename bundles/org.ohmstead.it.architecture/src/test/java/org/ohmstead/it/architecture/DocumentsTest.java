@@ -61,7 +61,7 @@ class DocumentsTest {
         String notices = Files.readString(Bundles.root().resolve("product/THIRD-PARTY.md"))
                 .toLowerCase(java.util.Locale.ROOT);
         String target = Files.readString(Bundles.root().resolve("product/platform.target"));
-        String libraries = target.substring(target.indexOf("label=\"Libraries\""), target.indexOf("label=\"Tests\""));
+        String libraries = target.substring(target.indexOf("label=\"Libraries\""), target.indexOf("label=\"Installer"));
         Stream.of(libraries.split("<dependency>")).skip(1).forEach(dependency -> {
             String artifact = dependency.replaceAll("(?s).*<artifactId>([^<]+)<.*", "$1");
             String version = dependency.replaceAll("(?s).*<version>([0-9]+\\.[0-9]+)[^<]*<.*", "$1");

@@ -15,12 +15,15 @@ import org.ohmstead.model.Project;
  * @param problems what was noticed while reading, such as unknown fields; empty when nothing was
  * @param document the file's own content, to be handed to {@link ProjectFile#write} so that unknown fields survive
  * @param revisionSha256 SHA-256 of the project, see {@link ProjectRevision}
+ * @param fileSha256 SHA-256 of the file's bytes, 64 hexadecimal digits; it tells whether the file changed since
  */
-public record LoadedProject(Project project, List<Problem> problems, ProjectDocument document, String revisionSha256) {
+public record LoadedProject(
+        Project project, List<Problem> problems, ProjectDocument document, String revisionSha256, String fileSha256) {
     public LoadedProject {
         Objects.requireNonNull(project, "project");
         problems = List.copyOf(problems);
         Objects.requireNonNull(document, "document");
         Objects.requireNonNull(revisionSha256, "revisionSha256");
+        Objects.requireNonNull(fileSha256, "fileSha256");
     }
 }

@@ -92,12 +92,13 @@ public final class ProjectFile {
         return written;
     }
 
-    private static LoadedProject parse(JsonSource source) throws ProjectFileException {
+    static LoadedProject parse(JsonSource source) throws ProjectFileException {
         Findings findings = new Findings();
         ObjectNode root = VERSIONS.migrate(source, source.parse(), findings);
         Project project = ProjectReader.project(FieldReader.root(source, root, findings));
         KeptFields kept = new KeptFields(root, ProjectWriter.toJson(project), findings.unknownPaths());
-        return new LoadedProject(project, findings.problems(), new ProjectDocument(kept), ProjectRevision.of(project));
+        return new LoadedProject(
+                project, findings.problems(), new ProjectDocument(kept), ProjectRevision.of(project), source.sha256());
     }
 
     private static Path fileOf(Path projectFolderOrJson) {

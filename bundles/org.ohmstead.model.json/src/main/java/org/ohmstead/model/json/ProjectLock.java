@@ -4,16 +4,12 @@
 package org.ohmstead.model.json;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import org.ohmstead.model.json.internal.AtomicFile;
@@ -35,7 +31,7 @@ public final class ProjectLock implements AutoCloseable {
     // On POSIX systems, closing any channel of a file drops all of this process's locks on it. So a folder that this
     // process holds is
     // recognised here and its lock file is not opened again.
-    private static final Map<Path, String> HELD = new HashMap<>();
+    private static final Map<Path, LockOwner> HELD = new HashMap<>();
 
     private final Path folder;
     private final FileChannel channel;
@@ -47,6 +43,23 @@ public final class ProjectLock implements AutoCloseable {
         this.lock = lock;
     }
 
+    /** What came of a try to lock a folder. */
+    public sealed interface Attempt {
+        /**
+         * The folder is locked.
+         *
+         * @param lock to be closed when the folder is no longer written to
+         */
+        record Taken(ProjectLock lock) implements Attempt {}
+
+        /**
+         * Somebody else holds the folder.
+         *
+         * @param owner who
+         */
+        record Held(LockOwner owner) implements Attempt {}
+    }
+
     /**
      * Locks a project's folder.
      *
@@ -55,17 +68,31 @@ public final class ProjectLock implements AutoCloseable {
      *     when the folder cannot be written to
      */
     public static ProjectLock acquire(Path projectFolder) throws ProjectFileException {
+        Attempt attempt = attempt(projectFolder);
+        if (attempt instanceof Attempt.Taken taken) {
+            return taken.lock();
+        }
+        throw new ProjectFileException(
+                FILE_NAME,
+                "The project " + projectFolder.toAbsolutePath().normalize().getFileName()
+                        + " is already open for writing: "
+                        + ((Attempt.Held) attempt).owner().text()
+                        + ". Close it there first, or open it here for reading only.",
+                null);
+    }
+
+    /**
+     * Locks a project's folder, or says who holds it.
+     *
+     * @param projectFolder an existing folder
+     * @throws ProjectFileException when the folder cannot be written to
+     */
+    public static Attempt attempt(Path projectFolder) throws ProjectFileException {
         try {
             Path folder = projectFolder.toRealPath();
             synchronized (HELD) {
-                String here = HELD.get(folder);
-                if (here != null) {
-                    throw inUse(folder, here);
-                }
-                String owner = describeOwner();
-                ProjectLock taken = open(folder, owner);
-                HELD.put(folder, owner);
-                return taken;
+                LockOwner here = HELD.get(folder);
+                return here == null ? open(folder) : new Attempt.Held(here);
             }
         } catch (IOException failure) {
             throw new ProjectFileException(
@@ -77,7 +104,7 @@ public final class ProjectLock implements AutoCloseable {
         }
     }
 
-    private static ProjectLock open(Path folder, String owner) throws IOException, ProjectFileException {
+    private static Attempt open(Path folder) throws IOException {
         FileChannel channel = FileChannel.open(
                 folder.resolve(FILE_NAME),
                 StandardOpenOption.CREATE,
@@ -87,12 +114,14 @@ public final class ProjectLock implements AutoCloseable {
         try {
             FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
             if (lock == null) {
-                throw inUse(folder, readOwner(channel));
+                return new Attempt.Held(LockOwner.parse(readOwner(channel)));
             }
+            LockOwner owner = LockOwner.current();
             channel.truncate(0);
-            channel.write(ByteBuffer.wrap((owner + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+            channel.write(ByteBuffer.wrap((owner.text() + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+            HELD.put(folder, owner);
             taken = true;
-            return new ProjectLock(folder, channel, lock);
+            return new Attempt.Taken(new ProjectLock(folder, channel, lock));
         } finally {
             if (!taken) {
                 channel.close();
@@ -103,36 +132,7 @@ public final class ProjectLock implements AutoCloseable {
     private static String readOwner(FileChannel channel) throws IOException {
         ByteBuffer text = ByteBuffer.allocate(LONGEST_OWNER_BYTES);
         channel.read(text, 0);
-        String owner = new String(text.array(), 0, text.position(), StandardCharsets.UTF_8).strip();
-        return owner.isEmpty() ? "another program" : owner;
-    }
-
-    private static ProjectFileException inUse(Path folder, String owner) {
-        return new ProjectFileException(
-                FILE_NAME,
-                "The project " + folder.getFileName() + " is already open for writing: " + owner
-                        + ". Close it there first, or open it here for reading only.",
-                null);
-    }
-
-    private static String describeOwner() {
-        return "process " + ProcessHandle.current().pid() + " on " + hostName() + ", user "
-                + System.getProperty("user.name") + ", since "
-                + Instant.now().truncatedTo(ChronoUnit.SECONDS);
-    }
-
-    private static String hostName() {
-        for (String variable : new String[] {"HOSTNAME", "COMPUTERNAME"}) {
-            String name = System.getenv(variable);
-            if (name != null && !name.isBlank()) {
-                return name;
-            }
-        }
-        try {
-            return InetAddress.getLocalHost().getHostName();
-        } catch (UnknownHostException noName) {
-            return "a computer without a name";
-        }
+        return new String(text.array(), 0, text.position(), StandardCharsets.UTF_8);
     }
 
     /** Returns the folder that is locked. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ohmstead.plot.chart.internal.BundledFonts;
 
 /**
  * The type faces of a chart. The size of {@code regular} in points is the size of axis labels and legend; the heading
@@ -52,6 +53,15 @@ public record ChartFonts(Font regular, Font bold, List<String> svgFamilies) {
     public static ChartFonts standard() {
         Font regular = new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(STANDARD_POINTS);
         return new ChartFonts(regular, regular.deriveFont(Font.BOLD));
+    }
+
+    /** Returns Open Sans, which comes with this bundle, 10 points; the only faces that a PDF can carry. */
+    public static ChartFonts bundled() {
+        return new ChartFonts(
+                BundledFonts.regular().deriveFont(STANDARD_POINTS),
+                BundledFonts.bold().deriveFont(STANDARD_POINTS),
+                Stream.concat(Stream.of(BundledFonts.FAMILY), COMMON_FAMILIES.stream())
+                        .toList());
     }
 
     /** Returns the same faces with {@code points}, above 0, as the size of {@code regular}. */

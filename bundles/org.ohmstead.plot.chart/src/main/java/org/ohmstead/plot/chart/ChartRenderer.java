@@ -11,10 +11,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Objects;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
+import org.ohmstead.plot.Band;
 import org.ohmstead.plot.Plot;
+import org.ohmstead.plot.Series;
 import org.ohmstead.plot.chart.internal.ChartAssembly;
 import org.ohmstead.plot.chart.internal.CleanTexts;
+import org.ohmstead.plot.chart.internal.PdfCanvas;
+import org.ohmstead.plot.chart.internal.SeriesKey;
 import org.ohmstead.plot.chart.internal.SvgCanvas;
 
 /**
@@ -47,12 +52,50 @@ public final class ChartRenderer {
      * @param heightPoints height of the whole chart, 40 or more
      */
     public ChartLayout draw(Plot plot, Graphics2D graphics, double widthPoints, double heightPoints) {
+        return draw(plot, graphics, widthPoints, heightPoints, ChartOptions.PAPER);
+    }
+
+    /**
+     * As {@link #draw(Plot, Graphics2D, double, double)}, with other colours or without the legend.
+     *
+     * @param options how it is drawn
+     */
+    public ChartLayout draw(
+            Plot plot, Graphics2D graphics, double widthPoints, double heightPoints, ChartOptions options) {
         Objects.requireNonNull(graphics, "graphics");
+        Objects.requireNonNull(options, "options");
         checkSize(widthPoints, heightPoints);
         Graphics2D own = (Graphics2D) graphics.create();
         try {
-            return new ChartAssembly(CleanTexts.of(plot), fonts)
+            return new ChartAssembly(CleanTexts.of(plot), fonts, options)
                     .draw(own, new Rectangle2D.Double(0, 0, widthPoints, heightPoints));
+        } finally {
+            own.dispose();
+        }
+    }
+
+    /** Returns what the axes of the plot show when it is drawn. */
+    public static ChartRanges ranges(Plot plot) {
+        return ChartAssembly.ranges(plot);
+    }
+
+    /**
+     * Draws the sample of line and marker by which a series is known, as large as given, at the origin of the graphics.
+     */
+    public static void drawKey(Series series, Graphics2D graphics, ChartLook look, double width, double height) {
+        drawKey(graphics, look, width, height, key -> key.draw(series));
+    }
+
+    /** Draws the sample of the tint by which a band is known, as large as given, at the origin of the graphics. */
+    public static void drawKey(Band band, Graphics2D graphics, ChartLook look, double width, double height) {
+        drawKey(graphics, look, width, height, key -> key.draw(band));
+    }
+
+    private static void drawKey(
+            Graphics2D graphics, ChartLook look, double width, double height, Consumer<SeriesKey> drawing) {
+        Graphics2D own = (Graphics2D) graphics.create();
+        try {
+            drawing.accept(new SeriesKey(own, look, width, height));
         } finally {
             own.dispose();
         }
@@ -125,6 +168,29 @@ public final class ChartRenderer {
             throw new UncheckedIOException("The PNG picture could not be encoded in memory.", e);
         }
         return bytes.toByteArray();
+    }
+
+    /**
+     * Returns the plot as a PDF file of one page as large as the chart. Its texts can be searched; they are set in the
+     * fonts of {@link ChartFonts#bundled()}, whatever those of this renderer are, since the file must carry them.
+     *
+     * @param plot what to draw
+     * @param widthPoints width of the page, 40 or more
+     * @param heightPoints height of the page, 40 or more
+     */
+    public byte[] toPdf(Plot plot, double widthPoints, double heightPoints) {
+        checkSize(widthPoints, heightPoints);
+        ChartRenderer embedding =
+                new ChartRenderer(ChartFonts.bundled().withSize(fonts.regular().getSize2D()));
+        try {
+            return PdfCanvas.page(
+                    CleanTexts.of(plot).title(),
+                    widthPoints,
+                    heightPoints,
+                    graphics -> embedding.draw(plot, graphics, widthPoints, heightPoints));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The PDF of the chart could not be written in memory.", e);
+        }
     }
 
     private static void checkSize(double widthPoints, double heightPoints) {

@@ -29,12 +29,19 @@ public final class PageRenderer {
     private static final int REGULAR = 400;
     private static final int BOLD = 700;
 
+    private static final OwnFonts FONTS = new OwnFonts();
+
     static {
         XRLog.setLoggerImpl(new PageLog());
-        FontMappers.set(new OwnFonts());
+        useOwnFonts();
     }
 
     private PageRenderer() {}
+
+    /** Makes the PDF library look for no fonts on the machine, also when pages are only looked at. */
+    public static void useOwnFonts() {
+        FontMappers.set(FONTS);
+    }
 
     /** Returns the PDF file's content. */
     public static byte[] render(ResultsSheet sheet) throws IOException {

@@ -25,15 +25,17 @@ public final class JsonSource {
 
     private final String label;
     private final String text;
+    private final String sha256;
 
-    private JsonSource(String label, String text) {
+    private JsonSource(String label, String text, byte[] content) {
         this.label = label;
         this.text = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        this.sha256 = Sha256.hex(content);
     }
 
     /** Takes a text as it is. */
     public static JsonSource ofText(String label, String text) {
-        return new JsonSource(label, text);
+        return new JsonSource(label, text, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads a file as UTF-8. */
@@ -64,7 +66,7 @@ public final class JsonSource {
                             + " MiB, which no file of this kind should be. Check that it is the right file.",
                     null);
         }
-        return new JsonSource(label, decode(label, content));
+        return new JsonSource(label, decode(label, content), content);
     }
 
     /** Returns how a file is called in messages: with its folder when that is a project's. */
@@ -111,6 +113,11 @@ public final class JsonSource {
                     null);
         }
         return TreeParser.parse(this);
+    }
+
+    /** Returns the SHA-256 of the bytes, 64 hexadecimal digits. */
+    public String sha256() {
+        return sha256;
     }
 
     String label() {

@@ -32,7 +32,7 @@ record BandLayer(Band band) implements Layer {
         }
         outline.closePath();
         Graphics2D graphics = stage.graphics();
-        graphics.setPaint(Look.bandFill(band.tone()));
+        graphics.setPaint(stage.look().bandFill(band.tone()));
         graphics.fill(outline);
     }
 }

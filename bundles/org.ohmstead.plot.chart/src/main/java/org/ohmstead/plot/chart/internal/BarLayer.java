@@ -42,7 +42,7 @@ record BarLayer(List<Series> series) implements Layer {
 
     private static void drawColumn(Stage stage, Series series, double offset, double width, Map<Double, Double> tops) {
         Graphics2D graphics = stage.graphics();
-        Color colour = Look.tone(series.tone());
+        Color colour = stage.look().tone(series.tone());
         boolean stacked = series.style() == Style.STACKED_BARS;
         for (PlotPoint point : series.points()) {
             double base = stacked ? tops.getOrDefault(point.x(), 0.0) : 0;
@@ -55,16 +55,16 @@ record BarLayer(List<Series> series) implements Layer {
             graphics.setPaint(colour);
             graphics.fill(new Rectangle2D.Double(x, Math.min(from, to), width - 2 * inset, Math.abs(to - from)));
             if (stacked && base > 0) {
-                graphics.setPaint(Color.WHITE);
+                graphics.setPaint(stage.look().ground);
                 graphics.fill(new Rectangle2D.Double(x, from - SEAM / 2, width - 2 * inset, SEAM));
             }
             if (point.barHalfLength().isPresent()) {
                 double middle = stage.xMapping().toValue(x + width / 2 - inset);
                 PlotPoint end = new PlotPoint(middle, top, point.barHalfLength());
-                graphics.setPaint(Look.LABEL_GROUND);
+                graphics.setPaint(stage.look().labelGround);
                 graphics.setStroke(Look.CASING_STROKE);
                 graphics.draw(SeriesLayer.uncertaintyBars(stage, List.of(end)));
-                SeriesLayer.drawUncertainty(stage, List.of(end), Look.INK);
+                SeriesLayer.drawUncertainty(stage, List.of(end), stage.look().ink);
             }
         }
     }

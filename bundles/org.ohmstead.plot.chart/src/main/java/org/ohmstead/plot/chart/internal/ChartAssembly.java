@@ -3,7 +3,6 @@
 
 package org.ohmstead.plot.chart.internal;
 
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Paint;
@@ -28,6 +27,8 @@ import org.ohmstead.plot.Scale;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.chart.ChartFonts;
 import org.ohmstead.plot.chart.ChartLayout;
+import org.ohmstead.plot.chart.ChartOptions;
+import org.ohmstead.plot.chart.ChartRanges;
 
 /** Turns a plot into a chart of the library: axes, heading, legend and note are its, the layers between are ours. */
 public final class ChartAssembly {
@@ -41,31 +42,45 @@ public final class ChartAssembly {
 
     private final Plot plot;
     private final Look look;
+    private final boolean legend;
 
     /** Makes the assembly of one plot. */
-    public ChartAssembly(Plot plot, ChartFonts fonts) {
+    public ChartAssembly(Plot plot, ChartFonts fonts, ChartOptions options) {
         this.plot = Objects.requireNonNull(plot, "plot");
-        this.look = new Look(fonts);
+        this.look = new Look(fonts, options.look());
+        this.legend = options.legend();
     }
 
     /** Draws the chart into the rectangle and returns where things are. */
     public ChartLayout draw(Graphics2D graphics, Rectangle2D place) {
         XYPlot between = xyPlot();
         JFreeChart chart = new JFreeChart(null, look.title, between, false);
-        chart.setBackgroundPaint(Color.WHITE);
+        chart.setBackgroundPaint(look.ground);
         chart.setPadding(new RectangleInsets(SIDE, SIDE, SIDE, ROOM_FOR_LAST_NUMBER));
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);
         chart.getRenderingHints().put(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart.getRenderingHints().put(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         if (!plot.title().isBlank()) {
-            chart.addSubtitle(text(plot.title(), look.title, Look.INK, RectangleEdge.TOP));
+            chart.addSubtitle(text(plot.title(), look.title, look.ink, RectangleEdge.TOP));
         }
-        plot.note().ifPresent(note -> chart.addSubtitle(text(note, look.note, Look.NOTE, RectangleEdge.BOTTOM)));
-        Legend.of(plot, look).ifPresent(chart::addSubtitle);
+        plot.note().ifPresent(note -> chart.addSubtitle(text(note, look.note, look.mutedInk, RectangleEdge.BOTTOM)));
+        if (legend) {
+            Legend.of(plot, look).ifPresent(chart::addSubtitle);
+        }
         ChartRenderingInfo info = new ChartRenderingInfo();
         chart.draw(graphics, place, info);
         return layout(between, info.getPlotInfo().getDataArea());
+    }
+
+    /** Returns what the axes of the plot show. */
+    public static ChartRanges ranges(Plot plot) {
+        PlotRanges ranges = new PlotRanges(plot);
+        return new ChartRanges(
+                ranges.x().lower(),
+                ranges.x().upper(),
+                ranges.y().lower(),
+                ranges.y().upper());
     }
 
     private static ChartLayout layout(XYPlot between, Rectangle2D area) {
@@ -92,7 +107,7 @@ public final class ChartAssembly {
         between.setDomainZeroBaselineVisible(false);
         boolean zeroInside = ranges.y().lower() < 0 && ranges.y().upper() > 0;
         between.setRangeZeroBaselineVisible(plot.y().scale() == Scale.LINEAR && zeroInside);
-        between.setRangeZeroBaselinePaint(Look.ZERO_LINE);
+        between.setRangeZeroBaselinePaint(look.zeroLine);
         between.setRangeZeroBaselineStroke(Look.GRID_STROKE);
         styleGrid(between);
         addLayers(between);
@@ -102,48 +117,48 @@ public final class ChartAssembly {
     private void styleGrid(XYPlot between) {
         between.setDomainGridlinesVisible(
                 plot.series().stream().noneMatch(each -> each.style().hasBars()));
-        between.setDomainGridlinePaint(Look.GRID);
+        between.setDomainGridlinePaint(look.grid);
         between.setDomainGridlineStroke(Look.GRID_STROKE);
-        between.setRangeGridlinePaint(Look.GRID);
+        between.setRangeGridlinePaint(look.grid);
         between.setRangeGridlineStroke(Look.GRID_STROKE);
         between.setDomainMinorGridlinesVisible(true);
-        between.setDomainMinorGridlinePaint(Look.MINOR_GRID);
+        between.setDomainMinorGridlinePaint(look.minorGrid);
         between.setDomainMinorGridlineStroke(Look.GRID_STROKE);
         between.setRangeMinorGridlinesVisible(true);
-        between.setRangeMinorGridlinePaint(Look.MINOR_GRID);
+        between.setRangeMinorGridlinePaint(look.minorGrid);
         between.setRangeMinorGridlineStroke(Look.GRID_STROKE);
     }
 
     private void addLayers(XYPlot between) {
         for (Band band : plot.bands()) {
-            between.addAnnotation(new LayerAnnotation(new BandLayer(band)), false);
+            between.addAnnotation(new LayerAnnotation(look, new BandLayer(band)), false);
         }
         List<Series> bars =
                 plot.series().stream().filter(each -> each.style().hasBars()).toList();
         if (!bars.isEmpty()) {
-            between.addAnnotation(new LayerAnnotation(new BarLayer(bars)), false);
+            between.addAnnotation(new LayerAnnotation(look, new BarLayer(bars)), false);
         }
         for (Series series : plot.series()) {
             if (!series.style().hasBars()) {
-                between.addAnnotation(new LayerAnnotation(new SeriesLayer(series)), false);
+                between.addAnnotation(new LayerAnnotation(look, new SeriesLayer(series)), false);
             }
         }
-        between.addAnnotation(new LayerAnnotation(new MarkLayer(plot)), false);
-        between.addAnnotation(new LayerAnnotation(new TextLayer(plot, look.mark)), false);
+        between.addAnnotation(new LayerAnnotation(look, new MarkLayer(plot)), false);
+        between.addAnnotation(new LayerAnnotation(look, new TextLayer(plot, look.mark)), false);
     }
 
     private ValueAxis axis(Axis data, AxisRange.Ends ends) {
         ValueAxis axis = data.scale() == Scale.LOG ? new PlannedLogAxis(data) : new PlannedLinearAxis(data);
         axis.setRange(ends.lower(), ends.upper());
         axis.setLabelFont(look.label);
-        axis.setLabelPaint(Look.INK);
+        axis.setLabelPaint(look.ink);
         axis.setLabelInsets(new RectangleInsets(2, 2, 1, 2));
         axis.setTickLabelFont(look.tick);
-        axis.setTickLabelPaint(Look.INK);
+        axis.setTickLabelPaint(look.ink);
         axis.setTickLabelInsets(new RectangleInsets(2, 5, 2, 3));
-        axis.setAxisLinePaint(Look.AXIS);
+        axis.setAxisLinePaint(look.axis);
         axis.setAxisLineStroke(Look.AXIS_STROKE);
-        axis.setTickMarkPaint(Look.AXIS);
+        axis.setTickMarkPaint(look.axis);
         axis.setTickMarkStroke(Look.AXIS_STROKE);
         axis.setTickMarkInsideLength(0);
         axis.setTickMarkOutsideLength((float) Look.TICK_LENGTH);

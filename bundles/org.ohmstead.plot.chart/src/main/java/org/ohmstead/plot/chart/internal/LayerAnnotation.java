@@ -16,9 +16,11 @@ import org.ohmstead.plot.chart.AxisMapping;
 final class LayerAnnotation extends AbstractXYAnnotation {
     private static final long serialVersionUID = 1L;
 
+    private final transient Look look;
     private final transient Layer layer;
 
-    LayerAnnotation(Layer layer) {
+    LayerAnnotation(Look look, Layer layer) {
+        this.look = look;
         this.layer = layer;
     }
 
@@ -31,7 +33,7 @@ final class LayerAnnotation extends AbstractXYAnnotation {
             ValueAxis rangeAxis,
             int rendererIndex,
             PlotRenderingInfo info) {
-        layer.draw(new Stage(graphics, dataArea, xMapping(domainAxis, dataArea), yMapping(rangeAxis, dataArea)));
+        layer.draw(new Stage(look, graphics, dataArea, xMapping(domainAxis, dataArea), yMapping(rangeAxis, dataArea)));
     }
 
     static AxisMapping xMapping(ValueAxis axis, Rectangle2D area) {

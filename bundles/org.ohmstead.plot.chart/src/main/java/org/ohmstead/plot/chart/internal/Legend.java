@@ -36,12 +36,12 @@ final class Legend {
         LegendItemCollection items = new LegendItemCollection();
         for (Series series : plot.series()) {
             if (!series.name().isBlank()) {
-                items.add(item(series));
+                items.add(item(series, look));
             }
         }
         for (Band band : plot.bands()) {
             if (!band.name().isBlank()) {
-                items.add(item(band.name(), swatch(), true, Look.bandFill(band.tone()), false, Look.FINE_STROKE));
+                items.add(item(band.name(), swatch(), true, look.bandFill(band.tone()), false, Look.FINE_STROKE));
             }
         }
         if (items.getItemCount() == 0) {
@@ -54,15 +54,15 @@ final class Legend {
         legend.setPosition(RectangleEdge.BOTTOM);
         legend.setHorizontalAlignment(HorizontalAlignment.LEFT);
         legend.setItemFont(look.label);
-        legend.setItemPaint(Look.INK);
+        legend.setItemPaint(look.ink);
         legend.setLegendItemGraphicPadding(new RectangleInsets(1, 1, 1, 1));
         legend.setItemLabelPadding(new RectangleInsets(0, 3, 0, 2));
         legend.setPadding(new RectangleInsets(1, 0, 0, 0));
         return Optional.of(legend);
     }
 
-    private static LegendItem item(Series series) {
-        Color colour = Look.tone(series.tone());
+    private static LegendItem item(Series series, Look look) {
+        Color colour = look.tone(series.tone());
         Style style = series.style();
         if (style.hasBars()) {
             return item(series.name(), new Rectangle2D.Double(-4, -4, 8, 8), true, colour, false, Look.FINE_STROKE);
@@ -73,7 +73,7 @@ final class Legend {
                 style == Style.FILLED ? swatch() : MarkerOutlines.outline(marker, 0, 0, stems ? 3 : Look.MARKER_SIZE);
         boolean outlineOnly = !marker.isFilled();
         boolean shapeVisible = hasShape(style);
-        Color fill = style == Style.FILLED ? Look.areaFill(series.tone()) : colour;
+        Color fill = style == Style.FILLED ? look.areaFill(series.tone()) : colour;
         return new LegendItem(
                 series.name(),
                 null,
@@ -82,7 +82,7 @@ final class Legend {
                 shapeVisible,
                 outline,
                 shapeVisible && (!outlineOnly || marker == MarkerShape.HOLLOW_CIRCLE),
-                outlineOnly ? Color.WHITE : fill,
+                outlineOnly ? look.ground : fill,
                 outlineOnly,
                 colour,
                 Look.OUTLINE_STROKE,

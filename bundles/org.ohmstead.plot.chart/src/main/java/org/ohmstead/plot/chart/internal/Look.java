@@ -7,19 +7,11 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.OptionalInt;
-import org.ohmstead.plot.Palette;
 import org.ohmstead.plot.chart.ChartFonts;
+import org.ohmstead.plot.chart.ChartLook;
 
 /** Colours, strokes and sizes that all parts of a chart share; lengths in points. */
 final class Look {
-    static final Color INK = new Color(Palette.INK);
-    static final Color AXIS = new Color(0x5C666F);
-    static final Color NOTE = new Color(0x5C666F);
-    static final Color ZERO_LINE = new Color(0xA3ACB4);
-    static final Color GRID = new Color(0xE1E5E8);
-    static final Color MINOR_GRID = new Color(0xF0F2F4);
-    static final Color LABEL_GROUND = new Color(255, 255, 255, 205);
-
     static final BasicStroke AXIS_STROKE = stroke(0.8f);
     static final BasicStroke GRID_STROKE = stroke(0.6f);
     static final BasicStroke LINE_STROKE = stroke(1.5f);
@@ -40,6 +32,8 @@ final class Look {
 
     private static final int BAND_ALPHA = 46;
     private static final int FILL_ALPHA = 40;
+    private static final int DARK_EXTRA_ALPHA = 14;
+    private static final int LABEL_GROUND_ALPHA = 205;
 
     final Font title;
     final Font label;
@@ -47,7 +41,27 @@ final class Look {
     final Font note;
     final Font mark;
 
-    Look(ChartFonts fonts) {
+    final Color ground;
+    final Color ink;
+    final Color mutedInk;
+    final Color axis;
+    final Color zeroLine;
+    final Color grid;
+    final Color minorGrid;
+    final Color labelGround;
+
+    private final ChartLook colours;
+
+    Look(ChartFonts fonts, ChartLook colours) {
+        this.colours = colours;
+        ground = new Color(colours.background());
+        ink = new Color(colours.ink());
+        mutedInk = new Color(colours.mutedInk());
+        axis = new Color(colours.axisLine());
+        zeroLine = new Color(colours.zeroLine());
+        grid = new Color(colours.grid());
+        minorGrid = new Color(colours.minorGrid());
+        labelGround = new Color(colours.background() | LABEL_GROUND_ALPHA << 24, true);
         float size = fonts.regular().getSize2D();
         title = fonts.bold().deriveFont(size * 1.15f);
         label = fonts.regular();
@@ -56,24 +70,25 @@ final class Look {
         mark = fonts.regular().deriveFont(size * 0.92f);
     }
 
-    static Color tone(int tone) {
-        return new Color(Palette.colour(tone));
+    Color tone(int tone) {
+        return new Color(colours.tone(tone));
     }
 
-    static Color toneOrInk(OptionalInt tone) {
-        return tone.isPresent() ? tone(tone.getAsInt()) : INK;
+    Color toneOrInk(OptionalInt tone) {
+        return tone.isPresent() ? tone(tone.getAsInt()) : ink;
     }
 
-    static Color bandFill(int tone) {
+    Color bandFill(int tone) {
         return translucent(tone, BAND_ALPHA);
     }
 
-    static Color areaFill(int tone) {
+    Color areaFill(int tone) {
         return translucent(tone, FILL_ALPHA);
     }
 
-    private static Color translucent(int tone, int alpha) {
-        return new Color(Palette.colour(tone) | alpha << 24, true);
+    private Color translucent(int tone, int alpha) {
+        int opacity = colours.isDark() ? alpha + DARK_EXTRA_ALPHA : alpha;
+        return new Color(colours.tone(tone) | opacity << 24, true);
     }
 
     private static BasicStroke stroke(float width) {

@@ -17,7 +17,7 @@ record MarkLayer(Plot plot) implements Layer {
         Graphics2D graphics = stage.graphics();
         Rectangle2D area = stage.area();
         for (Mark mark : plot.marks()) {
-            graphics.setPaint(Look.toneOrInk(mark.tone()));
+            graphics.setPaint(stage.look().toneOrInk(mark.tone()));
             graphics.setStroke(Look.MARK_STROKE);
             if (mark instanceof Mark.VerticalLine line) {
                 double x = stage.x(line.x());
@@ -29,9 +29,10 @@ record MarkLayer(Plot plot) implements Layer {
         }
         for (Mark mark : plot.marks()) {
             if (mark instanceof Mark.Point point) {
-                Color colour = Look.toneOrInk(point.tone());
-                MarkerOutlines.draw(
-                        graphics, point.shape(), stage.x(point.x()), stage.y(point.y()), Look.MARK_SIZE, colour);
+                Color colour = stage.look().toneOrInk(point.tone());
+                double x = stage.x(point.x());
+                double y = stage.y(point.y());
+                MarkerOutlines.draw(graphics, point.shape(), x, y, Look.MARK_SIZE, colour, stage.look().ground);
             }
         }
     }

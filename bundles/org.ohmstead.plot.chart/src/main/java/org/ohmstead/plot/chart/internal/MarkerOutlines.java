@@ -32,11 +32,12 @@ final class MarkerOutlines {
         };
     }
 
-    static void draw(Graphics2D graphics, MarkerShape shape, double x, double y, double size, Color colour) {
+    static void draw(
+            Graphics2D graphics, MarkerShape shape, double x, double y, double size, Color colour, Color ground) {
         Shape outline = outline(shape, x, y, size);
         boolean strokesOnly = shape == MarkerShape.CROSS || shape == MarkerShape.PLUS;
         if (!strokesOnly) {
-            graphics.setPaint(shape.isFilled() ? colour : Color.WHITE);
+            graphics.setPaint(shape.isFilled() ? colour : ground);
             graphics.fill(outline);
         }
         if (!shape.isFilled()) {

@@ -19,11 +19,20 @@ final class Polyline {
     static List<Point2D> of(List<PlotPoint> points, Stage stage) {
         List<Point2D> placed = new ArrayList<>(points.size());
         boolean rising = true;
+        double lastX = Double.NaN;
+        double lastY = Double.NaN;
         for (PlotPoint point : points) {
+            double x = stage.xMapping().toPosition(point.x());
+            double y = stage.yMapping().toPosition(point.y());
+            if (Clipping.isFar(lastX, lastY) || Clipping.isFar(x, y)) {
+                placed.addAll(Clipping.crossings(lastX, lastY, x, y));
+            }
             Point2D next = new Point2D.Double(stage.x(point.x()), stage.y(point.y()));
             rising &= placed.isEmpty()
                     || next.getX() >= placed.get(placed.size() - 1).getX();
             placed.add(next);
+            lastX = x;
+            lastY = y;
         }
         return rising && placed.size() > stage.area().getWidth() ? thinned(placed, stage) : placed;
     }

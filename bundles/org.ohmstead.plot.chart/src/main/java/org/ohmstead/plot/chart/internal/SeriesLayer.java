@@ -35,7 +35,7 @@ record SeriesLayer(Series series) implements Layer {
         if (series.points().isEmpty()) {
             return;
         }
-        Color colour = Look.tone(series.tone());
+        Color colour = stage.look().tone(series.tone());
         if (series.style().hasLine()) {
             drawLine(stage, colour);
         }
@@ -88,7 +88,7 @@ record SeriesLayer(Series series) implements Layer {
             area.lineTo(points.get(points.size() - 1).getX(), stage.baseline());
             area.lineTo(points.get(0).getX(), stage.baseline());
             area.closePath();
-            graphics.setPaint(Look.areaFill(series.tone()));
+            graphics.setPaint(stage.look().areaFill(series.tone()));
             graphics.fill(area);
         }
         if (points.size() > 1) {
@@ -130,7 +130,8 @@ record SeriesLayer(Series series) implements Layer {
         double x = stage.x(point.x());
         double y = stage.y(point.y());
         if (stage.area().intersects(x - size, y - size, 2 * size, 2 * size)) {
-            MarkerOutlines.draw(stage.graphics(), shape, x, y, size, Look.tone(series.tone()));
+            Color colour = stage.look().tone(series.tone());
+            MarkerOutlines.draw(stage.graphics(), shape, x, y, size, colour, stage.look().ground);
         }
     }
 

@@ -10,14 +10,15 @@ import org.ohmstead.plot.chart.AxisMapping;
 /**
  * What a layer needs for drawing: the graphics, the area between the axes, and where values lie.
  *
+ * @param look colours and fonts
  * @param graphics clipped to the area
  * @param area the area between the axes
  * @param xMapping how x lies
  * @param yMapping how y lies
  */
-record Stage(Graphics2D graphics, Rectangle2D area, AxisMapping xMapping, AxisMapping yMapping) {
+record Stage(Look look, Graphics2D graphics, Rectangle2D area, AxisMapping xMapping, AxisMapping yMapping) {
     // Far enough not to show; near enough for renderers that reckon in 32 bits.
-    private static final double FAR = 20_000;
+    static final double FAR = 20_000;
 
     double x(double value) {
         return clamped(xMapping.toPosition(value));

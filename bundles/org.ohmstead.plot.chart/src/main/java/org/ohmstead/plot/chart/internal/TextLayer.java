@@ -50,7 +50,8 @@ record TextLayer(Plot plot, Font font) implements Layer {
             List<Rectangle2D> places = placement.choices(line, size.getWidth(), size.getHeight());
             if (size.getWidth() <= stage.area().getWidth() * WIDEST_NAME_SHARE && !places.isEmpty()) {
                 choices.add(places);
-                drawings.add(place -> drawText(graphics, line.name(), place, Look.tone(line.tone())));
+                drawings.add(place ->
+                        drawText(stage, line.name(), place, stage.look().tone(line.tone())));
             }
         }
         List<Rectangle2D> placed = placement.placed(choices);
@@ -70,7 +71,7 @@ record TextLayer(Plot plot, Font font) implements Layer {
 
     private void drawMarkText(Stage stage, Mark mark, Rectangle2D place) {
         Graphics2D graphics = stage.graphics();
-        Color colour = Look.toneOrInk(mark.tone());
+        Color colour = stage.look().toneOrInk(mark.tone());
         if (mark instanceof Mark.Point point) {
             Point2D from = new Point2D.Double(stage.x(point.x()), stage.y(point.y()));
             double x = Math.max(place.getMinX(), Math.min(place.getMaxX(), from.getX()));
@@ -84,11 +85,12 @@ record TextLayer(Plot plot, Font font) implements Layer {
                         from.getX() + start * (x - from.getX()), from.getY() + start * (y - from.getY()), x, y));
             }
         }
-        drawText(graphics, mark.text(), place, colour);
+        drawText(stage, mark.text(), place, colour);
     }
 
-    private void drawText(Graphics2D graphics, String text, Rectangle2D place, Color colour) {
-        graphics.setPaint(Look.LABEL_GROUND);
+    private void drawText(Stage stage, String text, Rectangle2D place, Color colour) {
+        Graphics2D graphics = stage.graphics();
+        graphics.setPaint(stage.look().labelGround);
         graphics.fill(place);
         graphics.setPaint(colour);
         int ascent = graphics.getFontMetrics(font).getAscent();

@@ -1,0 +1,35 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.app.internal;
+
+import org.eclipse.ui.IPageLayout;
+
+/** The ids of the perspectives and of the parts that they lay out. */
+final class Perspectives {
+    static final String DESIGN = "org.ohmstead.app.design";
+    static final String BENCH = "org.ohmstead.app.bench";
+    static final String RESULTS = "org.ohmstead.app.results";
+
+    static final String NAVIGATOR = "org.ohmstead.workbench.navigator";
+    static final String PROBLEMS = "org.ohmstead.workbench.problems";
+    static final String PROGRESS = IPageLayout.ID_PROGRESS_VIEW;
+    static final String ERROR_LOG = "org.eclipse.pde.runtime.LogView";
+    static final String LOG = "org.ohmstead.testlog.ui.log";
+    static final String POWER = "org.ohmstead.curves.ui.power";
+    static final String CAPTURE = "org.ohmstead.signal.ui.capture";
+    static final String SHEET = "org.ohmstead.report.ui.sheet";
+    static final String HELP = "org.ohmstead.app.help";
+
+    private Perspectives() {}
+
+    /** Adds what every perspective offers in its menus. */
+    static void offer(IPageLayout layout) {
+        for (String perspective : new String[] {DESIGN, BENCH, RESULTS}) {
+            layout.addPerspectiveShortcut(perspective);
+        }
+        for (String view : new String[] {NAVIGATOR, PROBLEMS, LOG, POWER, CAPTURE, SHEET, PROGRESS, HELP}) {
+            layout.addShowViewShortcut(view);
+        }
+    }
+}

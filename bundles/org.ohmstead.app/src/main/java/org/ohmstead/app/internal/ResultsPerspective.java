@@ -1,0 +1,28 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.app.internal;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+
+/** Understanding and publishing: power against supply volts, captures, the log, the results sheet. */
+public final class ResultsPerspective implements IPerspectiveFactory {
+    @Override
+    public void createInitialLayout(IPageLayout layout) {
+        Perspectives.offer(layout);
+        layout.setEditorAreaVisible(false);
+        IFolderLayout charts = layout.createFolder("charts", IPageLayout.LEFT, 0.64f, IPageLayout.ID_EDITOR_AREA);
+        charts.addView(Perspectives.POWER);
+        charts.addView(Perspectives.CAPTURE);
+        IFolderLayout sheet = layout.createFolder("sheet", IPageLayout.RIGHT, 0.64f, "charts");
+        sheet.addView(Perspectives.SHEET);
+        sheet.addPlaceholder(Perspectives.HELP);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, "charts");
+        below.addView(Perspectives.LOG);
+        below.addView(Perspectives.PROBLEMS);
+        below.addPlaceholder(Perspectives.PROGRESS);
+        below.addPlaceholder(Perspectives.ERROR_LOG);
+    }
+}

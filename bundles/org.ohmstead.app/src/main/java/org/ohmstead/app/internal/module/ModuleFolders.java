@@ -1,0 +1,147 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.app.internal.module;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.ILog;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.Constants;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.wiring.FrameworkWiring;
+
+/**
+ * Starts the modules that lie as jars in folders, before the first window opens. What cannot be started is remembered with its
+ * reason and stops nothing else. The platform's own reconciler of folders is not used: it says nothing of a module that does not
+ * resolve, and costs every start about as much as half the window.
+ */
+public final class ModuleFolders {
+    /** Name of a folder of modules, in the installation and in the user's folder. */
+    public static final String NAME = "plugins-extra";
+
+    private static final String MARK = "ohmstead-module:";
+    private static List<ModuleState> found = List.of();
+
+    private ModuleFolders() {}
+
+    /** Returns the modules that were found at the start, the faulty ones too. */
+    public static synchronized List<ModuleState> found() {
+        return found;
+    }
+
+    /**
+     * Starts the modules of some folders; one that is not there is passed over. Modules of an earlier start that are gone now are
+     * taken out.
+     */
+    public static synchronized void start(List<Path> folders) {
+        BundleContext context = FrameworkUtil.getBundle(ModuleFolders.class).getBundleContext();
+        List<ModuleState> states = new ArrayList<>();
+        Map<Path, Bundle> installed = new LinkedHashMap<>();
+        List<Path> jars = folders.stream()
+                .flatMap(folder -> jars(folder, states).stream())
+                .toList();
+        removeAllBut(jars.stream().map(ModuleFolders::location).toList(), context);
+        for (Path jar : jars) {
+            try {
+                installed.put(jar, install(jar, context));
+            } catch (BundleException | IOException e) {
+                states.add(new ModuleState(
+                        jar.getFileName().toString(), jar.toString(), Optional.of(sentence("cannot be installed", e))));
+            }
+        }
+        // All together, so that one may use another whatever their order.
+        context.getBundle(Constants.SYSTEM_BUNDLE_LOCATION)
+                .adapt(FrameworkWiring.class)
+                .resolveBundles(installed.values());
+        installed.forEach((jar, bundle) -> states.add(started(jar, bundle)));
+        states.forEach(state -> state.fault().ifPresent(fault -> ILog.of(ModuleFolders.class)
+                .error("The module " + state.name() + " was left out: " + fault)));
+        found = List.copyOf(states);
+    }
+
+    private static List<Path> jars(Path folder, List<ModuleState> states) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.getFileName().toString().endsWith(".jar"))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            states.add(new ModuleState(NAME, folder.toString(), Optional.of(sentence("cannot be listed", e))));
+            return List.of();
+        }
+    }
+
+    private static String location(Path jar) {
+        return MARK + jar.toUri();
+    }
+
+    private static void removeAllBut(List<String> wanted, BundleContext context) {
+        for (Bundle bundle : context.getBundles()) {
+            if (bundle.getLocation().startsWith(MARK) && !wanted.contains(bundle.getLocation())) {
+                try {
+                    bundle.uninstall();
+                } catch (BundleException e) {
+                    ILog.of(ModuleFolders.class).error("The module " + bundle + " could not be taken out.", e);
+                }
+            }
+        }
+    }
+
+    private static Bundle install(Path jar, BundleContext context) throws BundleException, IOException {
+        Bundle there = context.getBundle(location(jar));
+        long changed = Files.getLastModifiedTime(jar).toMillis();
+        if (there != null && changed <= there.getLastModified()) {
+            return there;
+        }
+        try (var content = Files.newInputStream(jar)) {
+            if (there != null) {
+                there.update(content);
+                return there;
+            }
+            return context.installBundle(location(jar), content);
+        }
+    }
+
+    private static ModuleState started(Path jar, Bundle bundle) {
+        String name = bundle.getSymbolicName() == null
+                ? jar.getFileName().toString()
+                : bundle.getSymbolicName() + " " + bundle.getVersion();
+        try {
+            if (bundle.getSymbolicName() == null) {
+                throw new BundleException(
+                        "It is no module: its manifest names no Bundle-SymbolicName.", BundleException.MANIFEST_ERROR);
+            }
+            if (bundle.getHeaders().get(Constants.FRAGMENT_HOST) == null) {
+                bundle.start(Bundle.START_ACTIVATION_POLICY);
+            }
+            return new ModuleState(name, jar.toString(), Optional.empty());
+        } catch (BundleException e) {
+            return new ModuleState(name, jar.toString(), Optional.of(sentence("cannot be started", e)));
+        }
+    }
+
+    private static String sentence(String what, Exception failure) {
+        StringBuilder reasons = new StringBuilder();
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String reason = cause.getMessage() == null
+                    ? cause.toString()
+                    : cause.getMessage().strip();
+            if (reasons.indexOf(reason) < 0) {
+                reasons.append(' ').append(reason);
+            }
+        }
+        return "It " + what + "." + reasons;
+    }
+}

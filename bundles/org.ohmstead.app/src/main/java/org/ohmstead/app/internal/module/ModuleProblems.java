@@ -1,0 +1,38 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.app.internal.module;
+
+import java.util.List;
+import org.ohmstead.model.Problem;
+import org.ohmstead.model.Severity;
+import org.ohmstead.workbench.session.ProblemProvider;
+import org.ohmstead.workbench.session.ProjectView;
+import org.osgi.service.component.annotations.Component;
+
+/** Shows modules that could not be started among the problems. */
+@Component
+public final class ModuleProblems implements ProblemProvider {
+    @Override
+    public String name() {
+        return "Modules";
+    }
+
+    @Override
+    public List<Problem> problems(ProjectView view) {
+        return of(ModuleFolders.found());
+    }
+
+    static List<Problem> of(List<ModuleState> modules) {
+        return modules.stream()
+                .filter(module -> module.fault().isPresent())
+                .map(module -> new Problem(
+                        Severity.WARNING,
+                        "module " + module.name(),
+                        "The module " + module.name() + " does not run. "
+                                + module.fault().orElseThrow(),
+                        "Ask its maker for one that fits this version of Ohmstead, or take " + module.file()
+                                + " away. Everything else works without it."))
+                .toList();
+    }
+}

@@ -1,0 +1,147 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.app.internal.part;
+
+import java.util.Optional;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.menus.WorkbenchWindowControlContribution;
+import org.ohmstead.model.Project;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.session.DeskListener;
+import org.ohmstead.workbench.session.DeskStatus;
+import org.ohmstead.workbench.session.DisplaySettings;
+import org.ohmstead.workbench.session.LogSnapshot;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.ProjectSession;
+import org.ohmstead.workbench.session.Registration;
+
+/** What the bottom of the window always says: the project, its log, the ambient temperature and the supply. */
+public final class StatusTrim extends WorkbenchWindowControlContribution implements DeskListener {
+    private static final int PROJECT_CHARACTERS = 34;
+    private static final int LOG_CHARACTERS = 27;
+    private static final int AMBIENT_CHARACTERS = 15;
+    private static final int SUPPLY_CHARACTERS = 33;
+
+    private ProjectDesk desk;
+    private Registration registration;
+    private CLabel project;
+    private CLabel log;
+    private CLabel ambient;
+    private CLabel supply;
+
+    @Override
+    protected Control createControl(Composite parent) {
+        desk = getWorkbenchWindow().getService(ProjectDesk.class);
+        Composite line = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults()
+                .numColumns(4)
+                .margins(Spacing.GAP, 2)
+                .spacing(Spacing.MARGIN, 0)
+                .applyTo(line);
+        project = label(line, "status.project", PROJECT_CHARACTERS);
+        log = label(line, "status.log", LOG_CHARACTERS);
+        ambient = label(line, "status.ambient", AMBIENT_CHARACTERS);
+        supply = label(line, "status.supply", SUPPLY_CHARACTERS);
+        registration = desk.listen(this);
+        show();
+        return line;
+    }
+
+    private static CLabel label(Composite line, String id, int characters) {
+        CLabel label = new CLabel(line, SWT.NONE); // shortens what does not fit, and the whole stands in its hover
+        Ids.name(label, id);
+        label.setMargins(0, 1, 0, 1);
+        GC gc = new GC(label);
+        int width = (int) Math.ceil(characters * gc.getFontMetrics().getAverageCharacterWidth());
+        gc.dispose();
+        // The room is fixed: the bar gives it once, before there is a project to speak of.
+        GridDataFactory.swtDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .hint(width, SWT.DEFAULT)
+                .applyTo(label);
+        return label;
+    }
+
+    private void show() {
+        if (project == null || project.isDisposed()) {
+            return;
+        }
+        Optional<DeskStatus> status = desk.status();
+        set(project, status.map(StatusTrim::project).orElse("No project open"));
+        set(log, status.map(open -> "Log: " + open.logSentence()).orElse(""));
+        set(ambient, status.map(StatusTrim::ambient).orElse(""));
+        set(supply, status.map(StatusTrim::supply).orElse(""));
+        String sentences =
+                status.map(open -> String.join("\n", open.sentences())).orElse("");
+        for (CLabel label : new CLabel[] {project, log, ambient, supply}) {
+            label.setToolTipText(sentences);
+        }
+    }
+
+    private static String project(DeskStatus status) {
+        return status.title() + (status.readOnly() ? ", read only" : status.dirty() ? ", not saved" : ", saved");
+    }
+
+    private static String ambient(DeskStatus status) {
+        return status.ambientCelsius().isEmpty()
+                ? "Ambient not stated"
+                : Numbers.format("Ambient %.1f \u00b0C", status.ambientCelsius().getAsDouble());
+    }
+
+    private static String supply(DeskStatus status) {
+        String range = Numbers.format("Supply %.4g to %.4g V", status.supplyLowestVolts(), status.supplyHighestVolts());
+        return status.lastSupplyVolts().isEmpty()
+                ? range
+                : range
+                        + Numbers.format(
+                                ", last %.2f V", status.lastSupplyVolts().getAsDouble());
+    }
+
+    private static void set(CLabel label, String text) {
+        if (!text.equals(label.getText())) {
+            label.setText(text);
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (registration != null) {
+            registration.close();
+        }
+        super.dispose();
+    }
+
+    @Override
+    public void sessionChanged(Optional<ProjectSession> session) {
+        show();
+    }
+
+    @Override
+    public void projectChanged(Project before, Project after) {
+        show();
+    }
+
+    @Override
+    public void stateChanged() {
+        show();
+    }
+
+    @Override
+    public void displayChanged(DisplaySettings settings) {
+        show();
+    }
+
+    @Override
+    public void logChanged(LogSnapshot snapshot) {
+        show();
+    }
+}

@@ -1,0 +1,285 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.curves.ui.internal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.ohmstead.curves.CurveGroup;
+import org.ohmstead.curves.LoadCurve;
+import org.ohmstead.curves.RatingResult;
+import org.ohmstead.model.Amplifier;
+import org.ohmstead.model.Project;
+import org.ohmstead.plot.ui.ChartCanvas;
+import org.ohmstead.plot.ui.ChosenPoint;
+import org.ohmstead.plot.ui.PlotReadOut;
+import org.ohmstead.plot.ui.PlotSource;
+import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.look.Tones;
+import org.ohmstead.workbench.session.DeskListener;
+import org.ohmstead.workbench.session.DisplaySettings;
+import org.ohmstead.workbench.session.LogSnapshot;
+import org.ohmstead.workbench.session.LogSnapshot.LogState;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.ProjectSession;
+import org.ohmstead.workbench.session.Registration;
+
+/** Power against supply volts: readings, fitted curves, ratings and their verdicts, and what the curves say at any voltage. */
+public final class PowerComposite extends Composite {
+    private static final int[] CHART_AND_TABLES = {62, 38};
+    private static final int[] RATINGS_AND_POWERS = {56, 44};
+
+    private final ProjectDesk desk;
+    private final ChoiceBar choices;
+    private final ChartCanvas chart;
+    private final SheetTable ratings;
+    private final SheetTable powers;
+    private final VerdictIcons icons;
+    private PowerStudy study = PowerStudy.NOTHING;
+    private Optional<PowerPlot> shown = Optional.empty();
+    private Optional<CurveGroup> shownGroup = Optional.empty();
+    private OptionalDouble cursorVolts = OptionalDouble.empty();
+    private long newest;
+
+    /** Makes the view. */
+    public PowerComposite(Composite parent, ProjectDesk desk) {
+        super(parent, SWT.NONE);
+        this.desk = desk;
+        Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
+        choices = new ChoiceBar(this, this::showCurves, this::copyPowers);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(choices.control());
+        SashForm sash = new SashForm(this, SWT.VERTICAL | SWT.SMOOTH);
+        sash.setSashWidth(Spacing.GAP);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        chart = Ids.name(new ChartCanvas(sash, SWT.BORDER), "power.chart");
+        SashForm tables = new SashForm(sash, SWT.HORIZONTAL | SWT.SMOOTH);
+        tables.setSashWidth(Spacing.GAP);
+        ratings = new SheetTable(tables, "power.ratings");
+        ratings.reserveIcon(VerdictIcons.SIZE + Spacing.GAP);
+        icons = new VerdictIcons(ratings.control());
+        powers = new SheetTable(tables, "power.powers");
+        tables.setWeights(RATINGS_AND_POWERS);
+        sash.setWeights(CHART_AND_TABLES);
+        ratings.control()
+                .addSelectionListener(
+                        SelectionListener.widgetSelectedAdapter(event -> turnToRating(ratings.control())));
+        Runnable noCursor = chart.addCursorListener(this::cursorMoved);
+        Runnable noPoints = chart.addPointListener(this::pointChosen);
+        Registration listening = desk.listen(new Hears());
+        styleReadOut();
+        addDisposeListener(event -> {
+            newest++;
+            listening.close();
+            noCursor.run();
+            noPoints.run();
+        });
+        fitAnew();
+    }
+
+    private final class Hears implements DeskListener {
+        @Override
+        public void sessionChanged(Optional<ProjectSession> session) {
+            take(PowerStudy.NOTHING);
+            fitAnew();
+        }
+
+        @Override
+        public void projectChanged(Project before, Project after) {
+            boolean matters =
+                    !before.amplifier().ratings().equals(after.amplifier().ratings())
+                            || before.sheet().confidence() != after.sheet().confidence();
+            if (matters) {
+                fitAnew();
+            }
+        }
+
+        @Override
+        public void logChanged(LogSnapshot log) {
+            fitAnew();
+        }
+
+        @Override
+        public void displayChanged(DisplaySettings settings) {
+            // The texts of the choices change, and with them what they are known by.
+            Optional<CurveGroup> before = choices.group();
+            choices.offer(study);
+            before.ifPresent(choices::choose);
+            styleReadOut();
+            showRatings();
+            showCurves();
+        }
+
+        @Override
+        public void chosenEntryChanged(Optional<LogEntry> entry) {
+            showChosen(entry);
+        }
+    }
+
+    private void styleReadOut() {
+        chart.setReadOutStyle(
+                new ReadOutStyle(desk.display().decimalComma(), desk.display().coverageWords()));
+    }
+
+    /** Fits in the background; of several requests only the newest is answered. */
+    private void fitAnew() {
+        newest++;
+        LogSnapshot log = desk.log();
+        Optional<Project> project = desk.session().map(ProjectSession::project);
+        if (project.isEmpty() || log.entries().isEmpty()) {
+            take(PowerStudy.NOTHING);
+            return;
+        }
+        long mine = newest;
+        Amplifier amplifier = project.get().amplifier();
+        double confidence = project.get().sheet().confidence();
+        choices.say("Fitting\u2026", Tones.of(this).mutedText());
+        desk.work()
+                .start(
+                        "Fitting power against supply",
+                        progress -> PowerStudy.of(log.entries(), amplifier, confidence, progress),
+                        fitted -> {
+                            if (mine == newest) {
+                                take(fitted);
+                            }
+                        },
+                        failure -> {
+                            if (mine == newest) {
+                                fail(failure);
+                            }
+                        });
+    }
+
+    private void take(PowerStudy fitted) {
+        study = fitted;
+        Tones tones = Tones.of(this);
+        boolean broken = desk.log().state() == LogState.BROKEN;
+        choices.say(broken ? desk.log().sentence() : "", broken ? tones.error() : tones.mutedText());
+        choices.offer(study);
+        showRatings();
+        showCurves();
+    }
+
+    private void fail(Exception failure) {
+        take(PowerStudy.NOTHING);
+        String sentence = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        choices.say("The curves were not fitted: " + sentence, Tones.of(this).error());
+    }
+
+    private void showRatings() {
+        List<RatingResult> results = study.ratings();
+        double confidence = study.confidence();
+        ratings.show(() -> RatingSheet.of(results, confidence));
+        for (int row = 0; row < results.size(); row++) {
+            ratings.control()
+                    .getItem(row)
+                    .setImage(RatingSheet.VERDICT, icons.of(results.get(row).outcome()));
+            ratings.control()
+                    .getItem(row)
+                    .setForeground(
+                            RatingSheet.VERDICT, icons.tone(results.get(row).outcome()));
+        }
+    }
+
+    private void showCurves() {
+        Optional<CurveGroup> group = choices.group();
+        if (group.isEmpty()) {
+            shown = Optional.empty();
+            shownGroup = Optional.empty();
+            chart.showMessage(whyNothing());
+            showPowers();
+            return;
+        }
+        PowerPlot plot = PowerPlot.of(study, group.get(), choices.channels(), desk.chosenEntry());
+        boolean sameChart =
+                shownGroup.map(before -> sameAxes(before, group.get())).orElse(false);
+        shown = Optional.of(plot);
+        shownGroup = group;
+        chart.show(PlotSource.of(plot.plot()), sameChart);
+        showPowers();
+    }
+
+    private static boolean sameAxes(CurveGroup one, CurveGroup other) {
+        return one.kind() == other.kind()
+                && one.mode() == other.mode()
+                && one.endPoint().equals(other.endPoint())
+                && one.frequencyHz() == other.frequencyHz();
+    }
+
+    private String whyNothing() {
+        LogSnapshot log = desk.log();
+        if (desk.session().isEmpty()) {
+            return "No project is open. Open one to see its power against supply, or open the demo.";
+        }
+        if (log.state() == LogState.READING) {
+            return "Reading the test log\u2026";
+        }
+        if (log.state() == LogState.UNREADABLE) {
+            return log.sentence();
+        }
+        if (log.entries().isEmpty()) {
+            return "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
+        }
+        return "No valid reading reached its end point yet, so there is no curve. The test log says what each reading"
+                + " found.";
+    }
+
+    private List<LoadCurve> curves() {
+        return choices.group().map(group -> choices.channels().of(group)).orElse(List.of());
+    }
+
+    private void showPowers() {
+        List<LoadCurve> curves = curves();
+        OptionalDouble cursor = cursorVolts;
+        powers.show(() -> CurveSheet.of(curves, cursor));
+    }
+
+    private void cursorMoved(Optional<PlotReadOut> readOut) {
+        cursorVolts = readOut.map(each -> OptionalDouble.of(each.x())).orElse(OptionalDouble.empty());
+        if (!isDisposed()) {
+            showPowers();
+        }
+    }
+
+    private void pointChosen(ChosenPoint point) {
+        shown.flatMap(plot -> plot.entryOf(point.series(), point.index()))
+                .ifPresent(entry -> desk.choose(Optional.of(entry)));
+    }
+
+    /** Rings the point of an entry that was chosen, here or elsewhere; turns to the chart that has it. */
+    private void showChosen(Optional<LogEntry> entry) {
+        Optional<CurveGroup> wanted = entry.flatMap(study::groupWith);
+        if (wanted.isPresent() && !wanted.equals(choices.group())) {
+            choices.choose(wanted.get());
+        } else {
+            showCurves();
+        }
+    }
+
+    private void turnToRating(Table table) {
+        int row = table.getSelectionIndex();
+        if (row >= 0 && row < study.ratings().size()) {
+            study.groupOf(study.ratings().get(row).rating()).ifPresent(choices::choose);
+        }
+    }
+
+    private void copyPowers() {
+        powers.control().deselectAll();
+        powers.copy();
+    }
+
+    @Override
+    public boolean setFocus() {
+        // A composite that is being disposed is asked to give the focus to one of its own.
+        return !isDisposed() && !chart.isDisposed() && chart.setFocus();
+    }
+}

@@ -1,0 +1,82 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.curves.ui.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.curves.RatingResult;
+import org.ohmstead.model.Rating;
+import org.ohmstead.workbench.look.Coverage;
+import org.ohmstead.workbench.look.Numbers;
+
+/** The ratings and what became of them, as a table. */
+final class RatingSheet {
+    /** Which column holds the verdict. */
+    static final int VERDICT = 0;
+
+    private static final String NONE = "\u2013";
+
+    private RatingSheet() {}
+
+    static Sheet of(List<RatingResult> results, double confidence) {
+        String percent = Numbers.percent(confidence);
+        List<Sheet.Header> headers = List.of(
+                new Sheet.Header(
+                        "Verdict", false, "Needs to be " + percent + " sure either way, else it is undecided."),
+                new Sheet.Header("Rating", false, "The maker's claim."),
+                new Sheet.Header(
+                        "Measured (W)",
+                        true,
+                        "Power of the weakest channel from its curve at the rating's volts, with its "
+                                + Coverage.adjective().toLowerCase(Locale.ROOT) + " uncertainty (" + Coverage.words()
+                                + ")."),
+                new Sheet.Header("Rated (W)", true, "Power that the maker claims."),
+                new Sheet.Header("Diff. (dB)", true, "Measured over rated power."),
+                new Sheet.Header("P met (%)", true, "Probability that the true power is at least the rated one."),
+                new Sheet.Header("At (V)", true, "Supply volts that the rating is stated for; it is judged there."),
+                new Sheet.Header("Remark", false, "What else is to be known of the verdict."));
+        return new Sheet(headers, results.stream().map(RatingSheet::row).toList());
+    }
+
+    private static Sheet.Row row(RatingResult result) {
+        Rating rating = result.rating();
+        Optional<RatingOutcome> outcome = result.outcome();
+        List<Sheet.Cell> cells = new ArrayList<>();
+        cells.add(new Sheet.Cell(Words.verdict(outcome), Words.explain(outcome)));
+        cells.add(new Sheet.Cell(Words.of(rating), Words.of(rating)));
+        Sheet.Cell none = Sheet.Cell.of(NONE);
+        cells.add(outcome.map(RatingSheet::measured).orElse(none));
+        cells.add(Sheet.Cell.of(Numbers.shown(rating.powerWatts())));
+        cells.add(outcome.map(RatingSheet::difference).orElse(none));
+        cells.add(outcome.map(each -> Sheet.Cell.of(Figures.probability(each.probabilityMet())))
+                .orElse(none));
+        cells.add(Sheet.Cell.of(Numbers.shown(rating.supplyVolts())));
+        String remark = Numbers.inSentence(result.remark());
+        cells.add(new Sheet.Cell(remark, remark));
+        return new Sheet.Row(cells);
+    }
+
+    private static Sheet.Cell measured(RatingOutcome outcome) {
+        double expanded = Coverage.expanded(outcome.standardUncertaintyWatts());
+        Figures.Stated power = Figures.stated(outcome.powerWatts(), expanded);
+        String justMet = outcome.justMetSupplyVolts().isPresent()
+                ? "; the rated power is reached at "
+                        + Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2) + " V"
+                : "";
+        return new Sheet.Cell(
+                power.text(),
+                "Channel " + outcome.channel() + ": " + power.text() + " W (" + Coverage.words()
+                        + "), standard uncertainty "
+                        + Numbers.digits(outcome.standardUncertaintyWatts(), 2) + " W" + justMet);
+    }
+
+    private static Sheet.Cell difference(RatingOutcome outcome) {
+        return new Sheet.Cell(
+                Figures.signed(outcome.differenceDb(), 2),
+                "Measured is " + Figures.fixed(100 * outcome.powerRatio(), 1) + " % of the rated power.");
+    }
+}

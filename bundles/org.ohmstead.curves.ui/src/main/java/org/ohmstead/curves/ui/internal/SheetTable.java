@@ -1,0 +1,190 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.curves.ui.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.eclipse.jface.window.DefaultToolTip;
+import org.eclipse.jface.window.ToolTip;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Numbers;
+
+/** Shows a {@link Sheet}: figures on the right, more on hover, Ctrl+C copies the selected rows or all of them. */
+final class SheetTable {
+    private static final int CELL_PADDING = 18;
+    private static final int WIDEST = 220;
+
+    private final Table table;
+    private Supplier<Sheet> maker = () -> new Sheet(List.of(), List.of());
+    private Sheet sheet = maker.get();
+    private int iconWidth;
+
+    SheetTable(Composite parent, String id) {
+        table = Ids.name(new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER), id);
+        table.setHeaderVisible(true);
+        table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
+            if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
+                copy();
+            }
+        }));
+        showHovers();
+    }
+
+    Table control() {
+        return table;
+    }
+
+    /** Leaves room for an icon in the first column. */
+    void reserveIcon(int width) {
+        iconWidth = width;
+    }
+
+    /**
+     * Shows other texts; rows stay selected, and what has not changed is not touched.
+     *
+     * @param newMaker makes the same rows each time; asked again for the numbers as they are copied
+     */
+    void show(Supplier<Sheet> newMaker) {
+        Sheet before = sheet;
+        maker = newMaker;
+        Sheet wanted = newMaker.get();
+        sheet = wanted;
+        table.setRedraw(false);
+        try {
+            while (table.getColumnCount() < wanted.headers().size()) {
+                boolean numeric = wanted.headers().get(table.getColumnCount()).numeric();
+                new TableColumn(table, numeric ? SWT.RIGHT : SWT.LEFT);
+            }
+            while (table.getItemCount() > wanted.rows().size()) {
+                table.getItem(table.getItemCount() - 1).dispose();
+            }
+            while (table.getItemCount() < wanted.rows().size()) {
+                new TableItem(table, SWT.NONE);
+            }
+            for (int column = 0; column < wanted.headers().size(); column++) {
+                showColumn(before, column);
+            }
+        } finally {
+            table.setRedraw(true);
+        }
+    }
+
+    private void showColumn(Sheet before, int column) {
+        List<String> texts = texts(sheet, column);
+        TableColumn header = table.getColumn(column);
+        String hint = sheet.headers().get(column).hint();
+        if (!hint.equals(header.getToolTipText())) {
+            header.setToolTipText(hint);
+        }
+        if (texts.equals(texts(before, column))) {
+            return;
+        }
+        header.setText(texts.get(0));
+        for (int row = 0; row < sheet.rows().size(); row++) {
+            table.getItem(row).setText(column, texts.get(row + 1));
+        }
+        int width = width(texts) + (column == 0 ? iconWidth : 0);
+        if (header.getWidth() < width) {
+            header.setWidth(width);
+        }
+    }
+
+    private static List<String> texts(Sheet sheet, int column) {
+        List<String> texts = new ArrayList<>();
+        if (column < sheet.headers().size()) {
+            texts.add(sheet.headers().get(column).text());
+            sheet.rows().forEach(row -> texts.add(row.text(column)));
+        }
+        return texts;
+    }
+
+    private int width(List<String> texts) {
+        GC gc = new GC(table);
+        try {
+            gc.setFont(table.getFont());
+            int widest = texts.stream()
+                    .mapToInt(text -> gc.stringExtent(text).x)
+                    .max()
+                    .orElse(0);
+            return Math.min(WIDEST, widest + CELL_PADDING);
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    /** Puts the selected rows, or all when none is selected, on the clipboard. */
+    void copy() {
+        Sheet plain = Numbers.withPoint(maker);
+        List<Sheet.Row> rows = new ArrayList<>();
+        for (int index : table.getSelectionIndices()) {
+            rows.add(plain.rows().get(index));
+        }
+        Sheet copied = rows.isEmpty() ? plain : new Sheet(plain.headers(), rows);
+        if (copied.rows().isEmpty()) {
+            return;
+        }
+        Clipboard clipboard = new Clipboard(table.getDisplay());
+        try {
+            clipboard.setContents(new Object[] {copied.tabText()}, new Transfer[] {TextTransfer.getInstance()});
+        } finally {
+            clipboard.dispose();
+        }
+    }
+
+    private record Place(int row, int column) {}
+
+    private Optional<Place> place(Event event) {
+        TableItem item = table.getItem(new Point(event.x, event.y));
+        if (item == null) {
+            return Optional.empty();
+        }
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            if (item.getBounds(column).contains(event.x, event.y)) {
+                return Optional.of(new Place(table.indexOf(item), column));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Returns what to show when the pointer rests on a cell; empty for nothing. */
+    String hover(int row, int column) {
+        return row < sheet.rows().size() && column < sheet.headers().size()
+                ? sheet.rows().get(row).cells().get(column).hover()
+                : "";
+    }
+
+    private void showHovers() {
+        DefaultToolTip tip = new DefaultToolTip(table, ToolTip.NO_RECREATE, false) {
+            @Override
+            protected Object getToolTipArea(Event event) {
+                return place(event).orElse(null);
+            }
+
+            @Override
+            protected String getText(Event event) {
+                return place(event).map(at -> hover(at.row(), at.column())).orElse("");
+            }
+
+            @Override
+            protected boolean shouldCreateToolTip(Event event) {
+                return super.shouldCreateToolTip(event) && !getText(event).isEmpty();
+            }
+        };
+        tip.setShift(new Point(12, 12));
+    }
+}

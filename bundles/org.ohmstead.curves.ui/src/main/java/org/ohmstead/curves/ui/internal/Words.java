@@ -1,0 +1,100 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.curves.ui.internal;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.metrology.Verdict;
+import org.ohmstead.model.DistortionMeasure;
+import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Rating;
+import org.ohmstead.workbench.look.Numbers;
+
+/** What this view calls the cases of the model. */
+final class Words {
+    private Words() {}
+
+    static String of(Mode mode) {
+        return switch (mode) {
+            case STEREO -> "Stereo";
+            case BRIDGED -> "Bridged";
+            case SINGLE -> "Single";
+        };
+    }
+
+    static String perWhat(Mode mode) {
+        return mode == Mode.STEREO ? "per channel" : "in the load";
+    }
+
+    /** Returns the name of a kind of power: what ended the search, and with what stimulus. */
+    static String powerName(PowerKind kind, EndPoint endPoint) {
+        String burst = kind == PowerKind.BURST ? ", burst" : "";
+        if (endPoint instanceof EndPoint.DistortionLimit limit) {
+            return "Distortion-limited, " + Numbers.percent(limit.ratio()) + " " + of(limit.measure()) + burst;
+        }
+        if (endPoint instanceof EndPoint.FixedLevel level) {
+            return "At a drive of " + Numbers.shown(level.driveDb()) + " dB" + burst;
+        }
+        return "Clipping onset" + burst;
+    }
+
+    static String of(DistortionMeasure measure) {
+        return switch (measure) {
+            case THD_F -> "THD_F";
+            case THD_R -> "THD_R";
+            case THD_PLUS_NOISE_R -> "THD+N_R";
+        };
+    }
+
+    static String hertz(double frequencyHz) {
+        return frequencyHz >= 1000
+                ? Numbers.shown(frequencyHz / 1000) + "\u00a0kHz"
+                : Numbers.shown(frequencyHz) + "\u00a0Hz";
+    }
+
+    static String ohms(double loadOhms) {
+        return Numbers.shown(loadOhms) + "\u00a0\u03a9";
+    }
+
+    static String volts(double supplyVolts) {
+        return Numbers.shown(supplyVolts) + "\u00a0V";
+    }
+
+    static String of(Verdict verdict) {
+        return switch (verdict) {
+            case MEETS -> "meets";
+            case FALLS_SHORT -> "falls short";
+            case UNDECIDED -> "undecided";
+        };
+    }
+
+    static String verdict(Optional<RatingOutcome> outcome) {
+        return outcome.map(each -> of(each.verdict())).orElse("not tested");
+    }
+
+    static String explain(Optional<RatingOutcome> outcome) {
+        if (outcome.isEmpty()) {
+            return "No valid reading fits this rating.";
+        }
+        return switch (outcome.get().verdict()) {
+            case MEETS -> "The measured power is above the rated one by more than the measurement may err.";
+            case FALLS_SHORT -> "The measured power is below the rated one by more than the measurement may err.";
+            case UNDECIDED -> "Measured and rated power differ by less than the measurement may err.";
+        };
+    }
+
+    /** Returns the maker's wording, or what the rating says when there is none. */
+    static String of(Rating rating) {
+        if (!rating.wording().isBlank()) {
+            return rating.wording();
+        }
+        return Numbers.shown(rating.powerWatts()) + " W " + perWhat(rating.mode()) + ", "
+                + of(rating.mode()).toLowerCase(Locale.ROOT) + ", " + ohms(rating.loadOhms()) + ", "
+                + Numbers.percent(rating.distortionRatio())
+                + (rating.kind() == PowerKind.BURST ? ", burst" : "");
+    }
+}

@@ -1,0 +1,68 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.jobs;
+
+import java.util.List;
+import java.util.Optional;
+import org.ohmstead.model.Reading;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.LogQuery;
+import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.testlog.VerifyReport;
+
+/** Whether anything may be made from a test log, and what counts in it. */
+public final class LogTrust {
+    private LogTrust() {}
+
+    /**
+     * Returns the entries of a log whose chain is whole; nothing is made from one that was tampered with.
+     *
+     * @throws JobException when the chain is broken
+     * @throws TestLogException when the log cannot be read
+     */
+    public static List<LogEntry> trustedEntries(TestLog log) throws JobException, TestLogException {
+        requireWhole(log);
+        return log.entries(LogQuery.everything());
+    }
+
+    /**
+     * Refuses a log that was changed after it was written: neither results nor further entries may rest on it.
+     *
+     * @throws JobException when the chain is broken
+     * @throws TestLogException when the log cannot be read
+     */
+    public static void requireWhole(TestLog log) throws JobException, TestLogException {
+        Optional<String> fault = fault(log);
+        if (fault.isPresent()) {
+            throw new JobException(
+                    JobException.Reason.BROKEN_LOG, fault.get() + " Nothing was made from it or added to it.");
+        }
+    }
+
+    /**
+     * Returns a sentence about what is wrong with the log's chain, and what to do, or empty when it is whole.
+     *
+     * @throws TestLogException when the log cannot be read
+     */
+    public static Optional<String> fault(TestLog log) throws TestLogException {
+        VerifyReport report = log.verify();
+        if (report.intact()) {
+            return Optional.empty();
+        }
+        int more = report.faults().size() - 1;
+        return Optional.of(
+                "The test log is not whole: " + report.faults().get(0).sentence()
+                        + (more > 0 ? " (and " + more + " more)" : "")
+                        + " Restore the log from a backup.");
+    }
+
+    /** Returns the readings that were not voided, in their order. */
+    public static List<Reading> validReadings(List<LogEntry> entries) {
+        return entries.stream()
+                .filter(entry -> !entry.voided())
+                .flatMap(entry -> entry.reading().stream())
+                .toList();
+    }
+}

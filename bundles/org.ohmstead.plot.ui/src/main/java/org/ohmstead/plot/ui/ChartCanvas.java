@@ -1,0 +1,256 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.plot.ui;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Layout;
+import org.eclipse.swt.widgets.Menu;
+import org.ohmstead.plot.chart.ChartLook;
+import org.ohmstead.plot.ui.internal.ChartModel;
+import org.ohmstead.plot.ui.internal.ChartPane;
+import org.ohmstead.plot.ui.internal.ChartSaving;
+import org.ohmstead.plot.ui.internal.LegendBar;
+import org.ohmstead.plot.ui.internal.Picture;
+
+/**
+ * A chart to work with. The wheel zooms around the pointer (Ctrl: x only, Shift: y only), dragging zooms into a
+ * rectangle, dragging with the middle button or with Alt or the space bar held pans, a double click shows the whole. By
+ * keyboard: arrows pan, plus and minus zoom, zero, Home or Escape show the whole, Ctrl with left or right moves the
+ * crosshair, with Shift too from point to point. Pictures are drawn in the background. All methods are for the UI
+ * thread.
+ */
+public final class ChartCanvas extends Composite {
+    private static final int PREFERRED_WIDTH = 480;
+    private static final int PREFERRED_HEIGHT = 300;
+
+    private final ChartModel model;
+    private final ChartPane pane;
+    private final LegendBar legend;
+    private final ChartSaving saving;
+    private final List<Runnable> waiting = new ArrayList<>();
+
+    /**
+     * Makes an empty chart.
+     *
+     * @param style {@link SWT#BORDER} or {@link SWT#NONE}
+     */
+    public ChartCanvas(Composite parent, int style) {
+        super(parent, style & SWT.BORDER);
+        model = new ChartModel(this::changed, this::repaint);
+        pane = new ChartPane(this, model, this::drawn);
+        legend = new LegendBar(this, model);
+        saving = new ChartSaving(pane, model);
+        saving.addMenu();
+        super.setLayout(new PaneOverLegend());
+        pane.setData("ohmstead.id", "chart.pane");
+        legend.addListener(SWT.Paint, event -> pane.fillGround(event.gc, legend.getClientArea()));
+    }
+
+    /** Shows the plots of the source, the whole of them. */
+    public void show(PlotSource source) {
+        show(source, false);
+    }
+
+    /** Shows the plots of the source; with {@code keepWindow} zoom and crosshair stay. */
+    public void show(PlotSource source, boolean keepWindow) {
+        checkWidget();
+        model.show(Objects.requireNonNull(source, "source"), keepWindow);
+    }
+
+    /** Shows a sentence instead of a plot: what to do so that there will be one. */
+    public void showMessage(String sentence) {
+        checkWidget();
+        model.showMessage(Objects.requireNonNull(sentence, "sentence"));
+    }
+
+    /** Returns the sentence that is shown instead of a plot. */
+    public Optional<String> message() {
+        return model.message();
+    }
+
+    /** Returns what is in view; empty for the whole. */
+    public Optional<ViewWindow> window() {
+        return model.window();
+    }
+
+    /** Brings the window into view, as near as the plot allows: at most its whole width and height. */
+    public void zoomTo(ViewWindow window) {
+        checkWidget();
+        model.zoomTo(Optional.of(window));
+    }
+
+    /** Brings the whole plot into view. */
+    public void resetZoom() {
+        checkWidget();
+        model.zoomTo(Optional.empty());
+    }
+
+    /** Returns the values under the crosshair; empty while there is none. */
+    public Optional<PlotReadOut> readOut() {
+        return model.readOut();
+    }
+
+    /** Writes the values under the crosshair in a style; without it in the usual one. */
+    public void setReadOutStyle(ReadOutStyle style) {
+        checkWidget();
+        model.setReadOutStyle(Objects.requireNonNull(style, "style"));
+    }
+
+    /** Puts the crosshair on x, in the unit of the x axis. */
+    public void moveCursorTo(double x) {
+        checkWidget();
+        model.setCursor(OptionalDouble.of(x), Optional.empty());
+    }
+
+    /** Returns whether the series or band of the name is shown; true for a name that is not in the plot. */
+    public boolean seriesVisible(String name) {
+        return !model.hidden().contains(name);
+    }
+
+    /** Shows or hides the series and bands of the name, as its toggle in the legend does. */
+    public void setSeriesVisible(String name, boolean visible) {
+        checkWidget();
+        model.setVisible(name, visible);
+    }
+
+    /** Adds a listener that gets the read-out each time it changes; the result takes it away. */
+    public Runnable addCursorListener(Consumer<Optional<PlotReadOut>> listener) {
+        return model.addCursorListener(Objects.requireNonNull(listener, "listener"));
+    }
+
+    /** Adds a listener for clicks on data points; the result takes it away. */
+    public Runnable addPointListener(Consumer<ChosenPoint> listener) {
+        return model.addPointListener(Objects.requireNonNull(listener, "listener"));
+    }
+
+    /** Puts the chart, as on paper, on the clipboard as a picture; it is drawn in the background. */
+    public void copyPicture() {
+        checkWidget();
+        saving.copyPicture();
+    }
+
+    /** Puts the numbers in view on the clipboard as a table. */
+    public void copyData() {
+        checkWidget();
+        saving.copyData();
+    }
+
+    /**
+     * Writes the chart in view to a file before returning.
+     *
+     * @param file its name ends in .svg, .png, .pdf or .csv
+     * @throws IOException if the name ends otherwise, no plot is shown, or the file cannot be written
+     */
+    public void export(Path file) throws IOException {
+        checkWidget();
+        saving.export(file);
+    }
+
+    /** Draws in these colours; without it they follow the brightness of the background around the chart. */
+    public void setLook(ChartLook look) {
+        checkWidget();
+        pane.setLook(Objects.requireNonNull(look, "look"));
+    }
+
+    /** Calls once when the picture of the latest state is on the screen; for tests. */
+    public void whenDrawn(Runnable action) {
+        checkWidget();
+        waiting.add(action);
+        getDisplay().asyncExec(this::tellDrawn);
+    }
+
+    /** Returns how many pictures were drawn so far. */
+    int picturesDrawn() {
+        return pane.picturesDrawn();
+    }
+
+    /** Returns the latest picture. */
+    Optional<Picture> picture() {
+        return model.picture();
+    }
+
+    @Override
+    public boolean setFocus() {
+        return pane.setFocus();
+    }
+
+    @Override
+    public void setLayout(Layout layout) {
+        throw new IllegalStateException("A chart arranges its own parts.");
+    }
+
+    @Override
+    public void setMenu(Menu menu) {
+        pane.setMenu(menu);
+    }
+
+    private void changed() {
+        if (!isDisposed() && pane != null) {
+            if (model.source().isEmpty() && legend.clear()) {
+                layout();
+            }
+            pane.refresh();
+            repaint();
+            for (Control each : legend.getChildren()) {
+                each.redraw();
+            }
+        }
+    }
+
+    private void repaint() {
+        if (pane != null && !pane.isDisposed()) {
+            pane.redraw();
+        }
+    }
+
+    private void drawn() {
+        model.picture().ifPresent(picture -> {
+            if (legend.show(picture.plot(), picture.request().look())) {
+                layout();
+            }
+            legend.redraw();
+        });
+        tellDrawn();
+    }
+
+    private void tellDrawn() {
+        if (!isDisposed() && !waiting.isEmpty() && pane.settled()) {
+            pane.update();
+            List<Runnable> due = List.copyOf(waiting);
+            waiting.clear();
+            due.forEach(Runnable::run);
+        }
+    }
+
+    /** The pane takes what the legend leaves. */
+    private final class PaneOverLegend extends Layout {
+        @Override
+        protected Point computeSize(Composite composite, int widthHint, int heightHint, boolean flushCache) {
+            return new Point(
+                    widthHint == SWT.DEFAULT ? PREFERRED_WIDTH : widthHint,
+                    heightHint == SWT.DEFAULT ? PREFERRED_HEIGHT : heightHint);
+        }
+
+        @Override
+        protected void layout(Composite composite, boolean flushCache) {
+            Rectangle area = getClientArea();
+            int wanted = legend.isEmpty() ? 0 : legend.computeSize(area.width, SWT.DEFAULT).y;
+            int below = Math.min(wanted, area.height / 2);
+            pane.setBounds(area.x, area.y, area.width, area.height - below);
+            legend.setBounds(area.x, area.y + area.height - below, area.width, below);
+        }
+    }
+}

@@ -1,0 +1,133 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.report.ui.internal;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.curves.RatingResult;
+import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Rating;
+import org.ohmstead.workbench.look.Coverage;
+import org.ohmstead.workbench.look.Numbers;
+
+/**
+ * A rating beside what was measured, as texts.
+ *
+ * @param mark the verdict
+ * @param rating the maker's wording, or what the rating says
+ * @param supplyVolts at which it holds
+ * @param ratedWatts what is promised
+ * @param measuredWatts what was measured with its expanded uncertainty; empty when it was not
+ * @param probability that the rating is met, in percent; empty when it was not tested
+ * @param hover everything about it in sentences
+ */
+record RatingLine(
+        VerdictMark mark,
+        String rating,
+        String supplyVolts,
+        String ratedWatts,
+        String measuredWatts,
+        String probability,
+        String hover) {
+    private static final int UNCERTAINTY_DIGITS = 2;
+    private static final double NEARLY_CERTAIN = 0.999;
+
+    static RatingLine of(RatingResult result) {
+        Rating rating = result.rating();
+        return new RatingLine(
+                VerdictMark.of(result.outcome()),
+                name(rating),
+                Numbers.shown(rating.supplyVolts()),
+                Numbers.shown(rating.powerWatts()),
+                result.outcome().map(RatingLine::measured).orElse(""),
+                result.outcome()
+                        .map(outcome -> percent(outcome.probabilityMet()))
+                        .orElse(""),
+                hover(result));
+    }
+
+    private static String name(Rating rating) {
+        if (!rating.wording().isBlank()) {
+            return rating.wording();
+        }
+        return terms(rating);
+    }
+
+    private static String terms(Rating rating) {
+        return rating.mode().name().toLowerCase(Locale.ROOT) + ", " + Numbers.shown(rating.loadOhms())
+                + "\u00a0\u03a9, "
+                + Numbers.percent(rating.distortionRatio()) + " distortion"
+                + (rating.kind() == PowerKind.BURST ? ", burst" : ", continuous");
+    }
+
+    /** The uncertainty has two significant digits and the value ends at the same place (GUM 7.2.6). */
+    private static String measured(RatingOutcome outcome) {
+        double expanded = Coverage.expanded(outcome.standardUncertaintyWatts());
+        if (!(expanded > 0)) {
+            return fixed(outcome.powerWatts(), 1);
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(expanded).round(new MathContext(UNCERTAINTY_DIGITS, RoundingMode.HALF_UP));
+        int places = Math.max(0, UNCERTAINTY_DIGITS - (rounded.precision() - rounded.scale()));
+        return fixed(outcome.powerWatts(), places) + "\u00a0\u00b1\u00a0" + fixed(expanded, places);
+    }
+
+    private static String fixed(double value, int places) {
+        return Numbers.localised(
+                BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString());
+    }
+
+    private static String percent(double probability) {
+        if (probability > NEARLY_CERTAIN) {
+            return Numbers.localised("> 99.9");
+        }
+        return probability < 1 - NEARLY_CERTAIN ? Numbers.localised("< 0.1") : fixed(100 * probability, 1);
+    }
+
+    private static String hover(RatingResult result) {
+        List<String> lines = new ArrayList<>();
+        lines.add(name(result.rating()) + ": " + terms(result.rating()) + ", at "
+                + Numbers.shown(result.rating().supplyVolts()) + "\u00a0V.");
+        result.outcome().ifPresent(outcome -> {
+            lines.add("Measured " + measured(outcome) + "\u00a0W (" + Coverage.words() + "), channel "
+                    + outcome.channel() + ", standard uncertainty " + fixed(outcome.standardUncertaintyWatts(), 2)
+                    + "\u00a0W.");
+            lines.add(Numbers.format("%+.2f\u00a0dB against the rating.", outcome.differenceDb()));
+        });
+        if (!result.remark().isBlank()) {
+            lines.add(Numbers.inSentence(result.remark()));
+        }
+        return String.join("\n", lines);
+    }
+
+    /** Returns the verdicts in one sentence. */
+    static String conclusion(List<RatingLine> lines, double confidence) {
+        if (lines.isEmpty()) {
+            return "The maker states no ratings.";
+        }
+        List<String> parts = new ArrayList<>();
+        for (VerdictMark mark : VerdictMark.values()) {
+            long count = lines.stream().filter(line -> line.mark() == mark).count();
+            if (count > 0) {
+                parts.add(count + "\u00a0" + words(mark, count));
+            }
+        }
+        return lines.size() + (lines.size() == 1 ? " rating: " : " ratings: ") + String.join(", ", parts) + " (at "
+                + Numbers.percent(confidence) + " confidence).";
+    }
+
+    private static String words(VerdictMark mark, long count) {
+        return switch (mark) {
+            case MEETS -> count == 1 ? "is met" : "are met";
+            case FALLS_SHORT -> count == 1 ? "falls short" : "fall short";
+            case UNDECIDED -> "undecided";
+            case NOT_TESTED -> "not tested";
+        };
+    }
+}

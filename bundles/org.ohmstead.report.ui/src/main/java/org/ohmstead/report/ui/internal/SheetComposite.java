@@ -1,0 +1,311 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.report.ui.internal;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.ohmstead.model.Project;
+import org.ohmstead.report.ResultsSheet;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.look.Tones;
+import org.ohmstead.workbench.session.DeskListener;
+import org.ohmstead.workbench.session.DisplaySettings;
+import org.ohmstead.workbench.session.LogSnapshot;
+import org.ohmstead.workbench.session.LogSnapshot.LogState;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.ProjectSession;
+import org.ohmstead.workbench.session.Registration;
+
+/**
+ * The results sheet of the open project as it would be published now: verdicts, pages, publishing and export. It is made anew in the
+ * background when the project or the log changes.
+ */
+public final class SheetComposite extends Composite {
+    private static final int SETTLE_MILLISECONDS = 400;
+    private static final int EMPTY_WIDTH = 420;
+
+    private final ProjectDesk desk;
+    private final SheetMaker maker;
+    private final SheetBar bar;
+    private final NoticeBar notice;
+    private final SheetFiles files;
+    private final Composite area;
+    private final StackLayout stack = new StackLayout();
+    private final Composite emptyPage;
+    private final Label empty;
+    private final Composite preview;
+    private final VerdictStrip verdicts;
+    private final PageBar pageBar;
+    private final PageColumn pages;
+    private final Runnable refresh = this::refresh;
+    private Optional<ProjectSession> shownOf = Optional.empty();
+    private boolean stale;
+    private boolean shown;
+    private boolean draftAsked;
+    private long generation;
+    private long shownGeneration;
+
+    /**
+     * Makes the view.
+     *
+     * @param parent where it stands
+     * @param desk with the project
+     * @param softwareVersion that sheets name, not blank
+     */
+    public SheetComposite(Composite parent, ProjectDesk desk, String softwareVersion) {
+        this(
+                parent,
+                desk,
+                new SheetMaker(softwareVersion, Clock.systemUTC()),
+                folder -> Program.launch(folder.toString()));
+    }
+
+    SheetComposite(Composite parent, ProjectDesk desk, SheetMaker maker, Consumer<Path> folderOpener) {
+        super(parent, SWT.NONE);
+        this.desk = desk;
+        this.maker = maker;
+        Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
+        bar = new SheetBar(this, new Buttons());
+        notice = new NoticeBar(this);
+        files = new SheetFiles(desk, maker, notice, folderOpener);
+        area = new Composite(this, SWT.NONE);
+        area.setLayout(stack);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
+        emptyPage = new Composite(area, SWT.NONE);
+        Spacing.page(1).applyTo(emptyPage);
+        empty = Ids.name(new Label(emptyPage, SWT.WRAP | SWT.CENTER), "sheet.empty");
+        GridDataFactory.fillDefaults()
+                .grab(true, true)
+                .align(SWT.CENTER, SWT.CENTER)
+                .hint(EMPTY_WIDTH, SWT.DEFAULT)
+                .applyTo(empty);
+        preview = new Composite(area, SWT.NONE);
+        Spacing.group(1).applyTo(preview);
+        verdicts = new VerdictStrip(preview);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(verdicts.control());
+        pageBar = new PageBar(preview);
+        pages = new PageColumn(preview, desk.work(), this::pagesChanged);
+        pageBar.connect(pages);
+        GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 120).applyTo(pages.control());
+        Registration listening = desk.listen(new Hears());
+        addDisposeListener(event -> {
+            listening.close();
+            getDisplay().timerExec(-1, refresh);
+        });
+        startOver();
+    }
+
+    private final class Buttons implements SheetBar.Actions {
+        @Override
+        public void publish() {
+            files.publish();
+        }
+
+        @Override
+        public void export(ExportForm form) {
+            askFile(form).ifPresent(SheetComposite.this::export);
+        }
+    }
+
+    private final class Hears implements DeskListener {
+        @Override
+        public void sessionChanged(Optional<ProjectSession> session) {
+            notice.clear();
+            startOver();
+        }
+
+        @Override
+        public void projectChanged(Project before, Project after) {
+            outOfDate();
+        }
+
+        @Override
+        public void stateChanged() {
+            // Saving turns a draft into what can be published; nothing else of the state stands in the sheet.
+            if (!stale && desk.session().map(ProjectSession::dirty).orElse(false) != draftAsked) {
+                outOfDate();
+            }
+        }
+
+        @Override
+        public void logChanged(LogSnapshot log) {
+            outOfDate();
+        }
+
+        @Override
+        public void displayChanged(DisplaySettings settings) {
+            // The sheet itself is published and stays as it is.
+            verdicts.refresh();
+        }
+    }
+
+    /** Exports to a file; how its name ends says what: .html or .pdf the sheet, .csv the readings, .jsonl the whole log. */
+    public void export(Path file) {
+        files.export(file);
+    }
+
+    /** Makes the sheet anew if it is out of date; for whoever brings the view to the front. */
+    public void refreshIfStale() {
+        if (stale && !isDisposed()) {
+            getDisplay().timerExec(0, refresh);
+        }
+    }
+
+    private Optional<Path> askFile(ExportForm form) {
+        if (desk.session().isEmpty()) {
+            return Optional.empty();
+        }
+        FileDialog dialog = new FileDialog(getShell(), SWT.SAVE);
+        dialog.setText("Export");
+        dialog.setFilterNames(new String[] {form.filterName()});
+        dialog.setFilterExtensions(new String[] {"*" + form.ending()});
+        dialog.setFileName((form.isSheet() ? "results-sheet" : "log") + form.ending());
+        dialog.setFilterPath(desk.session().get().folder().getParent().toString());
+        dialog.setOverwrite(true);
+        return Optional.ofNullable(dialog.open()).map(Path::of).map(chosen -> {
+            String name = chosen.getFileName().toString();
+            return name.contains(".") ? chosen : chosen.resolveSibling(name + form.ending());
+        });
+    }
+
+    private void startOver() {
+        shown = false;
+        shownOf = desk.session();
+        pages.show(Optional.empty());
+        outOfDate();
+    }
+
+    private void outOfDate() {
+        stale = true;
+        generation++;
+        bar.allow(desk.session().isPresent());
+        Optional<String> reason = emptyReason();
+        if (reason.isPresent()) {
+            showEmpty(reason.get());
+            return;
+        }
+        if (shown) {
+            bar.state("Out of date \u2014 refreshing\u2026", true);
+        } else {
+            showEmpty("Making the results sheet\u2026");
+        }
+        getDisplay().timerExec(SETTLE_MILLISECONDS, refresh);
+    }
+
+    /** Returns what to say in place of a sheet, or empty when there is one to be made. */
+    private Optional<String> emptyReason() {
+        LogSnapshot log = desk.log();
+        if (desk.session().isEmpty()) {
+            return Optional.of("No project is open. Open one to see its results sheet, or open the demo.");
+        }
+        if (log.state() == LogState.READING) {
+            return shown ? Optional.empty() : Optional.of("Reading the test log\u2026");
+        }
+        if (log.state() == LogState.BROKEN || log.state() == LogState.UNREADABLE) {
+            return SheetFiles.refusal(log);
+        }
+        if (log.entries().stream().noneMatch(entry -> entry.reading().isPresent())) {
+            return Optional.of("No readings yet, so there is nothing to judge. Replay recordings with Bench > Replay"
+                    + " recordings\u2026, or open the demo.");
+        }
+        return Optional.empty();
+    }
+
+    private void showEmpty(String sentence) {
+        boolean bad = desk.session().isPresent()
+                && (desk.log().state() == LogState.BROKEN || desk.log().state() == LogState.UNREADABLE);
+        Tones tones = Tones.of(empty);
+        empty.setForeground(bad ? tones.error() : tones.mutedText());
+        empty.setText(sentence.replace("&", "&&"));
+        bar.state("", false);
+        shown = false;
+        top(emptyPage);
+        emptyPage.layout();
+    }
+
+    private void top(Composite wanted) {
+        if (stack.topControl != wanted) {
+            stack.topControl = wanted;
+            area.layout();
+        }
+    }
+
+    private void refresh() {
+        if (isDisposed() || !stale || emptyReason().isPresent() || desk.log().state() == LogState.READING) {
+            return;
+        }
+        // A view behind others is made when it comes to the front.
+        if (!isVisible()) {
+            return;
+        }
+        stale = false;
+        long asked = generation;
+        SheetInput input = SheetInput.of(desk.session().orElseThrow(), desk.log());
+        draftAsked = input.draft();
+        EndedWork.start(
+                desk.work(),
+                "Making the results sheet",
+                progress -> {
+                    ResultsSheet sheet = maker.sheet(input);
+                    progress.stopIfCancelled();
+                    desk.work().later(() -> ifCurrent(asked, () -> verdicts.show(sheet)));
+                    return SheetMaker.pages(sheet);
+                },
+                made -> ifCurrent(asked, () -> show(made, input.draft())),
+                failure -> ifCurrent(asked, () -> failed(failure.getMessage())),
+                () -> ifCurrent(asked, () -> failed("Making the sheet was cancelled. Any change makes it again.")));
+    }
+
+    private void ifCurrent(long asked, Runnable action) {
+        if (!isDisposed() && asked == generation) {
+            action.run();
+        }
+    }
+
+    private void show(SheetMaker.Pages made, boolean draft) {
+        shown = true;
+        stale = false;
+        shownGeneration = generation;
+        top(preview);
+        pages.show(Optional.of(made));
+        bar.state(draft ? "Draft: the project has edits that are not saved." : "Up to date.", draft);
+    }
+
+    private void failed(String sentence) {
+        stale = true;
+        if (shown) {
+            bar.state(sentence, true);
+        } else {
+            showEmpty(sentence);
+        }
+    }
+
+    private void pagesChanged() {
+        pageBar.update();
+    }
+
+    /** Returns whether the sheet is shown as things are now, every visible page sharp. */
+    boolean settled() {
+        return shown && shownGeneration == generation && shownOf.equals(desk.session()) && pages.complete();
+    }
+
+    PageColumn pages() {
+        return pages;
+    }
+
+    @Override
+    public boolean setFocus() {
+        return stack.topControl == preview ? pages.control().setFocus() : super.setFocus();
+    }
+}

@@ -1,0 +1,69 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.report.ui.internal;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.ohmstead.jobs.SheetAssembly;
+import org.ohmstead.report.PagePicture;
+import org.ohmstead.report.PageSize;
+import org.ohmstead.report.ReportException;
+import org.ohmstead.report.ResultsSheet;
+import org.ohmstead.report.SheetPages;
+
+/** Makes sheets and their pages; on any thread. */
+final class SheetMaker {
+    private final String softwareVersion;
+    private final Clock clock;
+
+    SheetMaker(String softwareVersion, Clock clock) {
+        this.softwareVersion = Objects.requireNonNull(softwareVersion, "softwareVersion");
+        this.clock = Objects.requireNonNull(clock, "clock");
+    }
+
+    String softwareVersion() {
+        return softwareVersion;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    ResultsSheet sheet(SheetInput input) {
+        return SheetAssembly.assemble(
+                input.project(), input.problems(), input.verifiedLog(), softwareVersion, clock.instant());
+    }
+
+    /** Sets the pages of a sheet. The caller closes them by dropping them: they hold memory only. */
+    static Pages pages(ResultsSheet sheet) throws ReportException {
+        SheetPages source = SheetPages.of(sheet);
+        List<PageSize> sizes = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (int page = 0; page < source.pageCount(); page++) {
+            sizes.add(source.size(page));
+            words.add(source.text(page));
+        }
+        return new Pages(source, sizes, words);
+    }
+
+    /**
+     * The pages of a sheet.
+     *
+     * @param source what draws them
+     * @param sizes of each page
+     * @param words of each page, for those who cannot see it
+     */
+    record Pages(SheetPages source, List<PageSize> sizes, List<String> words) {
+        Pages {
+            sizes = List.copyOf(sizes);
+            words = List.copyOf(words);
+        }
+
+        PagePicture picture(int page, double scale) throws ReportException {
+            return source.picture(page, scale);
+        }
+    }
+}

@@ -1,0 +1,354 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.report.ui.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.jobs.DemoData;
+import org.ohmstead.jobs.DemoProject;
+import org.ohmstead.jobs.JobProgress;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.ReplayJob;
+import org.ohmstead.model.Project;
+import org.ohmstead.report.SheetPages;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.Unsaved;
+
+class SheetCompositeTest {
+    private static final long PATIENCE_NANOSECONDS = 120_000_000_000L;
+    private static final List<String> STEPS = List.of("stereo-4ohm-14V4", "bridged-4ohm-14V4");
+
+    @TempDir
+    static Path shared;
+
+    @TempDir
+    Path folder;
+
+    private static ProjectFolder made;
+
+    private final Display display = Display.getDefault();
+    private final List<Path> opened = new ArrayList<>();
+    private Path project;
+    private ProjectDesk desk;
+    private Shell shell;
+    private SheetComposite view;
+
+    @BeforeAll
+    static void make() throws Exception {
+        DemoData data = new DemoData(Path.of("..", "..", "demo-data").toAbsolutePath());
+        Path recordings = Files.createDirectories(shared.resolve("recordings"));
+        List<String> lines = Files.readAllLines(data.recordingsFolder().resolve(ReplayJob.LIST_NAME)).stream()
+                .filter(line -> STEPS.stream().anyMatch(id -> line.contains("\"step\": \"" + id + "\"")))
+                .map(line -> line.strip().replaceAll(",$", ""))
+                .toList();
+        for (String line : lines) {
+            String file = line.replaceAll(".*\"file\": \"([^\"]+)\".*", "$1");
+            Files.copy(data.recordingsFolder().resolve(file), recordings.resolve(file));
+        }
+        Files.writeString(
+                recordings.resolve(ReplayJob.LIST_NAME),
+                lines.stream()
+                        .collect(Collectors.joining(
+                                ",\n", "{\"formatVersion\": 1, \"operator\": \"T. Est\", \"recordings\": [\n", "]}")));
+        made = ProjectFolder.open(DemoProject.freshCopy(data, shared.resolve("made")));
+        new ReplayJob(made, "0.1.0").run(recordings, false, JobProgress.SILENT);
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        project = Files.createDirectories(folder.resolve("copy.ohmstead"));
+        Files.copy(made.folder().resolve("project.json"), project.resolve("project.json"));
+        Files.copy(made.logFile(), project.resolve("log.db"));
+        desk = new ProjectDesk(new ThreadedWork(display), Clock.systemUTC());
+        shell = new Shell(display);
+        shell.setLayout(new FillLayout());
+        shell.setSize(800, 700);
+        view = new SheetComposite(
+                shell,
+                desk,
+                new SheetMaker("0.1.0", Clock.fixed(Instant.parse("2026-04-05T06:07:08Z"), ZoneOffset.UTC)),
+                opened::add);
+        shell.open();
+    }
+
+    @AfterEach
+    void close() {
+        shell.dispose();
+        desk.dispose();
+        while (display.readAndDispatch()) {
+            continue;
+        }
+    }
+
+    private void until(BooleanSupplier condition, String what) {
+        long end = System.nanoTime() + PATIENCE_NANOSECONDS;
+        while (!condition.getAsBoolean()) {
+            assertTrue(System.nanoTime() < end, "waited in vain until " + what);
+            if (!display.readAndDispatch()) {
+                LockSupport.parkNanos(2_000_000);
+            }
+        }
+    }
+
+    private void openProject() {
+        desk.open(project, Unsaved.REFUSE, session -> {}, failure -> {
+            throw new IllegalStateException(failure);
+        });
+        until(() -> desk.session().isPresent(), "the project is open");
+    }
+
+    private void openAndSettle() {
+        openProject();
+        until(view::settled, "the sheet is shown");
+    }
+
+    private String label(String id) {
+        return Ids.find(view, id, Label.class).getText();
+    }
+
+    private void press(String id) {
+        Ids.find(view, id, Button.class).notifyListeners(SWT.Selection, new Event());
+    }
+
+    private boolean has(String id) {
+        try {
+            return Ids.find(view, id, Button.class).isVisible();
+        } catch (IllegalArgumentException none) {
+            return false;
+        }
+    }
+
+    private String notice() {
+        return Ids.find(view, "sheet.notice.text", Label.class).getText();
+    }
+
+    private static Project renamed(Project project) {
+        return new Project(
+                project.title() + " again",
+                project.amplifier(),
+                project.bench(),
+                project.loads(),
+                project.plan(),
+                project.sheet());
+    }
+
+    @Test
+    void saysWhatToDoWithoutAProjectAndWithoutReadings() throws Exception {
+        assertTrue(label("sheet.empty").contains("No project is open."));
+        assertFalse(Ids.find(view, "sheet.publish", Button.class).isEnabled());
+        Files.delete(project.resolve("log.db"));
+        openProject();
+        until(() -> label("sheet.empty").contains("No readings yet"), "it says that there are no readings");
+    }
+
+    @Test
+    void showsVerdictsAndPagesOfTheProject() {
+        openAndSettle();
+        // The demo's 4-ohm rating is below what its simulated amplifier gives, the bridged one above.
+        Table ratings = Ids.find(view, "sheet.ratings", Table.class);
+        assertEquals(6, ratings.getItemCount());
+        assertEquals("meets", ratings.getItem(0).getText(0));
+        assertEquals("falls short", ratings.getItem(2).getText(0));
+        assertEquals("not tested", ratings.getItem(1).getText(0));
+        assertTrue(
+                ratings.getItem(0).getText(4).matches("97\\.\\d+\u00a0\u00b1\u00a0\\d\\.\\d+"),
+                ratings.getItem(0).getText(4));
+        assertTrue(label("sheet.conclusion").startsWith("6 ratings: 1\u00a0is met, 1\u00a0falls short"));
+        assertEquals("Up to date.", label("sheet.state"));
+        assertEquals("Page 1 of " + view.pages().pageCount(), label("sheet.page"));
+        assertTrue(view.pages().pageCount() > 1);
+    }
+
+    @Test
+    void drawsPagesAndNotBlankPaper() {
+        openAndSettle();
+        Rectangle area = view.pages().control().getClientArea();
+        Image image = new Image(display, area.width, area.height);
+        GC gc = new GC(view.pages().control());
+        until(view::settled, "the pages are drawn");
+        while (display.readAndDispatch()) {
+            continue;
+        }
+        gc.copyArea(image, 0, 0);
+        gc.dispose();
+        ImageData data = image.getImageData();
+        image.dispose();
+        int dark = 0;
+        for (int y = 0; y < data.height; y += 2) {
+            for (int x = 0; x < data.width; x += 2) {
+                RGB rgb = data.palette.getRGB(data.getPixel(x, y));
+                dark += rgb.red + rgb.green + rgb.blue < 300 ? 1 : 0;
+            }
+        }
+        assertTrue(dark > 200, dark + " dark pixels; the letters of a page have more");
+    }
+
+    @Test
+    void movesThroughPagesAndSizesByKeys() {
+        openAndSettle();
+        key(SWT.END, 0);
+        assertEquals(view.pages().pageCount() - 1, view.pages().currentPage());
+        key(SWT.HOME, 0);
+        assertEquals(0, view.pages().currentPage());
+        key(SWT.PAGE_DOWN, SWT.MOD1);
+        assertEquals(1, view.pages().currentPage());
+        key('0', SWT.MOD1);
+        assertEquals(1, view.pages().factor());
+        key('+', SWT.MOD1);
+        assertEquals(1.25, view.pages().factor(), 1e-9);
+        key('-', SWT.MOD1);
+        key('-', SWT.MOD1);
+        assertEquals(0.8, view.pages().factor(), 1e-9);
+        until(view::settled, "the pages are drawn at their new size");
+    }
+
+    private void key(int code, int mask) {
+        Event event = new Event();
+        event.keyCode = code;
+        event.stateMask = mask;
+        view.pages().control().notifyListeners(SWT.KeyDown, event);
+    }
+
+    @Test
+    void staysShownWhileItIsMadeAnewAndSaysThatItIsADraft() {
+        openAndSettle();
+        int pages = view.pages().pageCount();
+        desk.session().orElseThrow().edit("Rename", SheetCompositeTest::renamed);
+        assertTrue(label("sheet.state").startsWith("Out of date"), label("sheet.state"));
+        assertEquals(pages, view.pages().pageCount());
+        until(view::settled, "the sheet is made anew");
+        assertTrue(label("sheet.state").startsWith("Draft"), label("sheet.state"));
+    }
+
+    @Test
+    void publishesTheSavedProjectAndOffersItsFolder() throws Exception {
+        openAndSettle();
+        press("sheet.publish");
+        until(() -> has("sheet.folder"), "it is published");
+        assertTrue(notice().contains("sheet-2026-04-05-"), notice());
+        Path sheets = project.resolve("sheets");
+        assertEquals(2, files(sheets).size());
+        press("sheet.folder");
+        assertEquals(
+                List.of(sheets.toRealPath()),
+                opened.stream()
+                        .map(Path::toAbsolutePath)
+                        .map(SheetCompositeTest::real)
+                        .toList());
+    }
+
+    private static Path real(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> content = Files.list(folder)) {
+            return content.sorted().toList();
+        }
+    }
+
+    @Test
+    void asksInTheViewToSaveBeforePublishing() throws Exception {
+        openAndSettle();
+        desk.session().orElseThrow().edit("Rename", SheetCompositeTest::renamed);
+        press("sheet.publish");
+        assertTrue(notice().contains("not saved"), notice());
+        assertFalse(Files.exists(project.resolve("sheets")));
+        press("sheet.publish.save");
+        until(() -> has("sheet.folder"), "it is saved and published");
+        assertFalse(desk.session().orElseThrow().dirty());
+        String html = Files.readString(files(project.resolve("sheets")).get(0));
+        assertTrue(html.contains("again"), "the published sheet lacks the edit");
+        assertFalse(html.contains("This sheet is a draft"));
+        until(() -> view.settled() && label("sheet.state").equals("Up to date."), "the preview is no draft any more");
+    }
+
+    @Test
+    void exportsWhatTheNameSays() throws Exception {
+        openAndSettle();
+        desk.session().orElseThrow().edit("Rename", SheetCompositeTest::renamed);
+        for (String name : List.of("a.html", "b.pdf", "c.csv", "d.jsonl")) {
+            Path file = folder.resolve(name);
+            view.export(file);
+            until(() -> notice().contains("Wrote " + file), name + " is written");
+        }
+        assertTrue(Files.readString(folder.resolve("a.html")).contains("This sheet is a draft"));
+        try (SheetPages pdf = SheetPages.open(folder.resolve("b.pdf"))) {
+            assertTrue(pdf.pageCount() > 1);
+        }
+        assertTrue(Files.readString(folder.resolve("c.csv")).startsWith("entry,"));
+        assertEquals(STEPS.size(), Files.readAllLines(folder.resolve("d.jsonl")).size());
+        view.export(folder.resolve("e.docx"));
+        assertTrue(notice().contains("e.docx"), notice());
+        assertFalse(Files.exists(folder.resolve("e.docx")));
+    }
+
+    @Test
+    void saysWhyAnExportFailed() {
+        openAndSettle();
+        Path file = folder.resolve("no/such/folder/a.pdf");
+        view.export(file);
+        until(() -> notice().contains(file.toString()), "the failure is told");
+    }
+
+    @Test
+    void publishesNothingFromALogThatWasChanged() throws Exception {
+        Path log = project.resolve("log.db");
+        String content = Files.readString(log, StandardCharsets.ISO_8859_1);
+        String changed = content.replace("T. Est", "T. Xst");
+        assertFalse(changed.equals(content));
+        Files.writeString(log, changed, StandardCharsets.ISO_8859_1);
+        openProject();
+        until(
+                () -> label("sheet.empty").contains("Restore it from a backup. Nothing is published"),
+                "the view says that the log is broken");
+        press("sheet.publish");
+        assertTrue(notice().contains("Restore it from a backup. Nothing is published"), notice());
+        assertFalse(Files.exists(project.resolve("sheets")));
+        view.export(folder.resolve("log.csv"));
+        until(() -> notice().startsWith("Wrote "), "the table of the log is written");
+        assertTrue(notice().contains("cannot be relied on"), notice());
+        assertTrue(Files.exists(folder.resolve("log.csv")));
+        assertThrows(IllegalArgumentException.class, () -> Ids.find(view, "sheet.publish.save", Button.class));
+    }
+}

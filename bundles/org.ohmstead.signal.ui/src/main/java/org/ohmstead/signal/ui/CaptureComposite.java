@@ -1,0 +1,303 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.signal.ui;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.ohmstead.model.Project;
+import org.ohmstead.model.Reading;
+import org.ohmstead.model.Severity;
+import org.ohmstead.signal.ui.internal.CaptureOrder;
+import org.ohmstead.signal.ui.internal.CaptureWork;
+import org.ohmstead.signal.ui.internal.Certainty;
+import org.ohmstead.signal.ui.internal.Figure;
+import org.ohmstead.signal.ui.internal.Figures;
+import org.ohmstead.signal.ui.internal.FiguresPane;
+import org.ohmstead.signal.ui.internal.FiguresText;
+import org.ohmstead.signal.ui.internal.FileBar;
+import org.ohmstead.signal.ui.internal.HarmonicRow;
+import org.ohmstead.signal.ui.internal.LevelChoice;
+import org.ohmstead.signal.ui.internal.LoadedCapture;
+import org.ohmstead.signal.ui.internal.LoadedChannel;
+import org.ohmstead.signal.ui.internal.PlotsPane;
+import org.ohmstead.signal.ui.internal.SelectorStrip;
+import org.ohmstead.signal.ui.internal.StatusRow;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.session.DeskListener;
+import org.ohmstead.workbench.session.DisplaySettings;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.ProjectSession;
+import org.ohmstead.workbench.session.Registration;
+
+/**
+ * Shows the captures of the reading that is looked at, or a file of the user's choice: waveform and spectrum, harmonics
+ * and figures. All reading and analysis runs in the background.
+ */
+public final class CaptureComposite extends Composite {
+    private static final String NOTHING = "Choose a reading in the test log, or open a capture file.";
+    private static final String[] FILE_PATTERNS = {"*.wav;*.WAV;*.csv;*.CSV;*.txt", "*.*"};
+    private static final String[] FILE_KINDS = {"Captures (WAV, CSV)", "All files"};
+    private static final int[] WEIGHTS = {62, 38};
+
+    private final ProjectDesk desk;
+    private final Registration listening;
+    private final CaptureWork work;
+    private final SelectorStrip strip;
+    private final FileBar fileBar;
+    private final StatusRow status;
+    private final PlotsPane plots;
+    private final FiguresPane figuresPane;
+    private Optional<LogEntry> entry = Optional.empty();
+    private List<LevelChoice> levels = List.of();
+    private Optional<LoadedCapture> loaded = Optional.empty();
+    private Certainty certainty = Certainty.none();
+    private List<Figure> figures = List.of();
+    /** Whether what comes next belongs with what is shown, so that the user's windows stay. */
+    private boolean sameReading;
+
+    /**
+     * Makes the composite and shows the reading that is looked at, if any.
+     *
+     * @param desk which reading that is; its work does the reading and analysis
+     */
+    public CaptureComposite(Composite parent, ProjectDesk desk) {
+        super(parent, SWT.NONE);
+        this.desk = desk;
+        this.work = new CaptureWork(this, desk.work());
+        Spacing.group(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
+        strip = new SelectorStrip(this, this::loadLevel, this::showChannels, this::chooseFile, this::copyFigures);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(strip);
+        fileBar = new FileBar(this, this::loadFile, this::closeFile);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(fileBar);
+        status = new StatusRow(this, this::stop);
+        SashForm sash = new SashForm(this, SWT.VERTICAL);
+        sash.setSashWidth(Spacing.GAP);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        plots = new PlotsPane(sash);
+        figuresPane = new FiguresPane(sash);
+        figuresPane.onCopy(this::copyFigures);
+        sash.setWeights(WEIGHTS);
+        showFileBar(false);
+        listening = desk.listen(new Listener());
+        addListener(SWT.Dispose, event -> {
+            work.stop();
+            listening.close();
+        });
+        showEntry(desk.chosenEntry());
+    }
+
+    private final class Listener implements DeskListener {
+        @Override
+        public void chosenEntryChanged(Optional<LogEntry> chosen) {
+            if (!isDisposed() && !chosen.equals(entry)) {
+                showEntry(chosen);
+            }
+        }
+
+        @Override
+        public void displayChanged(DisplaySettings settings) {
+            if (!isDisposed()) {
+                showDisplay();
+            }
+        }
+
+        @Override
+        public void sessionChanged(Optional<ProjectSession> session) {
+            if (!isDisposed() && !fileBar.getVisible()) {
+                showEntry(desk.chosenEntry());
+            }
+        }
+    }
+
+    private void showDisplay() {
+        plots.showDisplay();
+        if (!levels.isEmpty() && !fileBar.getVisible()) {
+            entry.flatMap(LogEntry::reading).ifPresent(reading -> strip.relabel(levelTexts(reading)));
+        }
+        loaded.ifPresent(capture -> showFigures(capture.channels()));
+    }
+
+    @Override
+    public boolean setFocus() {
+        return fileBar.getVisible() ? fileBar.setFocus() : strip.setFocus();
+    }
+
+    private void showEntry(Optional<LogEntry> chosen) {
+        showFileBar(false);
+        entry = chosen;
+        sameReading = false;
+        Optional<Reading> reading = chosen.flatMap(LogEntry::reading);
+        levels = reading.map(LevelChoice::of).orElse(List.of());
+        if (reading.isEmpty() || levels.isEmpty()) {
+            strip.showLevels("", List.of(), -1);
+            work.stop();
+            status.clear();
+            showNothing(
+                    chosen.isEmpty()
+                            ? NOTHING
+                            : chosen.get().id() + " has no captures. Choose a reading, or open a capture file.");
+            return;
+        }
+        int first = levels.size() - 1;
+        for (int i = 0; i < levels.size(); i++) {
+            if (levels.get(i).isEndPoint()) {
+                first = i;
+                break;
+            }
+        }
+        List<String> texts = levelTexts(reading.get());
+        String voided = chosen.get().voided() ? " (voided)" : "";
+        strip.showLevels(chosen.get().id() + "  " + reading.get().stepId() + voided, texts, first);
+        loadLevel(first);
+    }
+
+    private List<String> levelTexts(Reading reading) {
+        int channelCount = reading.channels().size();
+        return levels.stream().map(level -> level.text(channelCount)).toList();
+    }
+
+    private void loadLevel(int index) {
+        Optional<Reading> reading = entry.flatMap(LogEntry::reading);
+        Optional<ProjectSession> session = desk.session();
+        if (reading.isEmpty() || session.isEmpty() || index < 0 || index >= levels.size()) {
+            return;
+        }
+        LevelChoice level = levels.get(index);
+        Project project = session.get().project();
+        load(
+                CaptureOrder.logged(reading.get(), level.used(), session.get().capturesFolder(), project),
+                Certainty.of(project, reading.get(), level));
+    }
+
+    private void chooseFile() {
+        FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
+        dialog.setText("Open capture file");
+        dialog.setFilterExtensions(FILE_PATTERNS);
+        dialog.setFilterNames(FILE_KINDS);
+        String path = dialog.open();
+        if (path != null) {
+            askForFile(Path.of(path));
+        }
+    }
+
+    /** Asks, in the view, for what must be known to show a file, which need not belong to a log. */
+    public void askForFile(Path file) {
+        work.stop();
+        status.clear();
+        showFileBar(true);
+        strip.showLevels("", List.of(), -1);
+        showNothing("Say what full scale of " + file.getFileName() + " stands for, then read it.");
+        fileBar.ask(file);
+    }
+
+    private void loadFile(CaptureOrder order) {
+        sameReading = false;
+        load(order, Certainty.none());
+    }
+
+    private void closeFile() {
+        showEntry(desk.chosenEntry());
+    }
+
+    private void load(CaptureOrder order, Certainty newCertainty) {
+        work.start(order, status::working, capture -> showCapture(capture, newCertainty), this::showFailure);
+    }
+
+    private void stop() {
+        work.stop();
+        status.tell(Severity.NOTE, "Stopped before the capture was read. Choose a level, or read the file again.");
+    }
+
+    private void showFailure(String sentences) {
+        showNothing("There is nothing to show.");
+        status.tell(Severity.ERROR, sentences);
+    }
+
+    private void showNothing(String sentence) {
+        loaded = Optional.empty();
+        strip.offerChannels(List.of());
+        plots.showMessage(sentence);
+        showFigures(List.of());
+    }
+
+    private void showCapture(LoadedCapture capture, Certainty newCertainty) {
+        boolean keepWindows = sameReading && loaded.isPresent();
+        loaded = Optional.of(capture);
+        certainty = newCertainty;
+        sameReading = true;
+        strip.offerChannels(capture.channels().stream().map(LoadedChannel::name).toList());
+        List<LoadedChannel> shown = shownChannels(capture);
+        plots.show(capture, shown, keepWindows);
+        showFigures(capture.channels());
+        tellNotes(capture);
+    }
+
+    private void tellNotes(LoadedCapture capture) {
+        List<String> without = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (LoadedChannel channel : capture.channels()) {
+            if (channel.tone().isEmpty()) {
+                without.add("Channel " + channel.name() + ": " + channel.whyNot());
+            } else {
+                channel.tone().get().analysis().notes().stream()
+                        .filter(note -> !notes.contains(note))
+                        .forEach(notes::add);
+            }
+        }
+        if (!without.isEmpty()) {
+            status.tell(Severity.WARNING, String.join(" ", without));
+        } else if (!notes.isEmpty()) {
+            status.tell(Severity.NOTE, String.join(" ", notes));
+        } else {
+            status.clear();
+        }
+    }
+
+    private List<LoadedChannel> shownChannels(LoadedCapture capture) {
+        return strip.shownChannels().stream()
+                .filter(index -> index < capture.channels().size())
+                .map(capture.channels()::get)
+                .toList();
+    }
+
+    private void showChannels() {
+        loaded.ifPresent(capture -> plots.show(capture, shownChannels(capture), true));
+    }
+
+    private void showFigures(List<LoadedChannel> channels) {
+        figures = Figures.of(channels, certainty);
+        figuresPane.show(channels.stream().map(LoadedChannel::name).toList(), figures, HarmonicRow.of(channels));
+        strip.enableCopy(!figures.isEmpty());
+    }
+
+    private void copyFigures() {
+        if (loaded.isPresent() && !figures.isEmpty()) {
+            List<LoadedChannel> channels = loaded.get().channels();
+            String text = Numbers.withPoint(
+                    () -> FiguresText.of(loaded.get(), Figures.of(channels, certainty), HarmonicRow.of(channels)));
+            Clipboard clipboard = new Clipboard(getDisplay());
+            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        }
+    }
+
+    private void showFileBar(boolean shown) {
+        ((GridData) fileBar.getLayoutData()).exclude = !shown;
+        fileBar.setVisible(shown);
+        layout(true, true);
+    }
+}

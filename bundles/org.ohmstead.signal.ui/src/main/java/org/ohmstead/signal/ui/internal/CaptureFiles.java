@@ -1,0 +1,69 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.signal.ui.internal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.ohmstead.testlog.CaptureStore;
+import org.ohmstead.testlog.TestLogException;
+
+/** Finds logged captures again and makes sure that they are the ones that were logged. */
+final class CaptureFiles {
+    private static final int SHOWN_DIGITS = 12;
+
+    private CaptureFiles() {}
+
+    /**
+     * Returns the file of a capture whose content still has its hash.
+     *
+     * @param capturesFolder the project's folder of captures
+     * @param sha256 the hash, 64 hexadecimal digits
+     * @param title name under which the capture was handed in
+     * @throws CaptureMissingException when it is not there, cannot be read, or is another; the message says what to do
+     */
+    static Path verified(Path capturesFolder, String sha256, String title) throws CaptureMissingException {
+        Path folder = capturesFolder.resolve(sha256.substring(0, 2));
+        Path file = find(folder, sha256, title);
+        String found;
+        try {
+            found = CaptureStore.sha256(file);
+        } catch (TestLogException e) {
+            throw new CaptureMissingException(e.getMessage(), e);
+        }
+        if (!found.equals(sha256)) {
+            throw new CaptureMissingException("The file of the capture " + title
+                    + " was changed after it was logged: its"
+                    + " SHA-256 is " + shortened(found) + ", the log says " + shortened(sha256) + ". Nothing of it is"
+                    + " shown. Bring " + file.getFileName() + " back from a copy of the project.");
+        }
+        return file;
+    }
+
+    private static Path find(Path folder, String sha256, String title) throws CaptureMissingException {
+        if (!Files.isDirectory(folder)) {
+            throw missing(folder, sha256, title);
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.getFileName().toString().startsWith(sha256 + "."))
+                    .findFirst()
+                    .orElseThrow(() -> missing(folder, sha256, title));
+        } catch (IOException e) {
+            throw new CaptureMissingException(
+                    "The folder " + folder + " cannot be listed, so the capture " + title
+                            + " cannot be read. Check that its drive is connected and that you may read it.",
+                    e);
+        }
+    }
+
+    private static CaptureMissingException missing(Path folder, String sha256, String title) {
+        return new CaptureMissingException("The capture " + title + " is missing: no file in " + folder
+                + " has the name " + shortened(sha256) + ". Bring it back from a copy of the project.");
+    }
+
+    private static String shortened(String sha256) {
+        return sha256.substring(0, SHOWN_DIGITS) + "\u2026";
+    }
+}

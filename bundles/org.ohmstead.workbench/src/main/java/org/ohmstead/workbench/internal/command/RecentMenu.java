@@ -1,0 +1,49 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.internal.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IContributionItem;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.actions.CompoundContributionItem;
+import org.ohmstead.workbench.session.RecentProjects;
+
+/** The projects that were open last, as menu entries. */
+public final class RecentMenu extends CompoundContributionItem {
+    private static final int MOST_WITH_MNEMONIC = 9;
+
+    @Override
+    protected IContributionItem[] getContributionItems() {
+        List<IContributionItem> items = new ArrayList<>();
+        for (RecentProjects.Recent recent : ProjectOpening.recent().list()) {
+            items.add(new ActionContributionItem(new OpenRecent(items.size() + 1, recent)));
+        }
+        if (items.isEmpty()) {
+            Action none = new Action("No project was open yet") {};
+            none.setEnabled(false);
+            items.add(new ActionContributionItem(none));
+        }
+        return items.toArray(new IContributionItem[0]);
+    }
+
+    private static final class OpenRecent extends Action {
+        private final Path folder;
+
+        OpenRecent(int number, RecentProjects.Recent recent) {
+            super((number <= MOST_WITH_MNEMONIC ? "&" : "") + number + "  " + recent.name() + "   "
+                    + recent.folder().getParent() + (recent.vanished() ? "  (not there now)" : ""));
+            this.folder = recent.folder();
+            setEnabled(!recent.vanished());
+        }
+
+        @Override
+        public void run() {
+            ProjectOpening.open(PlatformUI.getWorkbench(), folder);
+        }
+    }
+}

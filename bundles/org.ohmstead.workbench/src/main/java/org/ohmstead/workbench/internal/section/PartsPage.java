@@ -1,0 +1,162 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.internal.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.swt.widgets.Composite;
+import org.ohmstead.model.Mounting;
+import org.ohmstead.model.Part;
+import org.ohmstead.model.Project;
+import org.ohmstead.model.Severity;
+import org.ohmstead.units.Unit;
+import org.ohmstead.workbench.form.Measure;
+import org.ohmstead.workbench.look.Coverage;
+import org.ohmstead.workbench.section.SectionControl;
+import org.ohmstead.workbench.section.SectionItem;
+import org.ohmstead.workbench.section.SectionPage;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.table.Column;
+import org.ohmstead.workbench.table.Columns;
+import org.ohmstead.workbench.table.TableSpec;
+
+/** The stock of load resistors. */
+final class PartsPage implements SectionPage {
+    @Override
+    public String id() {
+        return "parts";
+    }
+
+    @Override
+    public String name() {
+        return "Parts stock";
+    }
+
+    @Override
+    public int order() {
+        return 300;
+    }
+
+    @Override
+    public String iconName() {
+        return "section-parts";
+    }
+
+    @Override
+    public String where() {
+        return "$.bench.parts";
+    }
+
+    @Override
+    public String summary(Project project) {
+        int count = project.bench().parts().stream().mapToInt(Part::count).sum();
+        return Words.count(count, "resistor", "resistors");
+    }
+
+    @Override
+    public List<SectionItem> items(Project project) {
+        List<SectionItem> items = new ArrayList<>();
+        for (Part part : project.bench().parts()) {
+            String hover = Words.ohms(part.ohms()) + " \u00b1 " + Words.percent(part.toleranceRatio()) + ", "
+                    + Words.watts(part.ratedWatts()) + ", " + Words.of(part.mounting());
+            String label = part.count() + " \u00d7 " + part.id();
+            items.add(new SectionItem(label, hover, "$.bench.parts[" + items.size() + "]"));
+        }
+        return items;
+    }
+
+    @Override
+    public SectionControl create(Composite parent, ProjectDesk desk) {
+        FormPage page = new FormPage(parent, desk, "parts");
+        page.heading(page.body(), "Load resistors on the shelf");
+        NoteLine caution = page.note(page.body(), "caution");
+        page.add(project -> caution.show(Severity.WARNING, caution(project)));
+        page.table(
+                page.body(), spec(), "$.bench.parts", project -> project.bench().parts(), (project, rows) -> {
+                    RowIds.refuseDoubles(project.bench().parts(), rows, Part::id);
+                    return project.withBench(project.bench().withParts(rows));
+                });
+        return page.start();
+    }
+
+    private static String caution(Project project) {
+        return project.bench().parts().stream().mapToDouble(Part::zeroPowerCelsius).max().stream()
+                .mapToObj(hottest -> "These resistors may get up to " + Words.number(hottest)
+                        + " \u00b0C hot. Mount them clear of whatever burns or melts, and let them cool before"
+                        + " you touch them.")
+                .findFirst()
+                .orElse("");
+    }
+
+    private static TableSpec<Part> spec() {
+        return TableSpec.of("parts", "part", "parts", columns())
+                .withNewRow(rows -> new Part(
+                        FreshIds.numbered("part", rows.stream().map(Part::id).toList()),
+                        8,
+                        0.05,
+                        100,
+                        25,
+                        250,
+                        Mounting.HEAT_SINK,
+                        1))
+                .withDuplicate((part, rows) -> part.withId(
+                        FreshIds.freeOf(part.id(), rows.stream().map(Part::id).toList())))
+                .withKey(Part::id);
+    }
+
+    private static List<Column<Part>> columns() {
+        return List.of(
+                Columns.requiredText("id", "Id", Part::id, Part::withId),
+                Columns.integer("count", "Count", 1, 10_000, Part::count, Part::withCount),
+                Columns.quantity("ohms", "Resistance", Measure.of(Unit.OHM), Part::ohms, Part::withOhms)
+                        .withHover(PartsPage::resistanceHover),
+                Columns.percent("toleranceRatio", "Tolerance", Part::toleranceRatio, Part::withToleranceRatio),
+                Columns.quantity("ratedWatts", "Rated", Measure.of(Unit.WATT), Part::ratedWatts, Part::withRatedWatts),
+                Columns.quantity(
+                                "ratedToCelsius",
+                                "Rated up to",
+                                Measure.of(Unit.CELSIUS),
+                                Part::ratedToCelsius,
+                                (part, value) -> part.withRatedToCelsius(below(value, part.zeroPowerCelsius())))
+                        .withHover(part -> "Up to this temperature of its mounting the rated power holds."),
+                Columns.quantity(
+                                "zeroPowerCelsius",
+                                "No power at",
+                                Measure.of(Unit.CELSIUS),
+                                Part::zeroPowerCelsius,
+                                (part, value) -> part.withZeroPowerCelsius(above(value, part.ratedToCelsius())))
+                        .withHover(part -> "At this temperature the power allowed has fallen to nothing."),
+                Columns.choice(
+                                "mounting",
+                                "Mounting",
+                                List.of(Mounting.values()),
+                                Words::of,
+                                Part::mounting,
+                                Part::withMounting)
+                        .withWidth(18));
+    }
+
+    private static String resistanceHover(Part part) {
+        return Words.ohms(part.ohms()) + " \u00b1 " + Words.ohms(part.ohms() * part.toleranceRatio())
+                + " by its tolerance; as a uniform distribution that is \u00b1 "
+                + Words.ohms(Coverage.expanded(part.ohms() * part.toleranceRatio() / Math.sqrt(3))) + " ("
+                + Coverage.words() + ").";
+    }
+
+    private static double below(double value, double limit) {
+        if (value >= limit) {
+            throw new IllegalArgumentException(
+                    "It must be below the temperature at which no power is left, " + Words.number(limit) + " \u00b0C.");
+        }
+        return value;
+    }
+
+    private static double above(double value, double limit) {
+        if (value <= limit) {
+            throw new IllegalArgumentException("It must be above the temperature up to which the rated power holds, "
+                    + Words.number(limit) + " \u00b0C.");
+        }
+        return value;
+    }
+}

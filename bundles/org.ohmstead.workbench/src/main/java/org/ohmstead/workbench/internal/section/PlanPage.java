@@ -1,0 +1,136 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.internal.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.ohmstead.model.Project;
+import org.ohmstead.model.Severity;
+import org.ohmstead.model.Step;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.section.SectionControl;
+import org.ohmstead.workbench.section.SectionItem;
+import org.ohmstead.workbench.section.SectionPage;
+import org.ohmstead.workbench.session.ProjectDesk;
+
+/** The steps that are run, in their order, and the block of steps that can be added at once. */
+final class PlanPage implements SectionPage {
+    @Override
+    public String id() {
+        return "plan";
+    }
+
+    @Override
+    public String name() {
+        return "Plan";
+    }
+
+    @Override
+    public int order() {
+        return 500;
+    }
+
+    @Override
+    public String iconName() {
+        return "section-plan";
+    }
+
+    @Override
+    public String where() {
+        return "$.plan";
+    }
+
+    @Override
+    public String summary(Project project) {
+        return Words.count(project.plan().size(), "step", "steps");
+    }
+
+    @Override
+    public List<SectionItem> items(Project project) {
+        List<SectionItem> items = new ArrayList<>();
+        for (Step step : project.plan()) {
+            String hover = Words.of(step.mode()) + " into " + step.loadId() + " at " + Words.volts(step.supplyVolts())
+                    + ", " + Words.of(step.stimulus()) + ", to " + Words.of(step.endPoint());
+            items.add(new SectionItem(step.id(), hover, "$.plan[" + items.size() + "]"));
+        }
+        return items;
+    }
+
+    @Override
+    public SectionControl create(Composite parent, ProjectDesk desk) {
+        FormPage page = new FormPage(parent, desk, "plan");
+        Composite head = new Composite(page.body(), SWT.NONE);
+        Spacing.group(2).applyTo(head);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        page.heading(head, "Steps, in the order they are run");
+        Button toggle = Buttons.toggle(head, "plan.addsteps", "&Add steps\u2026");
+        toggle.setToolTipText(
+                "Adds every combination of modes, loads, supply volts and stimuli that the plan does not have yet.");
+        AddStepsPanel panel = new AddStepsPanel(page.body(), page, () -> show(page, toggle, false));
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(panel);
+        panel.setVisible(false);
+        toggle.addListener(SWT.Selection, event -> show(page, toggle, toggle.getSelection()));
+        toggle.setData(panel);
+        page.add(new PanelBinding(panel, toggle));
+        NoteLine caution = page.note(page.body(), "caution");
+        page.add(project -> caution.show(Severity.WARNING, caution(project)));
+        page.table(page.body(), StepTable.spec(page::project), "$.plan", Project::plan, (project, rows) -> {
+            RowIds.refuseDoubles(project.plan(), rows, Step::id);
+            return project.withPlan(rows);
+        });
+        return page.start();
+    }
+
+    private static void show(FormPage page, Button toggle, boolean visible) {
+        AddStepsPanel panel = (AddStepsPanel) toggle.getData();
+        toggle.setSelection(visible);
+        ((GridData) panel.getLayoutData()).exclude = !visible;
+        panel.setVisible(visible);
+        page.body().layout(true, true);
+        page.fit();
+        if (visible) {
+            panel.setFocus();
+        } else {
+            toggle.setFocus();
+        }
+    }
+
+    private static String caution(Project project) {
+        List<Step> low = project.plan().stream()
+                .filter(step -> PlanMatrix.belowLowest(project, step.mode(), step.loadId()))
+                .toList();
+        if (low.isEmpty()) {
+            return "";
+        }
+        long confirmed = low.stream().filter(Step::belowLowestLoadConfirmed).count();
+        String told = confirmed == low.size() ? "all confirmed" : confirmed + " confirmed";
+        return Words.count(low.size(), "step works", "steps work")
+                + " below the lowest load that the maker allows (" + told
+                + "). They may destroy the output stage or blow the fuses; leave out what you do not mean to risk.";
+    }
+
+    /**
+     * Keeps the panel up to date.
+     *
+     * @param panel for adding steps
+     * @param toggle opens it
+     */
+    private record PanelBinding(AddStepsPanel panel, Button toggle) implements Binding {
+        @Override
+        public void showProject(Project project) {
+            panel.showProject(project);
+        }
+
+        @Override
+        public void setReadOnly(boolean readOnly) {
+            toggle.setEnabled(!readOnly);
+            panel.setReadOnly(readOnly);
+        }
+    }
+}

@@ -1,0 +1,111 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.internal.section;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.ohmstead.model.Project;
+import org.ohmstead.model.SheetSettings;
+import org.ohmstead.workbench.form.Field;
+import org.ohmstead.workbench.form.FormSection;
+import org.ohmstead.workbench.section.SectionControl;
+import org.ohmstead.workbench.section.SectionItem;
+import org.ohmstead.workbench.section.SectionPage;
+import org.ohmstead.workbench.session.ProjectDesk;
+
+/** What the results sheet says beside the results, and how sure a verdict must be. */
+final class SheetPage implements SectionPage {
+    private static final int LEAST_WIDTH = 460;
+    private static final double LEAST_CONFIDENCE = 0.5;
+    private static final double MOST_CONFIDENCE = 0.9999;
+
+    @Override
+    public String id() {
+        return "sheet";
+    }
+
+    @Override
+    public String name() {
+        return "Results sheet";
+    }
+
+    @Override
+    public int order() {
+        return 600;
+    }
+
+    @Override
+    public String iconName() {
+        return "section-sheet";
+    }
+
+    @Override
+    public String where() {
+        return "$.sheet";
+    }
+
+    @Override
+    public String summary(Project project) {
+        return Words.percent(project.sheet().confidence()) + " confidence";
+    }
+
+    @Override
+    public List<SectionItem> items(Project project) {
+        return List.of();
+    }
+
+    @Override
+    public SectionControl create(Composite parent, ProjectDesk desk) {
+        FormPage page = new FormPage(parent, desk, "sheet");
+        Composite top = new Composite(page.body(), SWT.NONE);
+        top.setLayout(new FlowColumns(LEAST_WIDTH, 2));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+        FormSection head = new FormSection(top, "sheet", "Head of the sheet");
+        Field<String> title = head.requiredText("title", "&Title of the project");
+        page.bind(title, "$.title", "Set project title", Project::title, Project::withTitle);
+        bind(
+                page,
+                head.text("laboratory", "&Laboratory"),
+                "laboratory",
+                SheetSettings::laboratory,
+                SheetSettings::withLaboratory);
+        bind(
+                page,
+                head.text("preparedby", "&Prepared by"),
+                "preparedBy",
+                SheetSettings::preparedBy,
+                SheetSettings::withPreparedBy);
+        bind(page, head.lines("remarks", "&Remarks"), "remarks", SheetSettings::remarks, SheetSettings::withRemarks);
+        FormSection verdicts = new FormSection(top, "sheet.verdicts", "Verdicts");
+        Field<Double> confidence = verdicts.percent("confidence", "&Confidence");
+        confidence.check(value -> {
+            if (value < LEAST_CONFIDENCE || value > MOST_CONFIDENCE) {
+                throw new IllegalArgumentException("It must lie between 50 % and 99.99 %; 95 % is usual.");
+            }
+        });
+        bind(page, confidence, "confidence", SheetSettings::confidence, SheetSettings::withConfidence);
+        verdicts.note(
+                "Intervals on the sheet cover the true value with this probability. A rating is met, or falls short, only"
+                        + " when that is at least as sure; otherwise the verdict is undecided.");
+        return page.start();
+    }
+
+    private static <T> void bind(
+            FormPage page,
+            Field<T> field,
+            String name,
+            Function<SheetSettings, T> get,
+            BiFunction<SheetSettings, T, SheetSettings> with) {
+        page.bind(
+                field,
+                "$.sheet." + name,
+                "Set sheet " + PlaceWords.field(name),
+                project -> get.apply(project.sheet()),
+                (project, value) -> project.withSheet(with.apply(project.sheet(), value)));
+    }
+}

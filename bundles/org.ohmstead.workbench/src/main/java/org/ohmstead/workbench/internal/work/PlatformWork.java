@@ -1,0 +1,94 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.internal.work;
+
+import java.util.Objects;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Consumer;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+import org.ohmstead.workbench.session.BackgroundWork;
+
+/** Runs work as platform jobs, so that the Progress view shows it and can cancel it. */
+public final class PlatformWork implements BackgroundWork {
+    /** The family of all jobs that are Ohmstead's own, to wait for them. */
+    public static final Object FAMILY = new Object();
+
+    private final Display display;
+
+    /** Makes it for the display on whose thread results are handed over. */
+    public PlatformWork(Display display) {
+        this.display = Objects.requireNonNull(display, "display");
+    }
+
+    @Override
+    public <T> void start(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
+        new TaskJob<>(title, task, done, failed).schedule();
+    }
+
+    @Override
+    public void later(Runnable action) {
+        if (!display.isDisposed()) {
+            display.asyncExec(action);
+        }
+    }
+
+    private final class TaskJob<T> extends Job {
+        private final Task<T> task;
+        private final Consumer<T> done;
+        private final Consumer<Exception> failed;
+
+        TaskJob(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
+            super(title);
+            this.task = task;
+            this.done = done;
+            this.failed = failed;
+        }
+
+        @Override
+        protected IStatus run(IProgressMonitor monitor) {
+            MonitorProgress progress = new MonitorProgress(getName(), monitor);
+            FutureTask<T> future = new FutureTask<>(() -> task.run(progress));
+            future.run();
+            try {
+                T result = future.get();
+                if (progress.cancelled()) {
+                    return Status.CANCEL_STATUS;
+                }
+                later(() -> done.accept(result));
+                return Status.OK_STATUS;
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return Status.CANCEL_STATUS;
+            } catch (ExecutionException e) {
+                return ended(e.getCause());
+            } finally {
+                progress.end();
+            }
+        }
+
+        private IStatus ended(Throwable cause) {
+            if (cause instanceof CancellationException) {
+                return Status.CANCEL_STATUS;
+            }
+            ILog.of(PlatformWork.class).error(getName() + " failed. " + cause.getMessage(), cause);
+            Exception shown = cause instanceof Exception exception
+                    ? exception
+                    : new IllegalStateException(getName() + " stopped by a fault in the program: " + cause, cause);
+            later(() -> failed.accept(shown));
+            return Status.OK_STATUS;
+        }
+
+        @Override
+        public boolean belongsTo(Object family) {
+            return family == FAMILY;
+        }
+    }
+}

@@ -1,0 +1,127 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.testlog.VerifyReport;
+
+/** The part of the desk that keeps the snapshot of the test log and the chosen entry. User interface's thread only. */
+final class LogDesk {
+    private static final LogSnapshot READING =
+            new LogSnapshot(LogSnapshot.LogState.READING, List.of(), "", "reading the test log");
+
+    private final BackgroundWork work;
+    private final DeskListeners listeners;
+    private final Runnable changed;
+    private Optional<Path> logFile = Optional.empty();
+    private LogSnapshot log = LogSnapshot.NONE;
+    private LogStamp stamp = new LogStamp("", "");
+    private Optional<LogEntry> chosen = Optional.empty();
+    private long latest;
+
+    LogDesk(BackgroundWork work, DeskListeners listeners, Runnable changed) {
+        this.work = work;
+        this.listeners = listeners;
+        this.changed = changed;
+    }
+
+    LogSnapshot log() {
+        return log;
+    }
+
+    LogStamp stamp() {
+        return stamp;
+    }
+
+    Optional<LogEntry> chosen() {
+        return chosen;
+    }
+
+    void choose(Optional<LogEntry> entry) {
+        if (!entry.equals(chosen)) {
+            chosen = entry;
+            listeners.tell(listener -> listener.chosenEntryChanged(entry));
+        }
+    }
+
+    /** Turns to the log of another project, or to none. */
+    void turnTo(Optional<Path> newLogFile) {
+        logFile = newLogFile;
+        choose(Optional.empty());
+        show(newLogFile.isPresent() ? READING : LogSnapshot.NONE);
+        refresh();
+    }
+
+    private void show(LogSnapshot snapshot) {
+        log = snapshot;
+        listeners.tell(listener -> listener.logChanged(snapshot));
+        changed.run();
+    }
+
+    /** Reads the log anew; of several readings only the one begun last counts. */
+    void refresh() {
+        latest++;
+        if (logFile.isEmpty()) {
+            return;
+        }
+        long mine = latest;
+        Path file = logFile.get();
+        stamp = LogStamp.of(file);
+        work.start(
+                "Reading the test log",
+                progress -> LogReader.read(file, progress),
+                snapshot -> take(mine, snapshot),
+                failure -> take(
+                        mine,
+                        new LogSnapshot(
+                                LogSnapshot.LogState.UNREADABLE,
+                                List.of(),
+                                "",
+                                "The test log was not read (" + Guard.reason(failure) + "). Try again.")));
+    }
+
+    private void take(long number, LogSnapshot snapshot) {
+        if (number == latest && !snapshot.equals(log)) {
+            show(snapshot);
+            choose(chosen.flatMap(entry -> snapshot.entry(entry.id())));
+        }
+    }
+
+    void voidEntry(String entryId, String operator, String reason, Consumer<Exception> failed) {
+        if (logFile.isEmpty()) {
+            failed.accept(new SessionException("No project is open, so nothing was voided. Open the project first."));
+            return;
+        }
+        Path file = logFile.get();
+        work.start(
+                "Voiding " + entryId,
+                progress -> voided(file, entryId, operator, reason),
+                entry -> refresh(),
+                failure -> {
+                    refresh();
+                    failed.accept(failure);
+                });
+    }
+
+    private static LogEntry voided(Path file, String entryId, String operator, String reason)
+            throws TestLogException, SessionException {
+        // Opening for adding would make a log where there is none.
+        TestLog.openReadOnly(file).close();
+        try (TestLog log = TestLog.open(file)) {
+            VerifyReport report = log.verify();
+            if (!report.intact()) {
+                throw new SessionException(
+                        "The entry " + entryId + " was not voided, because the test log is not whole: "
+                                + report.faults().get(0).sentence() + " Restore it from a backup first.");
+            }
+            return log.voidEntry(entryId, reason, operator);
+        }
+    }
+}

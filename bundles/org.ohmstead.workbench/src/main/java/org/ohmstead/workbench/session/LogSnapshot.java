@@ -1,0 +1,53 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.ohmstead.model.Reading;
+import org.ohmstead.testlog.LogEntry;
+
+/**
+ * What the test log of the open project held when it was last read.
+ *
+ * @param state whether it can be trusted
+ * @param entries the entries in the order in which they were written; empty when there is no log
+ * @param headHash the hash of the last entry; empty text when there is none
+ * @param sentence what to tell the user of the state, such as "28 entries, chain whole"
+ */
+public record LogSnapshot(LogState state, List<LogEntry> entries, String headHash, String sentence) {
+    /** Whether a log can be trusted. */
+    public enum LogState {
+        /** No project is open or it has no log yet. */
+        NONE,
+        /** The log is being read. */
+        READING,
+        /** Read, and every entry stands in the chain. */
+        WHOLE,
+        /** Read, but the chain is broken: something was changed outside Ohmstead. */
+        BROKEN,
+        /** It could not be read. */
+        UNREADABLE
+    }
+
+    /** The snapshot when there is no log. */
+    public static final LogSnapshot NONE = new LogSnapshot(LogState.NONE, List.of(), "", "no test log yet");
+
+    public LogSnapshot {
+        entries = List.copyOf(entries);
+    }
+
+    /** Returns the readings that count: those of entries that are not voided, oldest first. */
+    public List<Reading> validReadings() {
+        return entries.stream()
+                .filter(entry -> !entry.voided())
+                .flatMap(entry -> entry.reading().stream())
+                .toList();
+    }
+
+    /** Returns the entry with an id, or empty. */
+    public Optional<LogEntry> entry(String id) {
+        return entries.stream().filter(entry -> entry.id().equals(id)).findFirst();
+    }
+}

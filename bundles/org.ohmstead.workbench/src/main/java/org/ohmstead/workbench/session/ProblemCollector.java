@@ -1,0 +1,90 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.session;
+
+import java.time.Duration;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.ohmstead.model.Problem;
+import org.ohmstead.model.Severity;
+
+/** Asks all providers of problems, each on its own so that none harms another. */
+final class ProblemCollector {
+    /** A provider with the name it had when it was added, which is asked for only once. */
+    private record Known(ProblemProvider provider, String name) {}
+
+    private final List<Known> providers = new CopyOnWriteArrayList<>();
+    private final Map<Known, FutureTask<List<Problem>>> hanging = new ConcurrentHashMap<>();
+    private final Duration longest;
+
+    ProblemCollector(Duration longest) {
+        this.longest = longest;
+    }
+
+    Registration add(ProblemProvider provider) {
+        String[] name = {provider.getClass().getName()};
+        Optional<Throwable> nameless = Guard.run(() -> name[0] = provider.name());
+        Known known = new Known(
+                provider,
+                nameless.isPresent() || name[0] == null ? provider.getClass().getName() : name[0]);
+        providers.add(known);
+        return () -> {
+            providers.remove(known);
+            hanging.remove(known);
+        };
+    }
+
+    /** Returns the problems in the order of the providers, each only once. */
+    synchronized List<Problem> collect(ProjectView view, WorkProgress progress) throws InterruptedException {
+        Set<Problem> all = new LinkedHashSet<>();
+        int done = 0;
+        for (Known known : providers) {
+            progress.stopIfCancelled();
+            progress.step(done++, Math.max(done, providers.size()), known.name());
+            all.addAll(ask(known, view));
+        }
+        return List.copyOf(all);
+    }
+
+    private List<Problem> ask(Known known, ProjectView view) throws InterruptedException {
+        FutureTask<List<Problem>> before = hanging.get(known);
+        if (before != null && !before.isDone()) {
+            return List.of(fault(known, "is still busy with an earlier state of the project"));
+        }
+        FutureTask<List<Problem>> task =
+                new FutureTask<>(() -> List.copyOf(known.provider().problems(view)));
+        hanging.put(known, task);
+        Thread thread = new Thread(task, "Check " + known.name());
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            List<Problem> found = task.get(longest.toMillis(), TimeUnit.MILLISECONDS);
+            hanging.remove(known);
+            return found;
+        } catch (ExecutionException failure) {
+            hanging.remove(known);
+            return List.of(fault(known, "failed (" + Guard.reason(failure.getCause()) + ")"));
+        } catch (TimeoutException late) {
+            thread.interrupt();
+            return List.of(fault(known, "took longer than " + longest.toSeconds() + " s"));
+        }
+    }
+
+    private static Problem fault(Known known, String what) {
+        return new Problem(
+                Severity.WARNING,
+                "check:" + known.name(),
+                "The check \"" + known.name() + "\" " + what + ", so what it would find is not shown.",
+                "The other checks went on. Tell whoever made it, or take its plug-in out.");
+    }
+}

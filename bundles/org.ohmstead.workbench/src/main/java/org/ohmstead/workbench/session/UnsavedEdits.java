@@ -1,0 +1,19 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.session;
+
+/** Something was refused because the open project has edits that were not saved; the user is to be asked first. */
+public final class UnsavedEdits extends SessionException {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Makes the refusal.
+     *
+     * @param title what the open project is called
+     */
+    public UnsavedEdits(String title) {
+        super("The project \"" + title
+                + "\" has edits that were not saved. Save them, or say that they may be dropped.");
+    }
+}

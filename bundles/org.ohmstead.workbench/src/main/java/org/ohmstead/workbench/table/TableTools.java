@@ -1,0 +1,145 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.workbench.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.PixelConverter;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import org.ohmstead.workbench.look.Icons;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Spacing;
+import org.ohmstead.workbench.look.Tones;
+
+/** The row above the table: buttons, filter, count; and the context menu with the same and more. */
+final class TableTools<R> {
+    private static final int FILTER_CHARS = 22;
+
+    private final EditTable<R> owner;
+    private final List<Runnable> updates = new ArrayList<>();
+    private final Text filter;
+    private final Label count;
+
+    TableTools(EditTable<R> owner, TableChanges<R> changes) {
+        this.owner = owner;
+        TableSpec<R> spec = owner.spec();
+        Composite row = new Composite(owner, SWT.NONE);
+        Spacing.group(3).applyTo(row);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+        ToolBar bar = Ids.name(new ToolBar(row, SWT.FLAT | SWT.HORIZONTAL), spec.id() + ".tools");
+        GridDataFactory.swtDefaults().grab(true, false).applyTo(bar);
+        button(bar, "add", "Add a " + spec.singular() + " (Insert)", changes::add, changes::canAdd);
+        button(bar, "duplicate", "Duplicate the selected (Ctrl+D)", changes::duplicate, changes::canDuplicate);
+        button(bar, "remove", "Remove the selected (Delete)", changes::remove, changes::canRemove);
+        new ToolItem(bar, SWT.SEPARATOR);
+        button(bar, "up", "Move up (Alt+Up)", () -> changes.move(-1), changes::canMove);
+        button(bar, "down", "Move down (Alt+Down)", () -> changes.move(1), changes::canMove);
+        count = Ids.name(new Label(row, SWT.RIGHT), spec.id() + ".count");
+        count.setForeground(Tones.of(owner).mutedText());
+        GridDataFactory.fillDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .hint(new PixelConverter(count).convertWidthInCharsToPixels(14), SWT.DEFAULT)
+                .applyTo(count);
+        filter = Ids.name(new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), spec.id() + ".filter");
+        filter.setMessage("Filter (Ctrl+F)");
+        filter.setToolTipText("Shows only rows in which each of these words occurs. Escape shows all again.");
+        GridDataFactory.fillDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .hint(new PixelConverter(filter).convertWidthInCharsToPixels(FILTER_CHARS), SWT.DEFAULT)
+                .applyTo(filter);
+        filter.addListener(SWT.Modify, event -> owner.filter(filter.getText()));
+        filter.addListener(SWT.KeyDown, this::filterKey);
+    }
+
+    private void button(ToolBar bar, String name, String tip, Runnable action, BooleanSupplier enabled) {
+        ToolItem item = Ids.name(new ToolItem(bar, SWT.PUSH), owner.spec().id() + "." + name);
+        item.setImage(Icons.image("table-" + name));
+        item.setToolTipText(tip);
+        item.addListener(SWT.Selection, event -> {
+            if (owner.settled()) {
+                action.run();
+                owner.table().setFocus();
+            }
+        });
+        updates.add(() -> item.setEnabled(enabled.getAsBoolean()));
+    }
+
+    private void filterKey(Event event) {
+        if (event.keyCode == SWT.ESC && !filter.getText().isEmpty()) {
+            clearFilter();
+            event.doit = false;
+        } else if (event.keyCode == SWT.ESC || event.keyCode == SWT.CR || event.keyCode == SWT.ARROW_DOWN) {
+            owner.table().setFocus();
+            event.doit = false;
+        }
+    }
+
+    void focusFilter() {
+        filter.setFocus();
+        filter.selectAll();
+    }
+
+    void clearFilter() {
+        filter.setText("");
+    }
+
+    String filterText() {
+        return filter.getText().strip();
+    }
+
+    /** Brings buttons and count up to date. */
+    void update() {
+        updates.forEach(Runnable::run);
+        int all = owner.lines().all().size();
+        int shown = owner.lines().visible().size();
+        String whole = all == 0
+                ? ""
+                : all == 1 ? "1 " + owner.spec().singular() : owner.spec().counted(all);
+        count.setText(owner.lines().filtered() ? shown + " of " + all : whole);
+    }
+
+    /** Makes the context menu of the table. */
+    void menu(TableChanges<R> changes, Runnable edit, Runnable sort) {
+        Menu menu = new Menu(owner.table());
+        owner.table().setMenu(menu);
+        owner.table().addListener(SWT.Dispose, event -> menu.dispose());
+        entry(menu, "&Edit cell\tF2", edit, changes::canRemove);
+        new MenuItem(menu, SWT.SEPARATOR);
+        entry(menu, "&Add " + owner.spec().singular() + "\tInsert", changes::add, changes::canAdd);
+        entry(menu, "&Duplicate\tCtrl+D", changes::duplicate, changes::canDuplicate);
+        entry(menu, "&Remove\tDelete", changes::remove, changes::canRemove);
+        entry(menu, "Move &up\tAlt+Up", () -> changes.move(-1), changes::canMove);
+        entry(menu, "Move do&wn\tAlt+Down", () -> changes.move(1), changes::canMove);
+        new MenuItem(menu, SWT.SEPARATOR);
+        BooleanSupplier selected = () -> owner.table().getSelectionCount() > 0;
+        entry(menu, "&Copy\tCtrl+C", () -> changes.copy(false), selected);
+        entry(menu, "Copy with &header\tCtrl+Shift+C", () -> changes.copy(true), selected);
+        entry(menu, "&Paste\tCtrl+V", changes::paste, () -> !owner.readOnly());
+        new MenuItem(menu, SWT.SEPARATOR);
+        entry(menu, "&Sort by this column\tCtrl+Shift+S", sort, () -> true);
+        entry(menu, "&Filter\tCtrl+F", this::focusFilter, () -> true);
+        menu.addListener(SWT.Show, event -> update());
+    }
+
+    private void entry(Menu menu, String text, Runnable action, BooleanSupplier enabled) {
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(text);
+        item.addListener(SWT.Selection, event -> {
+            if (owner.settled()) {
+                action.run();
+            }
+        });
+        updates.add(() -> item.setEnabled(enabled.getAsBoolean()));
+    }
+}

@@ -1,0 +1,3 @@
+#!/bin/sh
+# For a double click in the Finder: opens the workbench.
+exec "$(dirname -- "$0")/ohmstead" "$@"

@@ -1,0 +1,34 @@
+@echo off
+rem Starts Ohmstead from its own folder. Without a word, or with a project's folder, the workbench opens; every other word is one of
+rem the command line's. Needs Java 17 or newer.
+setlocal EnableExtensions DisableDelayedExpansion
+set "here=%~dp0"
+set "java=java.exe"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+set "major=0"
+for /f "tokens=3" %%v in ('cmd /c ""%java%" -version 2^>^&1" ^| findstr /i /c:"version"') do for /f "tokens=1 delims=.-" %%m in ("%%~v") do set "major=%%m"
+if %major% LSS 17 (
+    echo ohmstead: no Java 17 or newer was found. Install one or set JAVA_HOME. 1>&2
+    exit /b 4
+)
+if not defined OHMSTEAD_DEMO_DATA set "OHMSTEAD_DEMO_DATA=%here%demo-data"
+for %%f in ("%here%plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher=%%f"
+set "workbench="
+if "%~1"=="" set "workbench=yes"
+if "%~2"=="" if /i "%~x1"==".ohmstead" set "workbench=yes"
+if "%~2"=="" if /i "%~nx1"=="project.json" set "workbench=yes"
+rem Marked, so that the framework takes none of the words for one of its own options.
+set "words="
+:next
+if "%~1"=="" goto start
+set words=%words% "=%~1"
+shift
+goto next
+:start
+set "common=-XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dohmstead.words=marked %OHMSTEAD_JAVA_OPTIONS%"
+if defined workbench goto workbench
+"%java%" -XX:TieredStopAtLevel=1 %common% -jar "%launcher%" -nosplash -application org.ohmstead.cli.application -data @none %words%
+exit /b %errorlevel%
+:workbench
+"%java%" %common% -jar "%launcher%" -nosplash -application org.ohmstead.app.workbench -data @noDefault %words%
+exit /b %errorlevel%
