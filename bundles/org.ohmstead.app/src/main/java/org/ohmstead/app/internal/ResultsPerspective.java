@@ -19,7 +19,7 @@ public final class ResultsPerspective implements IPerspectiveFactory {
         IFolderLayout sheet = layout.createFolder("sheet", IPageLayout.RIGHT, 0.64f, "charts");
         sheet.addView(Perspectives.SHEET);
         sheet.addPlaceholder(Perspectives.HELP);
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, "charts");
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "charts");
         below.addView(Perspectives.LOG);
         below.addView(Perspectives.PROBLEMS);
         below.addPlaceholder(Perspectives.PROGRESS);

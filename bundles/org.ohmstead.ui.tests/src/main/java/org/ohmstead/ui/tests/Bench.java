@@ -6,7 +6,6 @@ package org.ohmstead.ui.tests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.SWT;
@@ -39,6 +38,8 @@ import org.ohmstead.workbench.session.UnsavedEdits;
 final class Bench {
     /** Steps of the demo's plan that have recordings. */
     static final int DEMO_READINGS = 32;
+
+    private static final int PICTURE_ROUNDS = 6;
 
     private static final Bench RUNNING = new Bench();
 
@@ -178,7 +179,9 @@ final class Bench {
 
     /** Writes what the window shows into a file below the bundle's target folder. */
     Path picture(String name) throws IOException {
-        pump.settle();
+        for (int round = 0; round < PICTURE_ROUNDS; round++) { // charts are drawn by threads of their own
+            pump.settle();
+        }
         Path folder = Files.createDirectories(root().resolve("bundles")
                 .resolve("org.ohmstead.ui.tests")
                 .resolve("target")
@@ -201,9 +204,13 @@ final class Bench {
         return file;
     }
 
-    Shell[] dialogs() {
-        return Arrays.stream(display.getShells())
-                .filter(open -> open != shell() && open.isVisible())
-                .toArray(Shell[]::new);
+    /** Writes what kept the user interface's thread for too long since the last report, beside the pictures. */
+    void reportStalls(String name) throws IOException {
+        Path folder = Files.createDirectories(root().resolve("bundles")
+                .resolve("org.ohmstead.ui.tests")
+                .resolve("target")
+                .resolve("stalls"));
+        Files.writeString(folder.resolve(name + ".txt"), pump.stalls().report());
+        pump.stalls().clear();
     }
 }

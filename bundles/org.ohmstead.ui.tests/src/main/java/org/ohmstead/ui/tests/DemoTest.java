@@ -16,8 +16,9 @@ class DemoTest {
     private final Bench bench = Bench.running();
 
     @AfterEach
-    void close() {
+    void close() throws Exception {
         bench.close();
+        bench.reportStalls(getClass().getSimpleName());
     }
 
     @Test

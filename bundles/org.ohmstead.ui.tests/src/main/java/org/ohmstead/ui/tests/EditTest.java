@@ -34,8 +34,9 @@ class EditTest {
     }
 
     @AfterEach
-    void close() {
+    void close() throws Exception {
         bench.close();
+        bench.reportStalls(getClass().getSimpleName());
     }
 
     private double watts() {

@@ -40,8 +40,9 @@ class ResultsTest {
     }
 
     @AfterEach
-    void close() {
+    void close() throws Exception {
         bench.close();
+        bench.reportStalls(getClass().getSimpleName());
     }
 
     @Test

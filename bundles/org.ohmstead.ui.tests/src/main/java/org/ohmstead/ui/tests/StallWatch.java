@@ -71,8 +71,14 @@ final class StallWatch {
         return stalls.stream().filter(stall -> !stall.culprit().isEmpty()).toList();
     }
 
-    List<Stall> all() {
-        return List.copyOf(stalls);
+    /** Forgets what was seen so far. */
+    void clear() {
+        stalls.clear();
+    }
+
+    /** Returns all that was seen, the platform's own work too, as text for a report. */
+    String report() {
+        return stalls.stream().map(Stall::toString).collect(Collectors.joining("\n"));
     }
 
     private void sample() {
@@ -110,7 +116,10 @@ final class StallWatch {
     }
 
     private static boolean ours(String frame) {
-        return frame.contains("org.ohmstead.") && !frame.contains("org.ohmstead.ui.tests");
+        // The application lies at the bottom of every stack.
+        return frame.contains("org.ohmstead.")
+                && !frame.contains("org.ohmstead.ui.tests")
+                && !frame.contains("WorkbenchApplication.start");
     }
 
     private String stack() {

@@ -26,10 +26,6 @@ import org.ohmstead.workbench.session.Registration;
 
 /** What the bottom of the window always says: the project, its log, the ambient temperature and the supply. */
 public final class StatusTrim extends WorkbenchWindowControlContribution implements DeskListener {
-    private static final int PROJECT_CHARACTERS = 34;
-    private static final int LOG_CHARACTERS = 27;
-    private static final int AMBIENT_CHARACTERS = 15;
-    private static final int SUPPLY_CHARACTERS = 33;
 
     private ProjectDesk desk;
     private Registration registration;
@@ -47,21 +43,21 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
                 .margins(Spacing.GAP, 2)
                 .spacing(Spacing.MARGIN, 0)
                 .applyTo(line);
-        project = label(line, "status.project", PROJECT_CHARACTERS);
-        log = label(line, "status.log", LOG_CHARACTERS);
-        ambient = label(line, "status.ambient", AMBIENT_CHARACTERS);
-        supply = label(line, "status.supply", SUPPLY_CHARACTERS);
+        project = label(line, "status.project", "Larkspur L2-90: what it delivers, saved");
+        log = label(line, "status.log", "9999 entries, chain whole");
+        ambient = label(line, "status.ambient", "Air 23.4 \u00b0C");
+        supply = label(line, "status.supply", "Supply 10 to 16 V");
         registration = desk.listen(this);
         show();
         return line;
     }
 
-    private static CLabel label(Composite line, String id, int characters) {
+    private static CLabel label(Composite line, String id, String longest) {
         CLabel label = new CLabel(line, SWT.NONE); // shortens what does not fit, and the whole stands in its hover
         Ids.name(label, id);
         label.setMargins(0, 1, 0, 1);
         GC gc = new GC(label);
-        int width = (int) Math.ceil(characters * gc.getFontMetrics().getAverageCharacterWidth());
+        int width = gc.textExtent(longest).x + Spacing.GAP;
         gc.dispose();
         // The room is fixed: the bar gives it once, before there is a project to speak of.
         GridDataFactory.swtDefaults()
@@ -77,7 +73,7 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
         }
         Optional<DeskStatus> status = desk.status();
         set(project, status.map(StatusTrim::project).orElse("No project open"));
-        set(log, status.map(open -> "Log: " + open.logSentence()).orElse(""));
+        set(log, status.map(open -> open.logSentence()).orElse(""));
         set(ambient, status.map(StatusTrim::ambient).orElse(""));
         set(supply, status.map(StatusTrim::supply).orElse(""));
         String sentences =
@@ -93,17 +89,14 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
 
     private static String ambient(DeskStatus status) {
         return status.ambientCelsius().isEmpty()
-                ? "Ambient not stated"
-                : Numbers.format("Ambient %.1f \u00b0C", status.ambientCelsius().getAsDouble());
+                ? "Air not stated"
+                : Numbers.format("Air %.1f \u00b0C", status.ambientCelsius().getAsDouble());
     }
 
     private static String supply(DeskStatus status) {
-        String range = Numbers.format("Supply %.4g to %.4g V", status.supplyLowestVolts(), status.supplyHighestVolts());
-        return status.lastSupplyVolts().isEmpty()
-                ? range
-                : range
-                        + Numbers.format(
-                                ", last %.2f V", status.lastSupplyVolts().getAsDouble());
+        return status.lastSupplyVolts().isPresent()
+                ? Numbers.format("Supply %.2f V", status.lastSupplyVolts().getAsDouble())
+                : Numbers.format("Supply %.4g to %.4g V", status.supplyLowestVolts(), status.supplyHighestVolts());
     }
 
     private static void set(CLabel label, String text) {

@@ -36,7 +36,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Power against supply volts: readings, fitted curves, ratings and their verdicts, and what the curves say at any voltage. */
 public final class PowerComposite extends Composite {
-    private static final int[] CHART_AND_TABLES = {62, 38};
+    private static final int[] CHART_AND_TABLES = {66, 34};
     private static final int[] RATINGS_AND_POWERS = {56, 44};
 
     private final ProjectDesk desk;

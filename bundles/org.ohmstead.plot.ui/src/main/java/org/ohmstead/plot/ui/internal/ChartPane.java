@@ -184,6 +184,11 @@ public final class ChartPane extends Canvas {
     }
 
     private void paint(GC gc) {
+        if (model.picture()
+                .map(picture -> !picture.request().look().equals(look()))
+                .orElse(false)) {
+            asked = Optional.empty(); // the theme changed while the chart was out of sight
+        }
         refresh();
         Rectangle area = getClientArea();
         fillGround(gc, area);

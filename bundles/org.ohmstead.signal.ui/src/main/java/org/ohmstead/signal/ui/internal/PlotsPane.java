@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -23,6 +24,9 @@ import org.ohmstead.workbench.look.Spacing;
 /** Waveform and spectrum: side by side where there is room, one above the other where the view is narrow. */
 public final class PlotsPane extends Composite {
     private static final int NARROW_BELOW = 900;
+    /** How many times as wide as high the room must be for both to stand side by side whatever the width. */
+    private static final double SHALLOW_FROM = 2.2;
+
     private static final double SAME_WINDOW_SHARE = 1e-6;
 
     private final SashForm sash;
@@ -121,7 +125,10 @@ public final class PlotsPane extends Composite {
     }
 
     private void turnSash() {
-        int wanted = getClientArea().width < NARROW_BELOW ? SWT.VERTICAL : SWT.HORIZONTAL;
+        // Side by side as the rule; one above the other where that gives both a better shape.
+        Rectangle room = getClientArea();
+        boolean stacked = room.width < NARROW_BELOW && room.width < SHALLOW_FROM * room.height;
+        int wanted = stacked ? SWT.VERTICAL : SWT.HORIZONTAL;
         if (sash.getOrientation() != wanted) {
             sash.setOrientation(wanted);
         }

@@ -10,6 +10,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -23,6 +24,8 @@ import org.ohmstead.workbench.look.Spacing;
 /** The row above the table in which is said which entries are wanted. */
 final class FilterBar {
     private static final int PAUSE_MILLISECONDS = 150;
+    private static final int COLUMNS = 6;
+    private static final int ONE_ROW_WIDTH = 720;
     private static final int COUNT_WIDTH = 96;
     private static final int TEXT_WIDTH = 160;
 
@@ -52,7 +55,7 @@ final class FilterBar {
     FilterBar(Composite parent, RowFeed feed, Runnable enterTable) {
         this.feed = feed;
         bar = new Composite(parent, SWT.NONE);
-        Spacing.group(6).applyTo(bar);
+        Spacing.group(COLUMNS).applyTo(bar);
         text = Ids.name(new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), "log.filter");
         text.setMessage("Find words in any column");
         text.setToolTipText(
@@ -83,6 +86,16 @@ final class FilterBar {
         clear.setText("S&how all");
         clear.setToolTipText("Takes every filter away.");
         clear.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> clear()));
+    }
+
+    /** Gives the words a row of their own where the view is too narrow for one row. */
+    void arrange(int width) {
+        int span = width < ONE_ROW_WIDTH ? COLUMNS : 1;
+        GridData data = (GridData) text.getLayoutData();
+        if (data.horizontalSpan != span) {
+            data.horizontalSpan = span;
+            bar.requestLayout();
+        }
     }
 
     Composite control() {

@@ -28,7 +28,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** The test log: which entries there are, everything about the chosen one, voiding, and whether the chain is whole. */
 public final class LogComposite extends Composite {
-    private static final int WIDE = 1000;
+    private static final int WIDE = 760;
     private static final int[] WEIGHTS_WIDE = {66, 34};
     private static final int[] WEIGHTS_NARROW = {58, 42};
     private static final int EMPTY_WIDTH = 420;
@@ -247,6 +247,7 @@ public final class LogComposite extends Composite {
     }
 
     private void turnSash(int width) {
+        filter.arrange(width);
         boolean nowWide = width >= WIDE;
         if (nowWide != wide) {
             wide = nowWide;

@@ -1,0 +1,75 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.plot.ui.ChartCanvas;
+import org.ohmstead.plot.ui.ViewWindow;
+import org.ohmstead.testlog.LogEntry;
+
+/** Once the views are open, nothing that the user does keeps the user interface's thread for long by code of ours. */
+class ResponseTest {
+    private static final int PASSES = 3;
+
+    private final Bench bench = Bench.running();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void workingInOpenViewsNeverStalls() throws Exception {
+        bench.open(DemoLog.copyInto(folder));
+        bench.awaitEntries(Bench.DEMO_READINGS);
+        bench.perspective("org.ohmstead.app.results");
+        bench.view("org.ohmstead.testlog.ui.log");
+        bench.view("org.ohmstead.curves.ui.power");
+        bench.go("$.amplifier.ratings[0].powerWatts");
+        for (int pass = 0; pass < PASSES; pass++) {
+            bench.pump().stalls().clear(); // the first passes load classes and warm the compiler up
+            work(pass);
+        }
+        List<StallWatch.Stall> stalls = bench.pump().stalls().ours();
+        bench.reportStalls("ResponseTest");
+        bench.close();
+        assertTrue(
+                stalls.isEmpty(),
+                stalls.stream().map(StallWatch.Stall::toString).collect(Collectors.joining("\n")));
+    }
+
+    private void work(int pass) throws Exception {
+        Text filter = bench.find("log.filter", Text.class);
+        for (String words : new String[] {"4ohm", "4ohm burst", ""}) {
+            filter.setText(words);
+            bench.pump().settle();
+        }
+        for (LogEntry entry : bench.desk().log().entries().subList(0, 4)) {
+            bench.desk().choose(Optional.of(entry));
+            bench.pump().settle();
+        }
+        ChartCanvas chart = bench.find("power.chart", ChartCanvas.class);
+        chart.zoomTo(ViewWindow.ofX(12, 14));
+        chart.moveCursorTo(13);
+        bench.pump().settle();
+        chart.resetZoom();
+        bench.go("$.amplifier.ratings[0].powerWatts");
+        Table table = (Table) bench.display().getFocusControl();
+        bench.key(table, 0, SWT.F2, (char) 0);
+        Text cell = bench.find("ratings.entry", Text.class);
+        cell.setText((100 + pass) + " W");
+        bench.key(cell, 0, SWT.CR, SWT.CR);
+        bench.command(IWorkbenchCommandConstants.EDIT_UNDO);
+        bench.command(IWorkbenchCommandConstants.EDIT_REDO);
+    }
+}
