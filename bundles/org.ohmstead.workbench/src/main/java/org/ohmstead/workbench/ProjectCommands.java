@@ -13,7 +13,6 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.services.IServiceLocator;
 import org.ohmstead.workbench.internal.command.ProjectOpening;
-import org.ohmstead.workbench.session.ProjectDesk;
 
 /** The workbench's commands on the open project: their ids, and ways to start them. */
 public final class ProjectCommands {
@@ -79,10 +78,5 @@ public final class ProjectCommands {
      */
     public static void help(Control control, String context) {
         PlatformUI.getWorkbench().getHelpSystem().setHelp(control, HELP_PLUGIN + context);
-    }
-
-    /** Returns the desk of a running workbench. */
-    public static ProjectDesk desk(IServiceLocator services) {
-        return services.getService(ProjectDesk.class);
     }
 }

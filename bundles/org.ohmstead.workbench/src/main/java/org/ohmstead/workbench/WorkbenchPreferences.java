@@ -22,8 +22,6 @@ public final class WorkbenchPreferences {
     public static final String PROJECTS_FOLDER = "projectsFolder";
     /** Folder where recordings are looked for first; empty for beside the project. */
     public static final String RECORDINGS_FOLDER = "recordingsFolder";
-    /** Name that is proposed as operator. */
-    public static final String OPERATOR = "operator";
 
     private static final String NODE = "org.ohmstead.workbench";
     private static final int USUAL_COVERAGE_FACTOR = 2;
@@ -42,7 +40,6 @@ public final class WorkbenchPreferences {
                 PROJECTS_FOLDER,
                 Path.of(System.getProperty("user.home"), "Ohmstead projects").toString());
         store.setDefault(RECORDINGS_FOLDER, "");
-        store.setDefault(OPERATOR, "");
         return store;
     }
 

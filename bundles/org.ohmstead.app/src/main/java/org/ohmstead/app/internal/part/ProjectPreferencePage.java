@@ -7,7 +7,6 @@ import org.eclipse.jface.preference.BooleanFieldEditor;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.IntegerFieldEditor;
-import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
@@ -44,7 +43,6 @@ public final class ProjectPreferencePage extends FieldEditorPreferencePage imple
                 WorkbenchPreferences.REOPEN_LAST, "&Open the last project again at the start", parent));
         addField(new FutureFolderEditor(WorkbenchPreferences.PROJECTS_FOLDER, "Folder for &projects:", parent));
         addField(new DirectoryFieldEditor(WorkbenchPreferences.RECORDINGS_FOLDER, "Folder with &recordings:", parent));
-        addField(new StringFieldEditor(WorkbenchPreferences.OPERATOR, "O&perator:", parent));
         IntegerFieldEditor confidence = new IntegerFieldEditor(
                 WorkbenchPreferences.CONFIDENCE_PERCENT,
                 "&Confidence of verdicts in new projects, which sets the guard band, %:",
