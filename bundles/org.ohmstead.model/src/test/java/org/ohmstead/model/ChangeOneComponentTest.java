@@ -46,6 +46,7 @@ class ChangeOneComponentTest {
         records.add(meter);
         records.add(meter.accuracy());
         records.add(part);
+        records.add(part.traits());
         records.add(load);
         records.add(branch);
         records.add(step);
@@ -91,7 +92,9 @@ class ChangeOneComponentTest {
         } else if (value instanceof String text) {
             return text + "x";
         } else if (value instanceof OptionalDouble number) {
-            return number.isPresent() ? OptionalDouble.of(number.getAsDouble() + 1) : OptionalDouble.of(0.5);
+            return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * 0.75) : OptionalDouble.of(0.5);
+        } else if (value instanceof Optional<?> rule && rule.orElse(null) instanceof PulseRule) {
+            return Optional.empty();
         } else if (value instanceof Optional<?>) {
             return Optional.of(LocalDate.of(2031, 5, 6));
         } else if (value instanceof List<?> list) {
@@ -114,6 +117,8 @@ class ChangeOneComponentTest {
             return supply.withName("changed");
         } else if (value instanceof Cable cable) {
             return cable.withLoopMetres(9);
+        } else if (value instanceof PartTraits traits) {
+            return traits.withMeasured(!traits.measured());
         } else if (value instanceof Accuracy accuracy) {
             return accuracy.withFixed(9);
         } else if (value instanceof SheetSettings sheet) {

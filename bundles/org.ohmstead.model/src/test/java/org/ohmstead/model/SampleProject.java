@@ -48,7 +48,14 @@ final class SampleProject {
                                 Optional.empty(),
                                 Optional.empty(),
                                 "")),
-                List.of(new Part("8R", 8, 0.05, 100, 25, 250, Mounting.HEAT_SINK, 4)),
+                List.of(new Part("8R", 8, 0.05, 100, 25, 250, Mounting.HEAT_SINK, 4)
+                        .withTraits(new PartTraits(
+                                true,
+                                OptionalDouble.of(1e-4),
+                                OptionalDouble.of(5e-6),
+                                OptionalDouble.of(1.2),
+                                OptionalDouble.of(0.9),
+                                Optional.of(new PulseRule(5, 5))))),
                 OptionalDouble.of(23));
         LoadBranch four = new LoadBranch(4.01, 0.004, 0, "8R||8R");
         LoadBranch two = new LoadBranch(2.01, 0.004, 0, "");

@@ -29,9 +29,11 @@ import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Mounting;
 import org.ohmstead.model.Part;
+import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
+import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.SheetSettings;
@@ -117,7 +119,16 @@ final class Samples {
                                 Optional.empty(),
                                 Optional.empty(),
                                 "")),
-                List.of(new Part("8R2", 8.2, 0.05, 100, 25, 250, Mounting.HEAT_SINK_WITH_FAN, 4)),
+                List.of(
+                        new Part("8R2", 8.2, 0.05, 100, 25, 250, Mounting.HEAT_SINK_WITH_FAN, 4)
+                                .withTraits(new PartTraits(
+                                        true,
+                                        OptionalDouble.of(1e-4),
+                                        OptionalDouble.of(5e-6),
+                                        OptionalDouble.of(1.2),
+                                        OptionalDouble.of(0.9),
+                                        Optional.of(new PulseRule(5, 5)))),
+                        new Part("0R47", 0.47, 0.05, 50, 25, 250, Mounting.FREE_AIR, 2)),
                 OptionalDouble.of(22.5));
     }
 

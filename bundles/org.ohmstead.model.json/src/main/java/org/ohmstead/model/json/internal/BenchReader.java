@@ -14,11 +14,13 @@ import org.ohmstead.model.Meter;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mounting;
 import org.ohmstead.model.Part;
+import org.ohmstead.model.PartTraits;
+import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Supply;
 import org.ohmstead.model.json.ProjectFileException;
 
 /** Reads the bench of a project. */
-final class BenchReader {
+public final class BenchReader {
     private BenchReader() {}
 
     static Bench bench(FieldReader in) throws ProjectFileException {
@@ -69,7 +71,8 @@ final class BenchReader {
         return in.build(() -> new Accuracy(readingRatio, fixed, resolution, factor));
     }
 
-    private static Part part(FieldReader in) throws ProjectFileException {
+    /** Returns the resistor that an object holds. */
+    public static Part part(FieldReader in) throws ProjectFileException {
         String id = in.requiredText("id", "a short name, unique among the parts");
         double ohms = in.number("ohms", "resistance in ohms above 0, for example 8.2");
         double tolerance = in.number("toleranceRatio", "tolerance as a ratio, 0.05 for 5 %");
@@ -79,6 +82,30 @@ final class BenchReader {
                 in.number("zeroPowerCelsius", "temperature at which no power is allowed any more, for example 250");
         Mounting mounting = in.choice("mounting", Mounting.class, "how the part gets rid of its heat");
         int count = in.whole("count", "how many there are, at least 1");
-        return in.build(() -> new Part(id, ohms, tolerance, ratedWatts, ratedTo, zeroPower, mounting, count));
+        Optional<FieldReader> more = in.optionalObject("traits", "what else is known of the part");
+        PartTraits traits = more.isPresent() ? traits(more.get()) : PartTraits.NONE;
+        return in.build(() -> new Part(id, ohms, tolerance, ratedWatts, ratedTo, zeroPower, mounting, count, traits));
+    }
+
+    private static PartTraits traits(FieldReader in) throws ProjectFileException {
+        boolean measured =
+                in.optionalFlag("measured", "true when the resistance was measured, false when it is the nominal one");
+        OptionalDouble coefficient = in.optionalNumber(
+                "temperatureCoefficientPerKelvin", "relative change per kelvin, for example 0.0001 for 100 ppm/K");
+        OptionalDouble inductance =
+                in.optionalNumber("inductanceHenries", "series inductance in henries, at least 0, for example 5e-6");
+        OptionalDouble sink =
+                in.optionalNumber("sinkKelvinPerWatt", "thermal resistance from case to air in K/W above 0");
+        OptionalDouble element =
+                in.optionalNumber("elementKelvinPerWatt", "thermal resistance from wire to case in K/W above 0");
+        Optional<FieldReader> overload = in.optionalObject("pulseRule", "the short overload allowed");
+        Optional<PulseRule> pulse = overload.isPresent() ? Optional.of(pulseRule(overload.get())) : Optional.empty();
+        return in.build(() -> new PartTraits(measured, coefficient, inductance, sink, element, pulse));
+    }
+
+    private static PulseRule pulseRule(FieldReader in) throws ProjectFileException {
+        double ratio = in.number("overloadRatio", "times the rated power allowed for a short while, for example 5");
+        double seconds = in.number("durationSeconds", "for how many seconds the overload is allowed, for example 5");
+        return in.build(() -> new PulseRule(ratio, seconds));
     }
 }

@@ -56,6 +56,20 @@ public final class FieldReader {
         return reader;
     }
 
+    /** Returns the entries of a list of objects that lies at a path; what is not a list is a fault there. */
+    public static <T> List<T> list(JsonSource source, JsonNode list, String path, String what, EntryReader<T> reader)
+            throws ProjectFileException {
+        if (!list.isArray()) {
+            throw source.fault(path, wrong(list, "a list [ ... ]", what));
+        }
+        Findings findings = new Findings();
+        List<T> entries = new ArrayList<>();
+        for (JsonNode entry : list) {
+            entries.add(reader.read(at(source, entry, JsonPaths.entry(path, entries.size()), findings, what)));
+        }
+        return entries;
+    }
+
     private static FieldReader at(JsonSource source, JsonNode node, String path, Findings findings, String what)
             throws ProjectFileException {
         if (!node.isObject()) {
@@ -215,6 +229,14 @@ public final class FieldReader {
     /** Returns a reader of an object that must be there. */
     public FieldReader object(String name, String what) throws ProjectFileException {
         return at(source, required(name, "an object { ... }", what), fieldPath(name), findings, what);
+    }
+
+    /** Returns a reader of an object that may be left out. */
+    public Optional<FieldReader> optionalObject(String name, String what) throws ProjectFileException {
+        Optional<JsonNode> value = optional(name);
+        return value.isPresent()
+                ? Optional.of(at(source, value.get(), fieldPath(name), findings, what))
+                : Optional.empty();
     }
 
     /** Returns the entries of a list of objects, none when it is left out. */

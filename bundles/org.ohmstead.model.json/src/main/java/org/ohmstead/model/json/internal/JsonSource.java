@@ -120,7 +120,8 @@ public final class JsonSource {
         return sha256;
     }
 
-    String label() {
+    /** Returns how the text is called in messages. */
+    public String label() {
         return label;
     }
 

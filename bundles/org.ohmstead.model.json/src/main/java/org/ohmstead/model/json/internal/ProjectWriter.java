@@ -15,7 +15,9 @@ import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
 import org.ohmstead.model.Meter;
 import org.ohmstead.model.Part;
+import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
@@ -133,7 +135,7 @@ public final class ProjectWriter {
     }
 
     private static ObjectNode part(Part part) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("id", part.id())
                 .number("ohms", part.ohms())
                 .number("toleranceRatio", part.toleranceRatio())
@@ -141,7 +143,28 @@ public final class ProjectWriter {
                 .number("ratedToCelsius", part.ratedToCelsius())
                 .number("zeroPowerCelsius", part.zeroPowerCelsius())
                 .choice("mounting", part.mounting())
-                .whole("count", part.count())
+                .whole("count", part.count());
+        if (!part.traits().equals(PartTraits.NONE)) {
+            object.node("traits", traits(part.traits()));
+        }
+        return object.end();
+    }
+
+    private static ObjectNode traits(PartTraits traits) {
+        ObjectBuilder object = ObjectBuilder.begin()
+                .flag("measured", traits.measured())
+                .number("temperatureCoefficientPerKelvin", traits.temperatureCoefficientPerKelvin())
+                .number("inductanceHenries", traits.inductanceHenries())
+                .number("sinkKelvinPerWatt", traits.sinkKelvinPerWatt())
+                .number("elementKelvinPerWatt", traits.elementKelvinPerWatt());
+        traits.pulseRule().ifPresent(rule -> object.node("pulseRule", pulseRule(rule)));
+        return object.end();
+    }
+
+    private static ObjectNode pulseRule(PulseRule rule) {
+        return ObjectBuilder.begin()
+                .number("overloadRatio", rule.overloadRatio())
+                .number("durationSeconds", rule.durationSeconds())
                 .end();
     }
 
