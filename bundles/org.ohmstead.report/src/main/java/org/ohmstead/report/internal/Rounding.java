@@ -3,9 +3,7 @@
 
 package org.ohmstead.report.internal;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import org.ohmstead.units.StatedValue;
 
 /**
  * A value and its expanded uncertainty as they are printed: the uncertainty with two significant digits, the value to the same
@@ -15,7 +13,6 @@ import java.math.RoundingMode;
  * @param uncertainty the rounded uncertainty; empty when there is none to state
  */
 public record Rounding(String value, String uncertainty) {
-    private static final int UNCERTAINTY_DIGITS = 2;
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 4;
 
     /**
@@ -35,25 +32,12 @@ public record Rounding(String value, String uncertainty) {
         if (expandedUncertainty <= 0) {
             return new Rounding(Figures.significant(value, DIGITS_WITHOUT_UNCERTAINTY), "");
         }
-        BigDecimal uncertainty = BigDecimal.valueOf(expandedUncertainty)
-                .round(new MathContext(UNCERTAINTY_DIGITS, RoundingMode.HALF_UP));
-        int places = UNCERTAINTY_DIGITS - 1 - exponent(uncertainty);
-        BigDecimal shown = uncertainty.setScale(places, RoundingMode.UNNECESSARY);
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
-        return new Rounding(plain(rounded), plain(shown));
+        StatedValue stated = StatedValue.of(value, expandedUncertainty);
+        return new Rounding(stated.value().replace('-', Figures.MINUS), stated.uncertainty());
     }
 
     /** Returns "97.3 ± 2.1", or the value alone when there is no uncertainty. */
     public String text() {
         return uncertainty.isEmpty() ? value : value + "\u00a0\u00b1\u00a0" + uncertainty;
-    }
-
-    private static int exponent(BigDecimal number) {
-        return number.precision() - number.scale() - 1;
-    }
-
-    private static String plain(BigDecimal number) {
-        BigDecimal shown = number.scale() < 0 ? number.setScale(0) : number;
-        return shown.toPlainString().replace('-', Figures.MINUS);
     }
 }
