@@ -17,11 +17,24 @@ set "workbench="
 if "%~1"=="" set "workbench=yes"
 if "%~2"=="" if /i "%~x1"==".ohmstead" set "workbench=yes"
 if "%~2"=="" if /i "%~nx1"=="project.json" set "workbench=yes"
+rem A folder's name as it is completed ends with a slash, and such a path has no extension.
+set "first=%~1"
+if "%~2"=="" if /i "%first:~-10%"==".ohmstead\" set "workbench=yes"
+if "%~2"=="" if /i "%first:~-10%"==".ohmstead/" set "workbench=yes"
 rem Marked, so that the framework takes none of the words for one of its own options.
 set "words="
 :next
 if "%~1"=="" goto start
-set words=%words% "=%~1"
+set "word=%~1"
+set "rest=%~1"
+:slash
+rem Java takes a quote after a backslash for a part of the word: each backslash at the end is doubled.
+if not "%rest:~-1%"=="\" goto add
+set "word=%word%\"
+set "rest=%rest:~0,-1%"
+if defined rest goto slash
+:add
+set words=%words% "=%word%"
 shift
 goto next
 :start

@@ -12,10 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.TimeUnit;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -34,55 +36,28 @@ class StartScriptTest {
     private static final String WORKBENCH = "org.ohmstead.app.workbench";
     private static final String COMMAND_LINE = "org.ohmstead.cli.application";
     /** The programs of the system that the script calls; java is not among them. */
-    private static final List<String> TOOLS =
-            List.of("dirname", "find", "head", "locale", "mktemp", "readlink", "rm", "sed", "uname");
+    private static final String[] TOOLS = {
+        "dirname", "find", "head", "locale", "mktemp", "readlink", "rm", "sed", "uname"
+    };
 
     @TempDir
     private Path folder;
 
+    private FakeMachine machine;
     private Path installation;
-    private Path tools;
     private Path script;
-    private final Map<String, String> environment = new HashMap<>();
-
-    private record Outcome(int exitCode, List<String> arguments, String message) {
-        String after(String option) {
-            int place = arguments.indexOf(option);
-            assertTrue(place >= 0, option + " is not among " + arguments);
-            return arguments.get(place + 1);
-        }
-
-        /** Returns what follows the options of the framework: the words, marked. */
-        List<String> words() {
-            return arguments.subList(arguments.indexOf("-data") + 2, arguments.size());
-        }
-    }
 
     @BeforeEach
     void install() throws IOException {
         folder = folder.toRealPath();
+        machine = new FakeMachine(folder, TOOLS);
         installation = folder.resolve("an installation");
-        Files.createDirectories(installation.resolve("plugins"));
-        Files.createDirectories(installation.resolve("configuration"));
-        Files.createFile(installation.resolve("plugins/org.eclipse.equinox.launcher_1.0.0.jar"));
-        script = installScript("unix/ohmstead");
-        tools = Files.createDirectory(folder.resolve("tools"));
-        for (String tool : TOOLS) {
-            Path program = Stream.of("/usr/bin", "/bin")
-                    .map(directory -> Path.of(directory, tool))
-                    .filter(Files::isExecutable)
-                    .findFirst()
-                    .orElseThrow(() -> new AssertionError(tool + " is not installed"));
-            executable(tools.resolve(tool), "#!/bin/sh\nexec " + program + " \"$@\"\n");
-        }
-        environment.put("PATH", tools.toString());
-        environment.put("JAVA_HOME", javaHome("java-17", "17.0.15").toString());
-        environment.put("DISPLAY", ":9");
+        script = machine.install(installation);
     }
 
     @Test
     void opensTheWorkbenchWithoutAWord() throws Exception {
-        Outcome outcome = run();
+        FakeMachine.Outcome outcome = run();
         assertEquals(0, outcome.exitCode(), outcome.message());
         assertEquals(WORKBENCH, outcome.after("-application"));
         assertEquals("@noDefault", outcome.after("-data"));
@@ -105,17 +80,67 @@ class StartScriptTest {
                 "-x.ohmstead"
             })
     void opensTheWorkbenchWithAProject(String word) throws Exception {
-        Outcome outcome = run(word);
+        FakeMachine.Outcome outcome = run(word);
         assertEquals(0, outcome.exitCode(), outcome.message());
         assertEquals(WORKBENCH, outcome.after("-application"));
         assertEquals("@noDefault", outcome.after("-data"));
         assertEquals(List.of("=" + word), outcome.words());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"demo", "x.ohmstead.zip", "ohmstead", "--opens-workbench", "", "project.json5", "--help"})
+    void opensNoWorkbenchForAnotherWord(String word) throws Exception {
+        assertEquals(1, run("--opens-workbench", word).exitCode(), word);
+        assertEquals(1, run("--opens-workbench", "x.ohmstead", word).exitCode(), "x.ohmstead " + word);
+    }
+
+    @Test
+    void answersWhetherTheWorkbenchWouldOpenWithoutJavaAndWithoutADisplay() throws Exception {
+        machine.environment.remove("JAVA_HOME");
+        machine.environment.remove("DISPLAY");
+        for (List<String> words : List.of(List.<String>of(), List.of("x.ohmstead"), List.of("a b/project.json"))) {
+            List<String> asked = new ArrayList<>(words);
+            asked.add(0, "--opens-workbench");
+            FakeMachine.Outcome outcome = run(asked.toArray(String[]::new));
+            assertEquals(0, outcome.exitCode(), words + ": " + outcome.message());
+            assertEquals("", outcome.message());
+            assertEquals(List.of(), outcome.arguments(), "Java was started");
+        }
+    }
+
+    @Test
+    void onAMacTheWorkbenchGetsTheFirstThreadAndNeedsNoDisplay() throws Exception {
+        machine.environment.remove("DISPLAY");
+        machine.isA("Darwin", "arm64");
+        FakeMachine.Outcome outcome = run("x.ohmstead");
+        assertEquals(WORKBENCH, outcome.after("-application"));
+        assertEquals("-XstartOnFirstThread", outcome.arguments().get(0));
+        assertFalse(run("demo").arguments().contains("-XstartOnFirstThread"), "a word needs no first thread");
+    }
+
+    @Test
+    void leavesTheFolderOfTheStateToTheWorkbench() throws Exception {
+        machine.environment.put("OHMSTEAD_STATE", "/some where/state");
+        FakeMachine.Outcome outcome = run();
+        assertTrue(outcome.saw("OHMSTEAD_STATE=/some where/state"), outcome.message());
+        assertEquals("@noDefault", outcome.after("-data"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"unix/ohmstead", "macos/MacOS/ohmstead"})
+    void theScriptsArePlainShell(String name) throws Exception {
+        Process check = new ProcessBuilder(
+                        "sh", "-n", FakeMachine.START.resolve(name).toString())
+                .redirectErrorStream(true)
+                .start();
+        String output = new String(check.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, check.waitFor(), output);
+    }
+
     @Test
     void saysWhatIsMissingWithoutADisplay() throws Exception {
-        environment.remove("DISPLAY");
-        Outcome outcome = run();
+        machine.environment.remove("DISPLAY");
+        FakeMachine.Outcome outcome = run();
         assertEquals(4, outcome.exitCode());
         assertEquals(List.of(), outcome.arguments(), "Java was started all the same");
         assertTrue(outcome.message().contains("no display"), outcome.message());
@@ -124,15 +149,15 @@ class StartScriptTest {
 
     @Test
     void opensTheWorkbenchOnWaylandToo() throws Exception {
-        environment.remove("DISPLAY");
-        environment.put("WAYLAND_DISPLAY", "wayland-0");
+        machine.environment.remove("DISPLAY");
+        machine.environment.put("WAYLAND_DISPLAY", "wayland-0");
         assertEquals(WORKBENCH, run().after("-application"));
     }
 
     @Test
     void givesEveryOtherWordToTheCommandLine() throws Exception {
-        environment.remove("DISPLAY");
-        Outcome outcome = run("demo", "--json");
+        machine.environment.remove("DISPLAY");
+        FakeMachine.Outcome outcome = run("demo", "--json");
         assertEquals(0, outcome.exitCode(), outcome.message());
         assertEquals(COMMAND_LINE, outcome.after("-application"));
         assertEquals("@none", outcome.after("-data"));
@@ -156,7 +181,7 @@ class StartScriptTest {
                 "-data",
                 "-vmargs",
                 "a;b&c");
-        Outcome outcome = run(words.toArray(String[]::new));
+        FakeMachine.Outcome outcome = run(words.toArray(String[]::new));
         assertEquals(COMMAND_LINE, outcome.after("-application"));
         assertEquals(words.stream().map(word -> "=" + word).toList(), outcome.words());
     }
@@ -166,7 +191,7 @@ class StartScriptTest {
         Path elsewhere = Files.createDirectory(folder.resolve("bin"));
         Path first = Files.createSymbolicLink(elsewhere.resolve("ohmstead-0.1"), script);
         script = Files.createSymbolicLink(elsewhere.resolve("ohmstead"), first.getFileName());
-        Outcome outcome = run("demo");
+        FakeMachine.Outcome outcome = run("demo");
         assertEquals(0, outcome.exitCode(), outcome.message());
         assertEquals(
                 installation
@@ -177,7 +202,7 @@ class StartScriptTest {
 
     @Test
     void putsTheUsersJavaOptionsBeforeTheProgram() throws Exception {
-        environment.put("OHMSTEAD_JAVA_OPTIONS", "-Xmx2g -Dohmstead.nosplash=true");
+        machine.environment.put("OHMSTEAD_JAVA_OPTIONS", "-Xmx2g -Dohmstead.nosplash=true");
         List<String> arguments = run().arguments();
         int program = arguments.indexOf("-jar");
         assertTrue(
@@ -187,15 +212,16 @@ class StartScriptTest {
 
     @Test
     void endsAsJavaEnds() throws Exception {
-        environment.put("FAKE_EXIT", "3");
+        machine.environment.put("FAKE_EXIT", "3");
         assertEquals(3, run("demo").exitCode());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"1.8.0_402", "11.0.22", "16.0.2"})
     void refusesAnOldJava(String version) throws Exception {
-        environment.put("JAVA_HOME", javaHome("java-old", version).toString());
-        Outcome outcome = run("demo");
+        machine.environment.put(
+                "JAVA_HOME", machine.javaHome("java-old", version).toString());
+        FakeMachine.Outcome outcome = run("demo");
         assertEquals(4, outcome.exitCode());
         assertEquals(List.of(), outcome.arguments(), "the old Java was started");
         assertTrue(outcome.message().contains("no Java 17 or newer"), outcome.message());
@@ -203,17 +229,18 @@ class StartScriptTest {
 
     @Test
     void refusesToStartWithoutJava() throws Exception {
-        environment.remove("JAVA_HOME");
-        Outcome outcome = run("demo");
+        machine.environment.remove("JAVA_HOME");
+        FakeMachine.Outcome outcome = run("demo");
         assertEquals(4, outcome.exitCode());
         assertTrue(outcome.message().contains("no Java 17 or newer"), outcome.message());
     }
 
     @Test
     void passesOverAnOldJavaForANewerOneOnThePath() throws Exception {
-        environment.put("JAVA_HOME", javaHome("java-old", "11.0.22").toString());
-        Path newer = javaHome("java-25", "25");
-        environment.put("PATH", newer.resolve("bin") + ":" + tools);
+        machine.environment.put(
+                "JAVA_HOME", machine.javaHome("java-old", "11.0.22").toString());
+        Path newer = machine.javaHome("java-25", "25");
+        machine.environment.put("PATH", newer.resolve("bin") + ":" + machine.tools());
         assertEquals(COMMAND_LINE, run("demo").after("-application"));
     }
 
@@ -222,9 +249,9 @@ class StartScriptTest {
         // A folder that is not there is one that nobody may write to, root neither.
         Files.delete(installation.resolve("configuration"));
         Path temporary = Files.createDirectory(folder.resolve("temporary"));
-        environment.put("TMPDIR", temporary.toString());
-        environment.put("FAKE_EXIT", "3");
-        Outcome outcome = run("demo");
+        machine.environment.put("TMPDIR", temporary.toString());
+        machine.environment.put("FAKE_EXIT", "3");
+        FakeMachine.Outcome outcome = run("demo");
         assertEquals(3, outcome.exitCode(), outcome.message());
         String shared = "-Dosgi.sharedConfiguration.area=file:" + installation.resolve("configuration") + "/";
         assertTrue(outcome.arguments().contains(shared), outcome.arguments().toString());
@@ -237,76 +264,60 @@ class StartScriptTest {
     }
 
     @Test
-    void opensTheWorkbenchFromTheFinder() throws Exception {
-        script = installScript("macos/ohmstead.command");
-        assertEquals(WORKBENCH, run().after("-application"));
-        assertEquals(List.of("=x.ohmstead"), run("x.ohmstead").words());
-    }
-
-    @Test
     void windowsStartsTheSameApplications() throws IOException {
-        String batch = Files.readString(start("windows/ohmstead.bat"));
+        String batch = Files.readString(FakeMachine.START.resolve("windows/ohmstead.bat"));
         assertTrue(batch.contains("-application " + WORKBENCH + " -data @noDefault "), batch);
         assertTrue(batch.contains("-application " + COMMAND_LINE + " -data @none "), batch);
         assertTrue(batch.contains("-Dohmstead.words=marked"), batch);
-        assertTrue(batch.contains("\"=%~1\""), "the words are not marked");
-        for (String ending : List.of(".ohmstead", "project.json")) {
-            assertTrue(batch.contains("==\"" + ending + "\""), "a project is not known by " + ending);
+        assertTrue(batch.contains("set words=%words% \"=%word%\""), "the words are not marked");
+        assertTrue(batch.contains("if \"%~1\"==\"\" set \"workbench=yes\""), "no word opens no workbench");
+        assertEquals(projectsOnUnix(), projectsOnWindows(batch), "both must know a project by the same names");
+    }
+
+    @Test
+    void windowsDoublesTheBackslashesThatAWordEndsWith() throws IOException {
+        List<String> batch = Files.readAllLines(FakeMachine.START.resolve("windows/ohmstead.bat"));
+        assertEquals(
+                List.of(
+                        "if not \"%rest:~-1%\"==\"\\\" goto add",
+                        "set \"word=%word%\\\"", "set \"rest=%rest:~0,-1%\"", "if defined rest goto slash", ":add"),
+                batch.subList(batch.indexOf(":slash"), batch.indexOf(":add") + 1).stream()
+                        .filter(line -> !line.equals(":slash") && !line.startsWith("rem "))
+                        .toList());
+    }
+
+    /** Returns how the names of projects end for which the script of the other systems opens the workbench. */
+    private static Set<String> projectsOnUnix() throws IOException {
+        Matcher patterns = Pattern.compile("case \\$1 in ([^)]+)\\) return 0")
+                .matcher(Files.readString(FakeMachine.START.resolve("unix/ohmstead")));
+        assertTrue(patterns.find(), "the script knows no projects");
+        return Stream.of(patterns.group(1).split("\\|"))
+                .map(pattern -> pattern.strip().replaceAll("^\\*/?", ""))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Returns the same for Windows, where a path may be written with either slash. */
+    private static Set<String> projectsOnWindows(String batch) {
+        Set<String> projects = new TreeSet<>();
+        Matcher names = Pattern.compile("if /i \"%~n?x1\"==\"([^\"]+)\" set \"workbench=yes\"")
+                .matcher(batch);
+        while (names.find()) {
+            projects.add(names.group(1));
         }
+        Set<String> ends = new TreeSet<>();
+        Matcher slashes = Pattern.compile("if /i \"%first:~-(\\d+)%\"==\"([^\"]+)\" set \"workbench=yes\"")
+                .matcher(batch);
+        while (slashes.find()) {
+            String end = slashes.group(2);
+            assertEquals(end.length(), Integer.parseInt(slashes.group(1)), "too few or too many letters for " + end);
+            ends.add(end);
+        }
+        assertEquals(Set.of(".ohmstead/", ".ohmstead\\"), ends);
+        projects.add(".ohmstead/");
+        return projects;
     }
 
-    private static Path start(String name) {
-        return Bundles.root().resolve("features/org.ohmstead.feature/start").resolve(name);
-    }
-
-    /** Copies a start script into the installation, with the machine's own Javas put out of its sight. */
-    private Path installScript(String name) throws IOException {
-        Path nowhere = folder.resolve("nowhere");
-        String text = Files.readString(start(name))
-                .replace("/usr/lib/jvm/", nowhere + "/")
-                .replace("/Library/Java/JavaVirtualMachines/", nowhere + "/");
-        return executable(installation.resolve(Path.of(name).getFileName()), text);
-    }
-
-    private Path javaHome(String name, String version) throws IOException {
-        Path home = folder.resolve(name);
-        Files.createDirectories(home.resolve("bin"));
-        executable(
-                home.resolve("bin/java"),
-                """
-                #!/bin/sh
-                if [ "$1" = -version ]; then
-                    echo 'openjdk version "%s" 2025-04-15' >&2
-                    exit 0
-                fi
-                for argument in "$@"; do printf '%%s\\n' "$argument"; done
-                exit "${FAKE_EXIT:-0}"
-                """
-                        .formatted(version));
-        return home;
-    }
-
-    private static Path executable(Path file, String text) throws IOException {
-        Files.writeString(file, text);
-        assertTrue(file.toFile().setExecutable(true), "cannot be made executable: " + file);
-        return file;
-    }
-
-    private Outcome run(String... words) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(words));
-        command.add(0, script.toString());
-        Path output = folder.resolve("output");
-        Path message = folder.resolve("message");
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectOutput(output.toFile())
-                .redirectError(message.toFile());
-        builder.environment().clear();
-        builder.environment().putAll(environment);
-        Process process = builder.start();
-        assertTrue(process.waitFor(1, TimeUnit.MINUTES), "still running: " + command);
-        List<String> arguments = Files.readAllLines(output, StandardCharsets.UTF_8);
-        assertFalse(arguments.contains("-version"), "asked for its version, Java was started");
-        return new Outcome(process.exitValue(), arguments, Files.readString(message));
+    private FakeMachine.Outcome run(String... words) throws IOException, InterruptedException {
+        return machine.run(script, words);
     }
 }
