@@ -3,16 +3,13 @@
 
 package org.ohmstead.app.internal;
 
-import java.util.Optional;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
-import org.ohmstead.model.Project;
-import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
 
 /** Keeps the window's title after the open project. */
-final class WindowTitle implements DeskListener {
+final class WindowTitle {
     static final String APPLICATION = "Ohmstead";
 
     private final IWorkbenchWindowConfigurer configurer;
@@ -25,7 +22,7 @@ final class WindowTitle implements DeskListener {
 
     void follow() {
         desk = configurer.getWindow().getService(ProjectDesk.class);
-        registration = desk.listen(this);
+        registration = desk.listen(new AnyChange(this::show));
         show();
     }
 
@@ -36,26 +33,14 @@ final class WindowTitle implements DeskListener {
     }
 
     private void show() {
-        configurer.setTitle(desk.session().map(WindowTitle::of).orElse(APPLICATION));
+        String title = desk.session().map(WindowTitle::of).orElse(APPLICATION);
+        if (!title.equals(configurer.getTitle())) {
+            configurer.setTitle(title);
+        }
     }
 
     private static String of(ProjectSession session) {
         return (session.dirty() ? "*" : "") + session.project().title() + (session.readOnly() ? " (read only)" : "")
                 + " - " + APPLICATION;
-    }
-
-    @Override
-    public void sessionChanged(Optional<ProjectSession> session) {
-        show();
-    }
-
-    @Override
-    public void projectChanged(Project before, Project after) {
-        show();
-    }
-
-    @Override
-    public void stateChanged() {
-        show();
     }
 }

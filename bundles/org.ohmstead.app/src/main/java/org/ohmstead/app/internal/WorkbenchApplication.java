@@ -31,6 +31,7 @@ public final class WorkbenchApplication implements IApplication {
         String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
         Display display = PlatformUI.createDisplay();
         try {
+            StartAhead.begin();
             Splash splash = Splash.show(display);
             if (!holdState(Platform.getInstanceLocation())) {
                 splash.close();

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -35,6 +36,7 @@ import org.ohmstead.plot.ui.internal.Picture;
 public final class ChartCanvas extends Composite {
     private static final int PREFERRED_WIDTH = 480;
     private static final int PREFERRED_HEIGHT = 300;
+    private static final int LEAST_HEIGHT_OVER_LEGEND = 100;
 
     private final ChartModel model;
     private final ChartPane pane;
@@ -51,7 +53,7 @@ public final class ChartCanvas extends Composite {
         super(parent, style & SWT.BORDER);
         model = new ChartModel(this::changed, this::repaint);
         pane = new ChartPane(this, model, this::drawn);
-        legend = new LegendBar(this, model);
+        legend = new LegendBar(this, model, pane::look);
         saving = new ChartSaving(pane, model);
         saving.addMenu();
         super.setLayout(new PaneOverLegend());
@@ -192,6 +194,16 @@ public final class ChartCanvas extends Composite {
         throw new IllegalStateException("A chart arranges its own parts.");
     }
 
+    /** The chart's own colours follow those around it. */
+    @Override
+    public void setBackground(Color colour) {
+        super.setBackground(colour);
+        repaint();
+        if (legend != null) {
+            redrawLegend();
+        }
+    }
+
     @Override
     public void setMenu(Menu menu) {
         pane.setMenu(menu);
@@ -204,9 +216,14 @@ public final class ChartCanvas extends Composite {
             }
             pane.refresh();
             repaint();
-            for (Control each : legend.getChildren()) {
-                each.redraw();
-            }
+            redrawLegend();
+        }
+    }
+
+    private void redrawLegend() {
+        legend.redraw();
+        for (Control each : legend.getChildren()) {
+            each.redraw();
         }
     }
 
@@ -218,7 +235,7 @@ public final class ChartCanvas extends Composite {
 
     private void drawn() {
         model.picture().ifPresent(picture -> {
-            if (legend.show(picture.plot(), picture.request().look())) {
+            if (legend.show(picture.plot())) {
                 layout();
             }
             legend.redraw();
@@ -235,7 +252,7 @@ public final class ChartCanvas extends Composite {
         }
     }
 
-    /** The pane takes what the legend leaves. */
+    /** The pane takes what the legend leaves; where that would be too little, the legend leaves it all. */
     private final class PaneOverLegend extends Layout {
         @Override
         protected Point computeSize(Composite composite, int widthHint, int heightHint, boolean flushCache) {
@@ -248,7 +265,7 @@ public final class ChartCanvas extends Composite {
         protected void layout(Composite composite, boolean flushCache) {
             Rectangle area = getClientArea();
             int wanted = legend.isEmpty() ? 0 : legend.computeSize(area.width, SWT.DEFAULT).y;
-            int below = Math.min(wanted, area.height / 2);
+            int below = area.height - wanted < LEAST_HEIGHT_OVER_LEGEND ? 0 : wanted;
             pane.setBounds(area.x, area.y, area.width, area.height - below);
             legend.setBounds(area.x, area.y + area.height - below, area.width, below);
         }

@@ -10,9 +10,7 @@ import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
@@ -42,6 +40,7 @@ import org.ohmstead.workbench.session.DisplaySettings;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /**
  * Shows the captures of the reading that is looked at, or a file of the user's choice: waveform and spectrum, harmonics
@@ -52,6 +51,10 @@ public final class CaptureComposite extends Composite {
     private static final String[] FILE_PATTERNS = {"*.wav;*.WAV;*.csv;*.CSV;*.txt", "*.*"};
     private static final String[] FILE_KINDS = {"Captures (WAV, CSV)", "All files"};
     private static final int[] WEIGHTS = {62, 38};
+    /** The height from which both charts, one above the other, and the figures have room. */
+    private static final int LEAST_STACKED = 820;
+    /** The height from which both charts, side by side, and the figures have room. */
+    private static final int LEAST_BESIDE = 520;
 
     private final ProjectDesk desk;
     private final Registration listening;
@@ -61,6 +64,7 @@ public final class CaptureComposite extends Composite {
     private final StatusRow status;
     private final PlotsPane plots;
     private final FiguresPane figuresPane;
+    private final SashForm sash;
     private Optional<LogEntry> entry = Optional.empty();
     private List<LevelChoice> levels = List.of();
     private Optional<LoadedCapture> loaded = Optional.empty();
@@ -68,6 +72,8 @@ public final class CaptureComposite extends Composite {
     private List<Figure> figures = List.of();
     /** Whether what comes next belongs with what is shown, so that the user's windows stay. */
     private boolean sameReading;
+
+    private boolean figuresOffered;
 
     /**
      * Makes the composite and shows the reading that is looked at, if any.
@@ -79,18 +85,20 @@ public final class CaptureComposite extends Composite {
         this.desk = desk;
         this.work = new CaptureWork(this, desk.work());
         Spacing.group(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
-        strip = new SelectorStrip(this, this::loadLevel, this::showChannels, this::chooseFile, this::copyFigures);
+        strip = new SelectorStrip(
+                this, this::loadLevel, this::showChannels, this::chooseFile, this::copyFigures, this::turn);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(strip);
         fileBar = new FileBar(this, this::loadFile, this::closeFile);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(fileBar);
         status = new StatusRow(this, this::stop);
-        SashForm sash = new SashForm(this, SWT.VERTICAL);
+        sash = new SashForm(this, SWT.VERTICAL);
         sash.setSashWidth(Spacing.GAP);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         plots = new PlotsPane(sash);
         figuresPane = new FiguresPane(sash);
         figuresPane.onCopy(this::copyFigures);
         sash.setWeights(WEIGHTS);
+        addListener(SWT.Resize, event -> turn());
         showFileBar(false);
         listening = desk.listen(new Listener());
         addListener(SWT.Dispose, event -> {
@@ -98,6 +106,23 @@ public final class CaptureComposite extends Composite {
             listening.close();
         });
         showEntry(desk.chosenEntry());
+    }
+
+    /** Shows charts and figures, or where there is no room for both those that the user wants. */
+    private void turn() {
+        Rectangle area = getClientArea();
+        boolean cramped = area.height < (PlotsPane.stacked(area.width, area.height) ? LEAST_STACKED : LEAST_BESIDE);
+        if (cramped != figuresOffered) {
+            figuresOffered = cramped;
+            strip.offerFigures(cramped);
+        }
+        boolean figuresShown = !cramped || strip.figuresWanted();
+        boolean plotsShown = !cramped || !strip.figuresWanted();
+        if (figuresShown != figuresPane.getVisible() || plotsShown != plots.getVisible()) {
+            figuresPane.setVisible(figuresShown);
+            plots.setVisible(plotsShown);
+            sash.layout();
+        }
     }
 
     private final class Listener implements DeskListener {
@@ -289,9 +314,7 @@ public final class CaptureComposite extends Composite {
             List<LoadedChannel> channels = loaded.get().channels();
             String text = Numbers.withPoint(
                     () -> FiguresText.of(loaded.get(), Figures.of(channels, certainty), HarmonicRow.of(channels)));
-            Clipboard clipboard = new Clipboard(getDisplay());
-            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
-            clipboard.dispose();
+            CopiedTable.toClipboard(getDisplay(), text);
         }
     }
 

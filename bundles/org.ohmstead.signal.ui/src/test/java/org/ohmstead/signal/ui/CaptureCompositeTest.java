@@ -105,6 +105,7 @@ class CaptureCompositeTest {
     }
 
     private String figure(String name, int column) {
+        pump(); // the tables come in slices
         for (var item : find("capture.figures", Table.class).getItems()) {
             if (item.getText(0).equals(name)) {
                 return item.getText(column);
@@ -323,6 +324,7 @@ class CaptureCompositeTest {
     void explainsTheChosenFigure() throws Exception {
         desk.choose(Optional.of(openSweep().entry()));
         Table figures = find("capture.figures", Table.class);
+        await(() -> figures.getItemCount() > 1);
         Event event = new Event();
         event.item = figures.getItem(1);
         figures.notifyListeners(SWT.Selection, event);
@@ -335,6 +337,24 @@ class CaptureCompositeTest {
         assertEquals(SWT.HORIZONTAL, find("capture.plots", SashForm.class).getOrientation());
         shell.setSize(700, 760);
         await(() -> find("capture.plots", SashForm.class).getOrientation() == SWT.VERTICAL);
+    }
+
+    @Test
+    void showsTheFiguresInsteadOfTheChartsWhereThereIsNoRoomForBoth() {
+        Button figures = find("capture.show-figures", Button.class);
+        assertFalse(figures.getVisible());
+        shell.setSize(480, 640);
+        await(figures::getVisible);
+        await(() ->
+                waveform().isVisible() && !find("capture.figures", Table.class).isVisible());
+        figures.setSelection(true);
+        press("capture.show-figures");
+        await(() ->
+                !waveform().isVisible() && find("capture.figures", Table.class).isVisible());
+        shell.setSize(1_250, 760);
+        await(() ->
+                waveform().isVisible() && find("capture.figures", Table.class).isVisible());
+        assertFalse(figures.getVisible());
     }
 
     @Test

@@ -13,15 +13,30 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ViewWindow;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.workbench.Sections;
 
-/** Once the views are open, nothing that the user does keeps the user interface's thread for long by code of ours. */
+/** Nothing that the user does keeps the user interface's thread for long by code of ours. */
 class ResponseTest {
     private static final int PASSES = 3;
+
+    /** What one event may take while classes are loaded: half a second is when one begins to wonder. */
+    private static final int ALLOWED_COLD_MILLISECONDS = 400;
+
+    private static final String[] VIEWS = {
+        "org.ohmstead.workbench.navigator",
+        "org.ohmstead.workbench.problems",
+        "org.ohmstead.testlog.ui.log",
+        "org.ohmstead.curves.ui.power",
+        "org.ohmstead.signal.ui.capture",
+        "org.ohmstead.report.ui.sheet"
+    };
+    private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 
     private final Bench bench = Bench.running();
 
@@ -43,9 +58,64 @@ class ResponseTest {
         List<StallWatch.Stall> stalls = bench.pump().stalls().ours();
         bench.reportStalls("ResponseTest");
         bench.close();
+        assertNone(stalls);
+    }
+
+    @Test
+    void openingViewsAndPagesNeverStalls() throws Exception {
+        bench.open(DemoLog.copyInto(folder));
+        bench.awaitEntries(Bench.DEMO_READINGS);
+        bench.perspective("org.ohmstead.app.results");
+        bench.desk().choose(bench.desk().log().entries().stream().findFirst());
+        closeAll();
+        bench.pump().stalls().clear();
+        openAll();
+        List<StallWatch.Stall> cold = bench.pump().stalls().oursOver(ALLOWED_COLD_MILLISECONDS);
+        bench.reportStalls("ResponseTest-first-opening");
+        for (int pass = 0; pass < PASSES; pass++) {
+            closeAll();
+            bench.pump().stalls().clear();
+            openAll();
+        }
+        List<StallWatch.Stall> stalls = bench.pump().stalls().ours();
+        bench.reportStalls("ResponseTest-opening");
+        bench.perspective("org.ohmstead.app.results");
+        bench.page().resetPerspective();
+        bench.close();
+        assertNone(cold);
+        assertNone(stalls);
+    }
+
+    private static void assertNone(List<StallWatch.Stall> stalls) {
         assertTrue(
                 stalls.isEmpty(),
                 stalls.stream().map(StallWatch.Stall::toString).collect(Collectors.joining("\n")));
+    }
+
+    /** Opens every view and every page, each by an event as when the user asks for it. */
+    private void openAll() {
+        for (String view : VIEWS) {
+            bench.display().asyncExec(() -> {
+                try {
+                    bench.page().showView(view);
+                } catch (PartInitException e) {
+                    throw new AssertionError(e);
+                }
+            });
+            bench.pump().settle();
+        }
+        for (String where : PAGES) {
+            bench.display().asyncExec(() -> Sections.open(bench.page(), where));
+            bench.pump().settle();
+        }
+    }
+
+    private void closeAll() {
+        bench.page().closeAllEditors(false);
+        for (String view : VIEWS) {
+            bench.page().hideView(bench.page().findView(view));
+        }
+        bench.pump().settle();
     }
 
     private void work(int pass) throws Exception {

@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 
@@ -45,24 +46,34 @@ final class ProblemCollector {
     }
 
     /** Returns the problems in the order of the providers, each only once. */
-    synchronized List<Problem> collect(ProjectView view, WorkProgress progress) throws InterruptedException {
+    List<Problem> collect(ProjectView view, WorkProgress progress) throws InterruptedException {
+        return collect(provider -> provider.problems(view), progress);
+    }
+
+    /** Returns the problems that there are without a project, in the order of the providers, each only once. */
+    List<Problem> collectWithoutProject(WorkProgress progress) throws InterruptedException {
+        return collect(ProblemProvider::problemsWithoutProject, progress);
+    }
+
+    private synchronized List<Problem> collect(Function<ProblemProvider, List<Problem>> question, WorkProgress progress)
+            throws InterruptedException {
         Set<Problem> all = new LinkedHashSet<>();
         int done = 0;
         for (Known known : providers) {
             progress.stopIfCancelled();
             progress.step(done++, Math.max(done, providers.size()), known.name());
-            all.addAll(ask(known, view));
+            all.addAll(ask(known, question));
         }
         return List.copyOf(all);
     }
 
-    private List<Problem> ask(Known known, ProjectView view) throws InterruptedException {
+    private List<Problem> ask(Known known, Function<ProblemProvider, List<Problem>> question)
+            throws InterruptedException {
         FutureTask<List<Problem>> before = hanging.get(known);
         if (before != null && !before.isDone()) {
             return List.of(fault(known, "is still busy with an earlier state of the project"));
         }
-        FutureTask<List<Problem>> task =
-                new FutureTask<>(() -> List.copyOf(known.provider().problems(view)));
+        FutureTask<List<Problem>> task = new FutureTask<>(() -> List.copyOf(question.apply(known.provider())));
         hanging.put(known, task);
         Thread thread = new Thread(task, "Check " + known.name());
         thread.setDaemon(true);

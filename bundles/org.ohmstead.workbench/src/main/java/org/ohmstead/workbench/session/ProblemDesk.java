@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 
-/** The part of the desk that keeps the problems of the project. User interface's thread only. */
+/** The part of the desk that keeps the problems of the project, or without one those of the program. User interface's thread only. */
 final class ProblemDesk {
     static final Duration DEBOUNCE = Duration.ofMillis(150);
     private static final Duration LONGEST_CHECK = Duration.ofSeconds(10);
@@ -24,6 +24,7 @@ final class ProblemDesk {
     private final AtomicLong latest = new AtomicLong();
     private List<Problem> problems = List.of();
     private Optional<Registration> due = Optional.empty();
+    private boolean disposed;
 
     ProblemDesk(
             BackgroundWork work,
@@ -61,47 +62,61 @@ final class ProblemDesk {
 
     /** Hears that the problems may be others now; asks for them when it has been quiet for a short while. */
     void changed() {
+        if (disposed) {
+            return;
+        }
         stop();
         due = Optional.of(alarm.after(DEBOUNCE, () -> work.later(this::collect)));
     }
 
-    void stop() {
+    /** Ends for good; what was due is not looked at any more. */
+    void dispose() {
+        disposed = true;
+        stop();
+    }
+
+    private void stop() {
         due.ifPresent(Registration::close);
         due = Optional.empty();
     }
 
     private void collect() {
         due = Optional.empty();
-        Optional<ProjectView> view = views.get();
-        long mine = latest.incrementAndGet();
-        if (view.isEmpty()) {
-            show(List.of());
+        if (disposed) { // the alarm had gone off before
             return;
         }
+        Optional<ProjectView> view = views.get();
+        long mine = latest.incrementAndGet();
         work.start(
-                "Checking the project",
-                progress -> mine == latest.get() ? collector.collect(view.get(), progress) : List.<Problem>of(),
-                found -> collected(mine, found),
-                failure -> collected(
-                        mine,
-                        List.of(new Problem(
-                                Severity.WARNING,
-                                "check:all",
-                                "The project was not checked (" + Guard.reason(failure) + ").",
-                                "Edit or reopen the project to check it again."))));
+                view.isPresent() ? "Checking the project" : "Checking the modules",
+                progress -> mine == latest.get() ? find(view, progress) : List.<Problem>of(),
+                found -> collected(mine, view.isPresent(), found),
+                failure -> collected(mine, view.isPresent(), List.of(notChecked(failure))));
     }
 
-    private void collected(long number, List<Problem> found) {
-        if (number == latest.get()) {
-            show(views.get().isPresent() ? found : List.of());
+    private List<Problem> find(Optional<ProjectView> view, WorkProgress progress) throws InterruptedException {
+        return view.isPresent() ? collector.collect(view.get(), progress) : collector.collectWithoutProject(progress);
+    }
+
+    private static Problem notChecked(Exception failure) {
+        return new Problem(
+                Severity.WARNING,
+                "check:all",
+                "Nothing was checked (" + Guard.reason(failure) + ").",
+                "Edit or reopen the project to have it checked again.");
+    }
+
+    private void collected(long number, boolean ofProject, List<Problem> found) {
+        if (number == latest.get() && views.get().isPresent() == ofProject) {
+            show(found);
         }
     }
 
-    /** Shows no problems, as no project is open. */
+    /** Shows no problems of a project, as none is open; then those that there are without one. */
     void clear() {
-        stop();
         latest.incrementAndGet();
         show(List.of());
+        changed();
     }
 
     private void show(List<Problem> found) {

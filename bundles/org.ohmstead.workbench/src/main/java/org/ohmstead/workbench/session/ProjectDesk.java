@@ -66,7 +66,7 @@ public final class ProjectDesk {
         return log.log();
     }
 
-    /** Returns the problems of the open project as last found. */
+    /** Returns the problems of the open project as last found; without one, those of the program itself, such as faulty modules. */
     public List<Problem> problems() {
         return problems.problems();
     }
@@ -294,7 +294,7 @@ public final class ProjectDesk {
         disposed = true;
         disk.stop();
         close(true);
-        problems.stop();
+        problems.dispose();
         alarm.close();
     }
 

@@ -12,16 +12,20 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.workbench.look.Spacing;
 
-/** The text that shows while the mouse rests on a cell. */
-final class CellHover extends DefaultToolTip {
+/** The text that shows while the mouse rests on a cell of a table. */
+public final class CellHover extends DefaultToolTip {
     private final Table table;
     private final BiFunction<Integer, Integer, String> text;
 
     /** A cell that the mouse is over. */
     private record Cell(int row, int column) {}
 
-    /** Has a table show texts, given by row and column; null for none. */
-    CellHover(Table table, BiFunction<Integer, Integer, String> text) {
+    /**
+     * Has a table show texts.
+     *
+     * @param text gives one by row and column; null or empty for none
+     */
+    public CellHover(Table table, BiFunction<Integer, Integer, String> text) {
         super(table, ToolTip.NO_RECREATE, false);
         this.table = table;
         this.text = text;
@@ -41,7 +45,8 @@ final class CellHover extends DefaultToolTip {
 
     @Override
     protected boolean shouldCreateToolTip(Event event) {
-        return super.shouldCreateToolTip(event) && getText(event) != null;
+        String shown = getText(event);
+        return super.shouldCreateToolTip(event) && shown != null && !shown.isEmpty();
     }
 
     @Override

@@ -161,7 +161,7 @@ public final class Columns {
                 header,
                 unit,
                 true,
-                Math.max(NUMBER_WIDTH, header.length() + unit.length() + 5),
+                Math.max(NUMBER_WIDTH, header.length() + unit.length() + 2),
                 shown,
                 Optional.empty(),
                 Comparator.comparing(shown),

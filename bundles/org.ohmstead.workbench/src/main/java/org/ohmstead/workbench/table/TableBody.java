@@ -28,6 +28,8 @@ final class TableBody<R> {
     private final Table table;
     private final Composite cover;
     private final Label words;
+    private int lastWidth;
+    private int leastLastWidth;
 
     TableBody(Composite parent, TableSpec<R> spec) {
         this.spec = spec;
@@ -67,7 +69,9 @@ final class TableBody<R> {
             column.setWidth(Math.max(headerWidth, (int) Math.ceil(definition.widthChars() * average) + CELL_EXTRA));
             int at = index;
             column.addListener(SWT.Selection, event -> sort.accept(at));
+            lastWidth = column.getWidth();
         }
+        leastLastWidth = lastWidth;
         gc.dispose();
     }
 
@@ -86,11 +90,31 @@ final class TableBody<R> {
         arrange(cover.getParent().getClientArea());
     }
 
+    /** The last column, where it holds words, takes what the others leave, as long as the user has given it no other width. */
+    private void stretchLast() {
+        int last = table.getColumnCount() - 1;
+        if (last < 0
+                || spec.columns().get(last).alignRight()
+                || table.getColumn(last).getWidth() != lastWidth) {
+            return;
+        }
+        int others = 0;
+        for (int index = 0; index < last; index++) {
+            others += table.getColumn(index).getWidth();
+        }
+        int wanted = Math.max(leastLastWidth, table.getClientArea().width - others);
+        if (wanted != lastWidth) {
+            table.getColumn(last).setWidth(wanted);
+            lastWidth = table.getColumn(last).getWidth();
+        }
+    }
+
     private void arrange(Rectangle area) {
         if (area.isEmpty()) {
             return;
         }
         table.setBounds(area);
+        stretchLast();
         int width = Math.max(0, area.width - 4 * Spacing.MARGIN);
         Point size = cover.computeSize(width, SWT.DEFAULT);
         int top = table.getHeaderHeight() + 2 * Spacing.MARGIN;

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 
 /** What can be done to whole rows; each is one change with one name. */
 final class TableChanges<R> {
@@ -155,9 +154,7 @@ final class TableChanges<R> {
                     .map(column -> column.copied(line.row()))
                     .toList());
         }
-        Clipboard clipboard = new Clipboard(owner.getDisplay());
-        clipboard.setContents(new Object[] {TabbedText.write(cells)}, new Transfer[] {TextTransfer.getInstance()});
-        clipboard.dispose();
+        CopiedTable.toClipboard(owner.getDisplay(), TabbedText.write(cells));
         owner.mention("Copied " + spec.counted(chosen.size()) + (withHeader ? " with the header." : "."));
     }
 

@@ -28,6 +28,7 @@ final class HandWork implements BackgroundWork {
 
     private final List<Runnable> held = new ArrayList<>();
     private boolean holding;
+    private boolean holdingLater;
 
     void hold() {
         holding = true;
@@ -35,6 +36,7 @@ final class HandWork implements BackgroundWork {
 
     void letGo() {
         holding = false;
+        holdingLater = false;
         List<Runnable> actions = List.copyOf(held);
         held.clear();
         actions.forEach(Runnable::run);
@@ -69,8 +71,17 @@ final class HandWork implements BackgroundWork {
         done.accept(result);
     }
 
+    /** Holds back what is wanted later, until it is let go. */
+    void holdLater() {
+        holdingLater = true;
+    }
+
     @Override
     public void later(Runnable action) {
-        action.run();
+        if (holdingLater) {
+            held.add(action);
+        } else {
+            action.run();
+        }
     }
 }

@@ -19,7 +19,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.Severity;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectLock;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
@@ -244,6 +246,60 @@ class ProjectDeskTest extends DeskStage {
     }
 
     @Test
+    void showsProblemsOfTheProgramWhileNoProjectIsOpen() throws Exception {
+        Problem module = new Problem(Severity.WARNING, "module x", "It does not run.", "Take it away.");
+        Problem title = new Problem(Severity.NOTE, "$.title", "The title is short.", "Make it longer.");
+        Registration registration = desk.addProblemProvider(new ProblemProvider() {
+            @Override
+            public List<Problem> problems(ProjectView view) {
+                return List.of(title);
+            }
+
+            @Override
+            public List<Problem> problemsWithoutProject() {
+                return List.of(module);
+            }
+        });
+        alarm.advance(Duration.ofMillis(150));
+        assertEquals(List.of(module), desk.problems());
+        assertEquals(List.of("problems 1"), diary.read());
+        open();
+        alarm.advance(Duration.ofMillis(150));
+        assertTrue(desk.problems().contains(title), desk.problems().toString());
+        assertFalse(desk.problems().contains(module), "asked for a project, it is not asked for what is without one");
+        desk.close(Unsaved.DISCARD);
+        assertEquals(List.of(), desk.problems());
+        alarm.advance(Duration.ofMillis(150));
+        assertEquals(List.of(module), desk.problems());
+        registration.close();
+        alarm.advance(Duration.ofMillis(150));
+        assertEquals(List.of(), desk.problems());
+    }
+
+    @Test
+    void problemsWithoutAProjectThatCameLateAreNotShownForIt() {
+        Problem module = new Problem(Severity.WARNING, "module x", "It does not run.", "Take it away.");
+        work.hold();
+        desk.addProblemProvider(new ProblemProvider() {
+            @Override
+            public List<Problem> problems(ProjectView view) {
+                return List.of();
+            }
+
+            @Override
+            public List<Problem> problemsWithoutProject() {
+                return List.of(module);
+            }
+        });
+        alarm.advance(Duration.ofMillis(150));
+        desk.open(folder, Unsaved.REFUSE, session -> {}, failures::add);
+        work.letGo();
+        assertTrue(desk.session().isPresent());
+        alarm.advance(Duration.ofMillis(150));
+        assertFalse(desk.problems().contains(module), desk.problems().toString());
+    }
+
+    @Test
     void saysWhatTheStatusLineShows() throws Exception {
         assertEquals(Optional.empty(), desk.status());
         ProjectSession session = open();
@@ -287,5 +343,30 @@ class ProjectDeskTest extends DeskStage {
         }));
         open();
         assertEquals(List.of(folder.toAbsolutePath().normalize().toString()), stored);
+    }
+
+    @Test
+    void asksForNoProblemsOnceItIsDisposed() {
+        List<String> asked = new ArrayList<>();
+        desk.addProblemProvider(new ProblemProvider() {
+            @Override
+            public List<Problem> problems(ProjectView view) {
+                asked.add(view.project().title());
+                return List.of();
+            }
+
+            @Override
+            public List<Problem> problemsWithoutProject() {
+                asked.add("no project");
+                return List.of();
+            }
+        });
+        open();
+        work.holdLater();
+        alarm.advance(Duration.ofMillis(150));
+        asked.clear();
+        desk.dispose();
+        work.letGo();
+        assertEquals(List.of(), asked);
     }
 }

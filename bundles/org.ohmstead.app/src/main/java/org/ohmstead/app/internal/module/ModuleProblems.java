@@ -20,6 +20,11 @@ public final class ModuleProblems implements ProblemProvider {
 
     @Override
     public List<Problem> problems(ProjectView view) {
+        return problemsWithoutProject();
+    }
+
+    @Override
+    public List<Problem> problemsWithoutProject() {
         return of(ModuleFolders.found());
     }
 

@@ -12,21 +12,16 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.menus.WorkbenchWindowControlContribution;
-import org.ohmstead.model.Project;
+import org.ohmstead.app.internal.AnyChange;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
-import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.DeskStatus;
-import org.ohmstead.workbench.session.DisplaySettings;
-import org.ohmstead.workbench.session.LogSnapshot;
 import org.ohmstead.workbench.session.ProjectDesk;
-import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
 
 /** What the bottom of the window always says: the project, its log, the ambient temperature and the supply. */
-public final class StatusTrim extends WorkbenchWindowControlContribution implements DeskListener {
-
+public final class StatusTrim extends WorkbenchWindowControlContribution {
     private ProjectDesk desk;
     private Registration registration;
     private CLabel project;
@@ -43,11 +38,11 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
                 .margins(Spacing.GAP, 2)
                 .spacing(Spacing.MARGIN, 0)
                 .applyTo(line);
-        project = label(line, "status.project", "Larkspur L2-90: what it delivers, saved");
+        project = label(line, "status.project", "The title of a project, saved");
         log = label(line, "status.log", "9999 entries, chain whole");
         ambient = label(line, "status.ambient", "Air 23.4 \u00b0C");
         supply = label(line, "status.supply", "Supply 10 to 16 V");
-        registration = desk.listen(this);
+        registration = desk.listen(new AnyChange(this::show));
         show();
         return line;
     }
@@ -59,7 +54,8 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
         GC gc = new GC(label);
         int width = gc.textExtent(longest).x + Spacing.GAP;
         gc.dispose();
-        // The room is fixed: the bar gives it once, before there is a project to speak of.
+        // The room is fixed: the bar gives it once, before there is a project to speak of. With what the platform keeps
+        // for itself it must fit beside it in a window 1280 points wide.
         GridDataFactory.swtDefaults()
                 .align(SWT.FILL, SWT.CENTER)
                 .hint(width, SWT.DEFAULT)
@@ -72,7 +68,7 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
             return;
         }
         Optional<DeskStatus> status = desk.status();
-        set(project, status.map(StatusTrim::project).orElse("No project open"));
+        set(project, status.map(this::project).orElse("No project open"));
         set(log, status.map(open -> open.logSentence()).orElse(""));
         set(ambient, status.map(StatusTrim::ambient).orElse(""));
         set(supply, status.map(StatusTrim::supply).orElse(""));
@@ -83,8 +79,20 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
         }
     }
 
-    private static String project(DeskStatus status) {
-        return status.title() + (status.readOnly() ? ", read only" : status.dirty() ? ", not saved" : ", saved");
+    /** A long title loses its end, never the words behind it. */
+    private String project(DeskStatus status) {
+        String state = status.readOnly() ? ", read only" : status.dirty() ? ", not saved" : ", saved";
+        int room = project.getSize().x == 0 ? Integer.MAX_VALUE : project.getSize().x;
+        GC gc = new GC(project);
+        String title = status.title();
+        int length = title.length();
+        String text = title + state;
+        while (length > 1 && gc.textExtent(text).x > room) {
+            length--;
+            text = title.substring(0, length).stripTrailing() + "\u2026" + state;
+        }
+        gc.dispose();
+        return text;
     }
 
     private static String ambient(DeskStatus status) {
@@ -111,30 +119,5 @@ public final class StatusTrim extends WorkbenchWindowControlContribution impleme
             registration.close();
         }
         super.dispose();
-    }
-
-    @Override
-    public void sessionChanged(Optional<ProjectSession> session) {
-        show();
-    }
-
-    @Override
-    public void projectChanged(Project before, Project after) {
-        show();
-    }
-
-    @Override
-    public void stateChanged() {
-        show();
-    }
-
-    @Override
-    public void displayChanged(DisplaySettings settings) {
-        show();
-    }
-
-    @Override
-    public void logChanged(LogSnapshot snapshot) {
-        show();
     }
 }

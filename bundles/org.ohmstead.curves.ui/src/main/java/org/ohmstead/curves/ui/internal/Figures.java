@@ -4,34 +4,16 @@
 package org.ohmstead.curves.ui.internal;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Stated;
 
 /** Numbers as this view shows them. */
 final class Figures {
-    private static final int UNCERTAINTY_DIGITS = 2;
-
     private Figures() {}
 
-    /**
-     * A value and its expanded uncertainty, the uncertainty with two significant digits and the value to the same place (GUM 7.2.6);
-     * the uncertainty is empty when there is none.
-     */
-    record Stated(String value, String expanded) {
-        String text() {
-            return expanded.isEmpty() ? value : value + "\u00a0\u00b1\u00a0" + expanded;
-        }
-    }
-
     static Stated stated(double value, double expandedUncertainty) {
-        if (!(expandedUncertainty > 0)) {
-            return new Stated(fixed(value, 1), "");
-        }
-        BigDecimal rounded = BigDecimal.valueOf(expandedUncertainty)
-                .round(new MathContext(UNCERTAINTY_DIGITS, RoundingMode.HALF_UP));
-        int places = UNCERTAINTY_DIGITS - 1 - (rounded.precision() - rounded.scale() - 1);
-        return new Stated(fixed(value, places), fixed(rounded.doubleValue(), places));
+        return Stated.of(value, expandedUncertainty, alone -> fixed(alone, 1));
     }
 
     static String fixed(double value, int places) {

@@ -24,6 +24,7 @@ import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.DeskListener;
@@ -41,6 +42,7 @@ public final class PowerComposite extends Composite {
 
     private final ProjectDesk desk;
     private final ChoiceBar choices;
+    private final Slices showing;
     private final ChartCanvas chart;
     private final SheetTable ratings;
     private final SheetTable powers;
@@ -57,6 +59,7 @@ public final class PowerComposite extends Composite {
         this.desk = desk;
         Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
         choices = new ChoiceBar(this, this::showCurves, this::copyPowers);
+        showing = new Slices(this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(choices.control());
         SashForm sash = new SashForm(this, SWT.VERTICAL | SWT.SMOOTH);
         sash.setSashWidth(Spacing.GAP);
@@ -165,8 +168,10 @@ public final class PowerComposite extends Composite {
         boolean broken = desk.log().state() == LogState.BROKEN;
         choices.say(broken ? desk.log().sentence() : "", broken ? tones.error() : tones.mutedText());
         choices.offer(study);
-        showRatings();
-        showCurves();
+        showing.clear();
+        showing.add(this::showRatings);
+        showing.add(this::showChart);
+        showing.add(this::showPowers);
     }
 
     private void fail(Exception failure) {
@@ -191,12 +196,16 @@ public final class PowerComposite extends Composite {
     }
 
     private void showCurves() {
+        showChart();
+        showPowers();
+    }
+
+    private void showChart() {
         Optional<CurveGroup> group = choices.group();
         if (group.isEmpty()) {
             shown = Optional.empty();
             shownGroup = Optional.empty();
             chart.showMessage(whyNothing());
-            showPowers();
             return;
         }
         PowerPlot plot = PowerPlot.of(study, group.get(), choices.channels(), desk.chosenEntry());
@@ -205,7 +214,6 @@ public final class PowerComposite extends Composite {
         shown = Optional.of(plot);
         shownGroup = group;
         chart.show(PlotSource.of(plot.plot()), sameChart);
-        showPowers();
     }
 
     private static boolean sameAxes(CurveGroup one, CurveGroup other) {

@@ -12,6 +12,7 @@ import org.ohmstead.curves.RatingResult;
 import org.ohmstead.model.Rating;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Stated;
 
 /** The ratings and what became of them, as a table. */
 final class RatingSheet {
@@ -62,7 +63,7 @@ final class RatingSheet {
 
     private static Sheet.Cell measured(RatingOutcome outcome) {
         double expanded = Coverage.expanded(outcome.standardUncertaintyWatts());
-        Figures.Stated power = Figures.stated(outcome.powerWatts(), expanded);
+        Stated power = Figures.stated(outcome.powerWatts(), expanded);
         String justMet = outcome.justMetSupplyVolts().isPresent()
                 ? "; the rated power is reached at "
                         + Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2) + " V"

@@ -5,6 +5,7 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /**
  * A small table as text: what is shown, and what is copied.
@@ -52,17 +53,9 @@ record Sheet(List<Header> headers, List<Row> rows) {
 
     /** Returns the table for a spreadsheet: a header first, tabs between the columns. */
     String tabText() {
-        List<String> lines = new ArrayList<>();
-        lines.add(String.join(
-                "\t", headers.stream().map(Header::text).map(Sheet::plain).toList()));
-        for (Row row : rows) {
-            lines.add(String.join(
-                    "\t", row.cells().stream().map(Cell::text).map(Sheet::plain).toList()));
-        }
-        return String.join("\n", lines) + "\n";
-    }
-
-    private static String plain(String text) {
-        return text.replace('\u00a0', ' ').replaceAll("[\\t\\r\\n]+", " ");
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(headers.stream().map(Header::text).toList());
+        rows.forEach(row -> lines.add(row.cells().stream().map(Cell::text).toList()));
+        return CopiedTable.text(lines);
     }
 }

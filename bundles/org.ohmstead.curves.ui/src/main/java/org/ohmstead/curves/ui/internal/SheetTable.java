@@ -5,24 +5,18 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
-import org.eclipse.jface.window.DefaultToolTip;
-import org.eclipse.jface.window.ToolTip;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.table.CellHover;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /** Shows a {@link Sheet}: figures on the right, more on hover, Ctrl+C copies the selected rows or all of them. */
 final class SheetTable {
@@ -42,7 +36,7 @@ final class SheetTable {
                 copy();
             }
         }));
-        showHovers();
+        new CellHover(table, this::hover);
     }
 
     Table control() {
@@ -138,27 +132,7 @@ final class SheetTable {
         if (copied.rows().isEmpty()) {
             return;
         }
-        Clipboard clipboard = new Clipboard(table.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {copied.tabText()}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
-    }
-
-    private record Place(int row, int column) {}
-
-    private Optional<Place> place(Event event) {
-        TableItem item = table.getItem(new Point(event.x, event.y));
-        if (item == null) {
-            return Optional.empty();
-        }
-        for (int column = 0; column < table.getColumnCount(); column++) {
-            if (item.getBounds(column).contains(event.x, event.y)) {
-                return Optional.of(new Place(table.indexOf(item), column));
-            }
-        }
-        return Optional.empty();
+        CopiedTable.toClipboard(table.getDisplay(), copied.tabText());
     }
 
     /** Returns what to show when the pointer rests on a cell; empty for nothing. */
@@ -166,25 +140,5 @@ final class SheetTable {
         return row < sheet.rows().size() && column < sheet.headers().size()
                 ? sheet.rows().get(row).cells().get(column).hover()
                 : "";
-    }
-
-    private void showHovers() {
-        DefaultToolTip tip = new DefaultToolTip(table, ToolTip.NO_RECREATE, false) {
-            @Override
-            protected Object getToolTipArea(Event event) {
-                return place(event).orElse(null);
-            }
-
-            @Override
-            protected String getText(Event event) {
-                return place(event).map(at -> hover(at.row(), at.column())).orElse("");
-            }
-
-            @Override
-            protected boolean shouldCreateToolTip(Event event) {
-                return super.shouldCreateToolTip(event) && !getText(event).isEmpty();
-            }
-        };
-        tip.setShift(new Point(12, 12));
     }
 }

@@ -24,6 +24,7 @@ import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.workbench.look.Stated;
 
 class PowerStudyTest {
     private static CurveGroup stereo(PowerStudy study) {
@@ -212,7 +213,7 @@ class PowerStudyTest {
     @ParameterizedTest
     @CsvSource({"97.262, 1.04, 97.3, 1.0", "333.517, 16.3, 334, 16", "4.00412, 0.0042, 4.0041, 0.0042"})
     void statesValuesWithTheirUncertainty(double value, double expanded, String text, String uncertainty) {
-        assertEquals(new Figures.Stated(text, uncertainty), Figures.stated(value, expanded));
+        assertEquals(new Stated(text, uncertainty), Figures.stated(value, expanded));
     }
 
     @ParameterizedTest

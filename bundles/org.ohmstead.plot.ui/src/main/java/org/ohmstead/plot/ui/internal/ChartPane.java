@@ -32,6 +32,7 @@ public final class ChartPane extends Canvas {
     private static final double POINTS_PER_INCH = 72;
     private static final double WIDEST_TEXT = 420;
     private static final int NOTICE_MILLISECONDS = 6000;
+    private static final String TOO_SMALL = "There is too little room for the chart.";
 
     private final ChartModel model;
     private final Runnable drawn;
@@ -184,15 +185,10 @@ public final class ChartPane extends Canvas {
     }
 
     private void paint(GC gc) {
-        if (model.picture()
-                .map(picture -> !picture.request().look().equals(look()))
-                .orElse(false)) {
-            asked = Optional.empty(); // the theme changed while the chart was out of sight
-        }
-        refresh();
+        refresh(); // the theme may have changed while the chart was out of sight
         Rectangle area = getClientArea();
         fillGround(gc, area);
-        Optional<String> sentence = failure.or(model::message);
+        Optional<String> sentence = failure.or(model::message).or(this::tooSmall);
         if (sentence.isPresent()) {
             paintSentence(gc, sentence.get(), area);
         } else if (model.source().isPresent() && model.picture().isPresent() && image.isPresent()) {
@@ -205,6 +201,11 @@ public final class ChartPane extends Canvas {
             gc.setLineWidth(1);
             gc.drawRectangle(1, 1, area.width - 3, area.height - 3);
         }
+    }
+
+    /** A picture from before would have another size and maybe the colours of another theme. */
+    private Optional<String> tooSmall() {
+        return model.source().isPresent() && wanted().isEmpty() ? Optional.of(TOO_SMALL) : Optional.empty();
     }
 
     private void paintSentence(GC gc, String sentence, Rectangle area) {

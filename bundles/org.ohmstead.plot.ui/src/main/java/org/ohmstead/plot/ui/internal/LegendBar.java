@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -19,12 +20,18 @@ import org.ohmstead.plot.chart.ChartLook;
 /** The row of toggles below the chart, one for each named series and band; wraps where it has no room. */
 public final class LegendBar extends Composite {
     private final ChartModel model;
+    private final Supplier<ChartLook> look;
     private List<LegendKey> keys = List.of();
 
-    /** Makes an empty row. */
-    public LegendBar(Composite parent, ChartModel model) {
+    /**
+     * Makes an empty row.
+     *
+     * @param look gives the colours of the moment
+     */
+    public LegendBar(Composite parent, ChartModel model, Supplier<ChartLook> look) {
         super(parent, SWT.NONE);
         this.model = model;
+        this.look = look;
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
         layout.spacing = 2;
         layout.marginLeft = 8;
@@ -35,7 +42,7 @@ public final class LegendBar extends Composite {
     }
 
     /** Shows the toggles of the plot; returns whether they are others than before. */
-    public boolean show(Plot plot, ChartLook look) {
+    public boolean show(Plot plot) {
         List<LegendKey> wanted = keysOf(plot);
         boolean others = !wanted.equals(keys);
         if (others) {
@@ -43,10 +50,10 @@ public final class LegendBar extends Composite {
             for (Control each : getChildren()) {
                 each.dispose();
             }
-            wanted.forEach(each -> new LegendToggle(this, model, each));
+            wanted.forEach(each -> new LegendToggle(this, model, each, look));
         }
         for (Control each : getChildren()) {
-            ((LegendToggle) each).update(look);
+            each.redraw();
         }
         return others;
     }

@@ -3,6 +3,7 @@
 
 package org.ohmstead.plot.ui.internal;
 
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -30,14 +31,17 @@ final class LegendToggle extends Canvas {
 
     private final ChartModel model;
     private final LegendKey key;
-    private ChartLook look = ChartLook.LIGHT;
+    private final Supplier<ChartLook> looks;
+    private ChartLook look;
     private Image sample;
     private boolean hovered;
 
-    LegendToggle(Composite parent, ChartModel model, LegendKey key) {
+    LegendToggle(Composite parent, ChartModel model, LegendKey key, Supplier<ChartLook> looks) {
         super(parent, SWT.DOUBLE_BUFFERED);
         this.model = model;
         this.key = key;
+        this.looks = looks;
+        look = looks.get();
         setData("ohmstead.id", "chart.legend." + key.name());
         setToolTipText("Shows or hides “" + key.name().replace("&", "&&") + "”.");
         addListener(SWT.Paint, event -> paint(event.gc));
@@ -103,13 +107,13 @@ final class LegendToggle extends Canvas {
         });
     }
 
-    /** Takes the colours and shows whether the series is on. */
-    void update(ChartLook newLook) {
-        if (!newLook.equals(look)) {
-            look = newLook;
+    /** The theme may have changed since the last time. */
+    private void takeLook() {
+        ChartLook now = looks.get();
+        if (!now.equals(look)) {
+            look = now;
             disposeSample();
         }
-        redraw();
     }
 
     private void disposeSample() {
@@ -134,6 +138,7 @@ final class LegendToggle extends Canvas {
     }
 
     private void paint(GC gc) {
+        takeLook();
         Rectangle area = getClientArea();
         gc.setBackground(SwtColours.of(look.background()));
         gc.fillRectangle(area);

@@ -4,6 +4,7 @@
 package org.ohmstead.signal.ui.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BiFunction;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
@@ -35,6 +37,7 @@ public final class FiguresPane extends Composite {
     private final Table figureTable;
     private final Table harmonicTable;
     private final Label explanation;
+    private final Slices filling;
     private List<Figure> figures = List.of();
     private List<String> channelNames = List.of();
 
@@ -47,6 +50,7 @@ public final class FiguresPane extends Composite {
         harmonicTable = table(sash, "capture.harmonics");
         sash.setWeights(WEIGHTS);
         sash.setSashWidth(Spacing.GAP);
+        filling = new Slices(this);
         explanation = Ids.name(new Label(this, SWT.WRAP), "capture.explanation");
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(explanation);
         figureTable.addListener(SWT.Selection, event -> explain(figureOf((TableItem) event.item, -1)));
@@ -82,7 +86,11 @@ public final class FiguresPane extends Composite {
     }
 
     private String figureOf(TableItem item, int column) {
-        Figure figure = figures.get(figureTable.indexOf(item));
+        int row = figureTable.indexOf(item);
+        if (row >= figures.size()) {
+            return ""; // the rows of what is shown now are still to come
+        }
+        Figure figure = figures.get(row);
         if (column >= FIRST_CHANNEL_COLUMN) {
             return figure.explanation(column - FIRST_CHANNEL_COLUMN);
         }
@@ -110,7 +118,6 @@ public final class FiguresPane extends Composite {
 
     /** Shows the figures of some channels. */
     public void show(List<String> names, List<Figure> newFigures, List<HarmonicRow> harmonics) {
-        boolean otherColumns = !names.equals(channelNames) || figureTable.getColumnCount() == 0;
         figures = newFigures;
         channelNames = names;
         explain("");
@@ -135,13 +142,36 @@ public final class FiguresPane extends Composite {
             }
             harmonicCells.add(cells);
         }
-        fill(figureTable, otherColumns ? figureHeads : List.of(), FIRST_CHANNEL_COLUMN, figureCells);
-        fill(harmonicTable, otherColumns ? harmonicHeads : List.of(), 0, harmonicCells);
+        filling.clear();
+        fill(figureTable, figureHeads, FIRST_CHANNEL_COLUMN, figureCells);
+        fill(harmonicTable, harmonicHeads, 0, harmonicCells);
     }
 
-    private static void fill(Table table, List<String> newHeads, int firstNumber, List<List<String>> rows) {
-        table.setRedraw(false);
-        if (!newHeads.isEmpty()) {
+    private void fill(Table table, List<String> heads, int firstNumber, List<List<String>> rows) {
+        filling.add(() -> {
+            table.setRedraw(false);
+            makeColumns(table, heads, firstNumber);
+            table.setRedraw(true);
+        });
+        filling.add(() -> {
+            table.setRedraw(false);
+            table.setItemCount(rows.size());
+            for (int i = 0; i < rows.size(); i++) {
+                table.getItem(i).setText(rows.get(i).toArray(String[]::new));
+            }
+            table.deselectAll();
+            fitColumns(table, firstNumber);
+            table.setRedraw(true);
+        });
+    }
+
+    private static void makeColumns(Table table, List<String> newHeads, int firstNumber) {
+        List<String> heads = Arrays.stream(table.getColumns())
+                .map(TableColumn::getText)
+                .limit(Math.max(0, table.getColumnCount() - 1))
+                .toList();
+        if (!newHeads.equals(heads)) {
+            table.removeAll(); // with rows in it each new column costs far more
             for (TableColumn column : table.getColumns()) {
                 column.dispose();
             }
@@ -153,18 +183,15 @@ public final class FiguresPane extends Composite {
             // The last column takes all the room that is left, so it holds nothing.
             new TableColumn(table, SWT.LEFT).setWidth(CELL_ROOM);
         }
-        table.setItemCount(rows.size());
-        for (int i = 0; i < rows.size(); i++) {
-            table.getItem(i).setText(rows.get(i).toArray(String[]::new));
-        }
-        table.deselectAll();
+    }
+
+    private static void fitColumns(Table table, int firstNumber) {
         for (int i = 0; i < table.getColumnCount() - 1; i++) {
             TableColumn column = table.getColumn(i);
             column.pack();
             int least = i >= firstNumber ? LEAST_NUMBER_WIDTH : 0;
             column.setWidth(Math.max(least, column.getWidth() + CELL_ROOM));
         }
-        table.setRedraw(true);
     }
 
     /** Calls an action when the user asks to copy while one of the tables has the focus. */

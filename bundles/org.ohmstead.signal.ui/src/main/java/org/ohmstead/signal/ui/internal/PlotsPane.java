@@ -127,11 +127,15 @@ public final class PlotsPane extends Composite {
     private void turnSash() {
         // Side by side as the rule; one above the other where that gives both a better shape.
         Rectangle room = getClientArea();
-        boolean stacked = room.width < NARROW_BELOW && room.width < SHALLOW_FROM * room.height;
-        int wanted = stacked ? SWT.VERTICAL : SWT.HORIZONTAL;
+        int wanted = stacked(room.width, room.height) ? SWT.VERTICAL : SWT.HORIZONTAL;
         if (sash.getOrientation() != wanted) {
             sash.setOrientation(wanted);
         }
+    }
+
+    /** Returns whether in so much room the one stands above the other. */
+    public static boolean stacked(int width, int height) {
+        return width < NARROW_BELOW && width < SHALLOW_FROM * height;
     }
 
     private void enable(boolean on) {

@@ -19,14 +19,14 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** Which reading is looked at, which of its levels, which channels; and the way to a file from elsewhere. */
 public final class SelectorStrip extends Composite {
-    private static final int COLUMNS = 7;
-    private static final int LEAST_COMBO_WIDTH = 200;
+    private static final int LEAST_COMBO_WIDTH = 150;
 
     private final Label title;
     private final Combo levels;
     private final Button lower;
     private final Button higher;
     private final Button copy;
+    private final Button figures;
     private final Composite channelChecks;
     private final Runnable channelsChanged;
     private final IntConsumer levelChosen;
@@ -39,16 +39,24 @@ public final class SelectorStrip extends Composite {
      * @param channelsChanged called when the user shows or hides a channel
      * @param open called when the user wants a file from elsewhere
      * @param copied called when the user wants the figures on the clipboard
+     * @param turned called when the user wants to see the figures instead of the charts, or the charts again
      */
     public SelectorStrip(
-            Composite parent, IntConsumer levelChosen, Runnable channelsChanged, Runnable open, Runnable copied) {
+            Composite parent,
+            IntConsumer levelChosen,
+            Runnable channelsChanged,
+            Runnable open,
+            Runnable copied,
+            Runnable turned) {
         super(parent, SWT.NONE);
         this.levelChosen = levelChosen;
         this.channelsChanged = channelsChanged;
-        Spacing.group(COLUMNS).applyTo(this);
-        title = Ids.name(new Label(this, SWT.NONE), "capture.title");
+        FlowRows.applyTo(this);
+        Composite reading = new Composite(this, SWT.NONE);
+        Spacing.group(3).applyTo(reading);
+        title = Ids.name(new Label(reading, SWT.NONE), "capture.title");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(title);
-        levels = Ids.name(new Combo(this, SWT.DROP_DOWN | SWT.READ_ONLY), "capture.level");
+        levels = Ids.name(new Combo(reading, SWT.DROP_DOWN | SWT.READ_ONLY), "capture.level");
         levels.setToolTipText("Level of the source, output power, distortion. Arrow keys go from level to level.");
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -56,16 +64,27 @@ public final class SelectorStrip extends Composite {
                 .hint(LEAST_COMBO_WIDTH, SWT.DEFAULT)
                 .applyTo(levels);
         levels.addListener(SWT.Selection, event -> chosen());
-        Composite steps = new Composite(this, SWT.NONE);
+        Composite steps = new Composite(reading, SWT.NONE);
         Spacing.tight(2).applyTo(steps);
         lower = step(steps, "\u2212", "capture.lower", "Next lower level", -1);
         higher = step(steps, "+", "capture.higher", "Next higher level", 1);
-        channelChecks = new Composite(this, SWT.NONE);
+        Composite tools = new Composite(this, SWT.NONE);
+        Spacing.group(4).applyTo(tools);
+        channelChecks = new Composite(tools, SWT.NONE);
         Spacing.group(1).applyTo(channelChecks);
-        Button file = Ids.name(new Button(this, SWT.PUSH), "capture.open-file");
+        GridDataFactory.swtDefaults()
+                .align(SWT.BEGINNING, SWT.CENTER)
+                .grab(true, false)
+                .applyTo(channelChecks);
+        figures = Ids.name(new Button(tools, SWT.TOGGLE), "capture.show-figures");
+        figures.setText("Fi&gures");
+        figures.setToolTipText("Show the figures and harmonics instead of the charts: there is no room for both.");
+        figures.addListener(SWT.Selection, event -> turned.run());
+        offerFigures(false);
+        Button file = Ids.name(new Button(tools, SWT.PUSH), "capture.open-file");
         file.setText("&Open capture file\u2026");
         file.addListener(SWT.Selection, event -> open.run());
-        copy = Ids.name(new Button(this, SWT.PUSH), "capture.copy");
+        copy = Ids.name(new Button(tools, SWT.PUSH), "capture.copy");
         copy.setText("Co&py figures");
         copy.setToolTipText("Copy figures and harmonics as a table for a spreadsheet (Ctrl+C in a table).");
         copy.addListener(SWT.Selection, event -> copied.run());
@@ -110,8 +129,8 @@ public final class SelectorStrip extends Composite {
         }
         levels.setEnabled(!texts.isEmpty());
         enableSteps();
-        layout(true);
-        requestLayout();
+        levels.requestLayout();
+        title.requestLayout();
     }
 
     /** Shows the same levels with other texts; the chosen one stays so. */
@@ -121,6 +140,18 @@ public final class SelectorStrip extends Composite {
         if (chosen >= 0) {
             levels.select(chosen);
         }
+    }
+
+    /** Lets the user turn from the charts to the figures and back, where there is no room for both. */
+    public void offerFigures(boolean offered) {
+        GridDataFactory.fillDefaults().exclude(!offered).applyTo(figures);
+        figures.setVisible(offered);
+        figures.requestLayout();
+    }
+
+    /** Returns whether the user wants the figures instead of the charts where there is no room for both. */
+    public boolean figuresWanted() {
+        return figures.getSelection();
     }
 
     /** Lets the user copy, or not while there is nothing to copy. */
@@ -148,7 +179,7 @@ public final class SelectorStrip extends Composite {
                 channelsChanged.run();
             });
         }
-        requestLayout();
+        channelChecks.requestLayout();
         layout(true, true);
     }
 

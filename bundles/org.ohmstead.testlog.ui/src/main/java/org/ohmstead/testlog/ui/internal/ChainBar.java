@@ -8,9 +8,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
@@ -27,6 +24,7 @@ import org.ohmstead.workbench.session.LogSnapshot;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /** The line below the table: what there is to do with entries, whether the log is whole, and its head. */
 final class ChainBar {
@@ -95,6 +93,7 @@ final class ChainBar {
     void show(LogSnapshot log) {
         headHash = log.headHash();
         head.setText(headHash.isEmpty() ? "" : "Head " + Figures.shortHash(headHash));
+        head.requestLayout();
         head.setToolTipText(headHash.isEmpty() ? null : "Hash of the last entry: " + headHash);
         head.setForeground(Tones.of(bar).mutedText());
         copyHead.setEnabled(!headHash.isEmpty());
@@ -163,23 +162,20 @@ final class ChainBar {
         showFault.setVisible(named);
         trouble.setVisible(!lines.isEmpty());
         ((GridData) trouble.getLayoutData()).exclude = lines.isEmpty();
-        bar.getParent().layout(true, true);
+        faults.requestLayout();
+        showFault.requestLayout();
+        trouble.requestLayout();
     }
 
     private void say(String sentence, Color tone) {
         result.setText(sentence.replace("&", "&&"));
         result.setToolTipText(sentence.isEmpty() ? null : sentence);
         result.setForeground(tone);
-        bar.getParent().layout(true, true);
+        result.requestLayout();
     }
 
     private void copyHead() {
-        Clipboard clipboard = new Clipboard(bar.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {headHash}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        CopiedTable.toClipboard(bar.getDisplay(), headHash);
     }
 
     private static String capital(String sentence) {

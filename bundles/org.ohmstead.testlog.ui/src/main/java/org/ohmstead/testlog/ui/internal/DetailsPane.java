@@ -11,9 +11,6 @@ import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
@@ -26,6 +23,7 @@ import org.ohmstead.testlog.ui.internal.Details.Cell;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /** Shows the details of an entry as text that can be read with the keyboard, selected and copied. */
 final class DetailsPane {
@@ -148,11 +146,6 @@ final class DetailsPane {
     }
 
     private void toClipboard(String content) {
-        Clipboard clipboard = new Clipboard(text.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {content}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        CopiedTable.toClipboard(text.getDisplay(), content);
     }
 }

@@ -4,7 +4,6 @@
 package org.ohmstead.testlog.ui.internal;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -13,12 +12,12 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Stated;
 
 /** Numbers, times and hashes as the test log shows them. */
 final class Figures {
     static final String NONE = "\u2013";
 
-    private static final int UNCERTAINTY_DIGITS = 2;
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 4;
     private static final int SHORT_HASH = 10;
     private static final DateTimeFormatter SECOND =
@@ -29,25 +28,11 @@ final class Figures {
 
     private Figures() {}
 
-    /**
-     * A value and its expanded uncertainty, the uncertainty with two significant digits and the value to the same place (GUM 7.2.6);
-     * the uncertainty is empty when there is none.
-     */
-    record Stated(String value, String expanded) {
-        String text() {
-            return expanded.isEmpty() ? value : value + "\u00a0\u00b1\u00a0" + expanded;
-        }
-    }
-
     static Stated stated(double value, double standardUncertainty) {
-        double expanded = Coverage.expanded(standardUncertainty);
-        if (!(expanded > 0)) {
-            return new Stated(Numbers.digits(value, DIGITS_WITHOUT_UNCERTAINTY), "");
-        }
-        BigDecimal rounded =
-                BigDecimal.valueOf(expanded).round(new MathContext(UNCERTAINTY_DIGITS, RoundingMode.HALF_UP));
-        int places = UNCERTAINTY_DIGITS - 1 - (rounded.precision() - rounded.scale() - 1);
-        return new Stated(fixed(value, places), fixed(rounded.doubleValue(), places));
+        return Stated.of(
+                value,
+                Coverage.expanded(standardUncertainty),
+                alone -> Numbers.digits(alone, DIGITS_WITHOUT_UNCERTAINTY));
     }
 
     static String fixed(double value, int places) {

@@ -17,6 +17,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Stated;
 
 /**
  * One entry of the log as a row of the table.
@@ -62,7 +63,7 @@ record LogRow(LogEntry entry, RowState state, List<String> cells, String searche
 
     private static void addReading(Map<LogColumn, String> texts, Reading reading) {
         ChannelReading channel = reading.weakestChannel();
-        Figures.Stated power = Figures.stated(channel.powerWatts(), channel.standardUncertaintyWatts());
+        Stated power = Figures.stated(channel.powerWatts(), channel.standardUncertaintyWatts());
         texts.put(LogColumn.STEP, reading.stepId());
         texts.put(LogColumn.MODE, Words.of(reading.mode()));
         texts.put(LogColumn.LOAD, Numbers.shown(reading.nominalLoadOhms()));

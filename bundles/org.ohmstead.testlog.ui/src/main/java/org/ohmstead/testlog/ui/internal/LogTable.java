@@ -8,16 +8,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.jface.window.DefaultToolTip;
-import org.eclipse.jface.window.ToolTip;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
@@ -26,6 +20,8 @@ import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.testlog.ui.internal.LogArrangement.Order;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Tones;
+import org.ohmstead.workbench.table.CellHover;
+import org.ohmstead.workbench.table.CopiedTable;
 
 /** The table of the entries. Rows become widgets only when they scroll into sight. */
 final class LogTable {
@@ -59,7 +55,7 @@ final class LogTable {
                 table.selectAll();
             }
         }));
-        showHovers();
+        new CellHover(table, this::hover);
     }
 
     Table control() {
@@ -208,53 +204,12 @@ final class LogTable {
         if (rows.isEmpty()) {
             return;
         }
-        Clipboard clipboard = new Clipboard(table.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {TabText.of(rows)}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        CopiedTable.toClipboard(table.getDisplay(), TabText.of(rows));
     }
 
-    private record Place(int index, LogColumn column) {}
-
-    private Optional<Place> place(Event event) {
-        TableItem item = table.getItem(new Point(event.x, event.y));
-        if (item == null) {
-            return Optional.empty();
-        }
-        int index = table.indexOf(item);
-        for (LogColumn column : LogColumn.values()) {
-            if (item.getBounds(column.ordinal()).contains(event.x, event.y)) {
-                return Optional.of(new Place(index, column));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private String hover(Place place) {
-        return place.index() < arrangement.shown().size()
-                ? arrangement.shown().get(place.index()).hover(place.column())
+    private String hover(int index, int column) {
+        return index < arrangement.shown().size()
+                ? arrangement.shown().get(index).hover(LogColumn.values()[column])
                 : "";
-    }
-
-    private void showHovers() {
-        DefaultToolTip tip = new DefaultToolTip(table, ToolTip.NO_RECREATE, false) {
-            @Override
-            protected Object getToolTipArea(Event event) {
-                return place(event).orElse(null);
-            }
-
-            @Override
-            protected String getText(Event event) {
-                return place(event).map(LogTable.this::hover).orElse("");
-            }
-
-            @Override
-            protected boolean shouldCreateToolTip(Event event) {
-                return super.shouldCreateToolTip(event) && !getText(event).isEmpty();
-            }
-        };
-        tip.setShift(new Point(12, 12));
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.model.Mode;
+import org.ohmstead.workbench.look.Stated;
 
 class LogRowTest {
     private static final LogRow ROW = LogRow.of(Samples.entry(7, Samples.reading("s1", Mode.STEREO, 4, 13.5, 97.26)));
@@ -74,7 +75,7 @@ class LogRowTest {
     @CsvSource({"97.262, 0.5, 97.3, 1.0", "333.517, 8.2, 334, 16", "4.00412, 0.0021, 4.0041, 0.0042", "52, 0, 52.00, ''"
     })
     void statesValuesWithTheirUncertainty(double value, double standard, String text, String expanded) {
-        assertEquals(new Figures.Stated(text, expanded), Figures.stated(value, standard));
+        assertEquals(new Stated(text, expanded), Figures.stated(value, standard));
     }
 
     @Test

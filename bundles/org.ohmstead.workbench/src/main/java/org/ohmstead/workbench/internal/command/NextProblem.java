@@ -16,7 +16,7 @@ public final class NextProblem extends DeskHandler {
 
     @Override
     boolean applies(ProjectDesk desk) {
-        return !desk.problems().isEmpty();
+        return desk.session().isPresent() && !desk.problems().isEmpty();
     }
 
     @Override

@@ -82,9 +82,18 @@ final class AmplifierPage implements SectionPage {
         Composite top = new Composite(page.body(), SWT.NONE);
         top.setLayout(new FlowColumns(LEAST_WIDTH, 2));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-        identity(page, top);
+        FormSection form = new FormSection(top, "amplifier", "Identity");
         Composite limits = new Composite(top, SWT.NONE);
         Spacing.group(1).applyTo(limits);
+        page.part(() -> identity(page, form));
+        page.part(() -> kind(page, form));
+        page.part(() -> lowestLoads(page, limits));
+        page.part(() -> fuses(page, limits));
+        page.part(() -> ratings(page));
+        return page.start();
+    }
+
+    private static void lowestLoads(FormPage page, Composite limits) {
         page.heading(limits, "Lowest loads the maker allows");
         page.smallTable(
                 limits,
@@ -92,6 +101,9 @@ final class AmplifierPage implements SectionPage {
                 "$.amplifier.lowestLoads",
                 project -> project.amplifier().lowestLoads(),
                 (project, rows) -> with(project, amplifier -> amplifier.withLowestLoads(oneForEachMode(rows))));
+    }
+
+    private static void fuses(FormPage page, Composite limits) {
         page.heading(limits, "Fuses");
         page.smallTable(
                 limits,
@@ -99,6 +111,9 @@ final class AmplifierPage implements SectionPage {
                 "$.amplifier.fuses",
                 project -> project.amplifier().fuses(),
                 (project, rows) -> with(project, amplifier -> amplifier.withFuses(rows)));
+    }
+
+    private static void ratings(FormPage page) {
         page.heading(page.body(), "Ratings: what the maker claims");
         page.table(
                 page.body(),
@@ -109,11 +124,9 @@ final class AmplifierPage implements SectionPage {
                     RowIds.refuseDoubles(project.amplifier().ratings(), rows, Rating::id);
                     return with(project, amplifier -> amplifier.withRatings(rows));
                 });
-        return page.start();
     }
 
-    private static void identity(FormPage page, Composite parent) {
-        FormSection form = new FormSection(parent, "amplifier", "Identity");
+    private static void identity(FormPage page, FormSection form) {
         bind(page, form.text("maker", "&Maker"), "maker", Amplifier::maker, Amplifier::withMaker);
         bind(page, form.requiredText("model", "M&odel"), "model", Amplifier::model, Amplifier::withModel);
         bind(
@@ -128,6 +141,9 @@ final class AmplifierPage implements SectionPage {
                 "channelCount",
                 Amplifier::channelCount,
                 Amplifier::withChannelCount);
+    }
+
+    private static void kind(FormPage page, FormSection form) {
         Field<SupplyType> supplyType =
                 form.choice("supplytype", "Supply &type", List.of(SupplyType.values()), Words::of);
         supplyType.setHint(

@@ -39,11 +39,11 @@ final class AmplifierTables {
 
     private static List<Column<Rating>> ratingColumns() {
         return List.of(
-                Columns.requiredText("id", "Id", Rating::id, Rating::withId),
+                Columns.requiredText("id", "Id", Rating::id, Rating::withId).withWidth(14),
                 Columns.choice("kind", "Kind", List.of(PowerKind.values()), Words::of, Rating::kind, Rating::withKind)
-                        .withWidth(13),
-                Columns.choice("mode", "Mode", List.of(Mode.values()), Words::of, Rating::mode, Rating::withMode)
                         .withWidth(11),
+                Columns.choice("mode", "Mode", List.of(Mode.values()), Words::of, Rating::mode, Rating::withMode)
+                        .withWidth(8),
                 Columns.quantity("loadOhms", "Load", Measure.of(Unit.OHM), Rating::loadOhms, Rating::withLoadOhms),
                 Columns.quantity(
                                 "powerWatts",
@@ -66,7 +66,7 @@ final class AmplifierTables {
                         Rating::frequencyHz,
                         Rating::withFrequencyHz),
                 Columns.text("wording", "Wording", Rating::wording, Rating::withWording)
-                        .withWidth(48));
+                        .withWidth(24));
     }
 
     private static String powerHover(Rating rating) {

@@ -83,9 +83,14 @@ final class BenchPage implements SectionPage {
         Composite top = new Composite(page.body(), SWT.NONE);
         top.setLayout(new FlowColumns(LEAST_WIDTH, 3));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-        supply(page, top);
-        cable(page, top);
-        place(page, top);
+        page.part(() -> supply(page, top));
+        page.part(() -> cable(page, top));
+        page.part(() -> place(page, top));
+        page.part(() -> meters(page));
+        return page.start();
+    }
+
+    private static void meters(FormPage page) {
         page.heading(page.body(), "Meters");
         page.table(
                 page.body(),
@@ -96,7 +101,6 @@ final class BenchPage implements SectionPage {
                     RowIds.refuseDoubles(project.bench().meters(), rows, Meter::id);
                     return project.withBench(project.bench().withMeters(rows));
                 });
-        return page.start();
     }
 
     private static String caution(Supply supply) {

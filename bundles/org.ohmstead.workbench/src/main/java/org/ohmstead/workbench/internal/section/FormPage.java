@@ -27,6 +27,7 @@ import org.ohmstead.model.Severity;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.section.SectionControl;
 import org.ohmstead.workbench.session.DeskListener;
@@ -51,19 +52,23 @@ final class FormPage implements SectionControl, DeskListener {
     private final ProjectDesk desk;
     private final String id;
     private final Composite root;
-    private final EmptyNote closed;
+    /** What stands there without a project; made when it is wanted, which is seldom. */
+    private Optional<EmptyNote> closed = Optional.empty();
+
     private final ScrolledComposite scrolled;
     private final Composite body;
     private final MessageLine readOnlyLine;
     private final List<Binding> bindings = new ArrayList<>();
+    private final Slices building;
+    private boolean complete;
+    private boolean focusedLater;
+    private Optional<ProjectPath> revealedLater = Optional.empty();
 
     FormPage(Composite parent, ProjectDesk desk, String id) {
         this.desk = desk;
         this.id = id;
         root = Ids.name(new Composite(parent, SWT.NONE), id);
         root.setLayout(new StackLayout());
-        closed = new EmptyNote(root, id + ".closed");
-        closed.show(Optional.empty(), "No project is open.", "Open a project; this page then shows its part of it.");
         scrolled = new ScrolledComposite(root, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
@@ -75,6 +80,8 @@ final class FormPage implements SectionControl, DeskListener {
         body.addListener(SWT.Resize, event -> fit());
         readOnlyLine = new MessageLine(body, id + ".readonly");
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(readOnlyLine);
+        readOnlyLine.setVisible(false);
+        building = new Slices(root);
         Registration registration = desk.listen(this);
         root.addListener(SWT.Dispose, event -> registration.close());
     }
@@ -182,10 +189,74 @@ final class FormPage implements SectionControl, DeskListener {
         return LocalDate.now();
     }
 
-    /** Shows the project for the first time, when all parts are there. */
+    /**
+     * Has a part of the page made in a turn of the event loop of its own, after those before it.
+     *
+     * @param maker adds widgets and what ties them to the project
+     */
+    void part(Runnable maker) {
+        building.add(() -> {
+            int before = bindings.size();
+            List<Control> widgetsBefore = below(body);
+            maker.run();
+            List<Control> fresh = new ArrayList<>(below(body));
+            fresh.removeAll(widgetsBefore);
+            forgetSizes(fresh);
+            List<Binding> made = List.copyOf(bindings.subList(before, bindings.size()));
+            project().ifPresent(project -> show(made, project));
+        });
+        building.add(this::measure);
+    }
+
+    /** Shows the page as soon as all parts are there. */
     SectionControl start() {
+        building.add(() -> {
+            complete = true;
+            showBody();
+            fit();
+            // The user may have gone elsewhere meanwhile.
+            if (focusedLater && (root.isFocusControl() || root.getDisplay().getFocusControl() == null)) {
+                setFocus();
+            }
+            revealedLater.ifPresent(this::reveal);
+            revealedLater = Optional.empty();
+        });
         showSession();
         return this;
+    }
+
+    private void show(List<Binding> some, Project project) {
+        boolean readOnly = readOnly();
+        for (Binding binding : some) {
+            binding.showProject(project);
+            binding.showProblems(desk.problems());
+            binding.setReadOnly(readOnly);
+        }
+    }
+
+    /** What has been measured did not know these. */
+    @SuppressWarnings(
+            "deprecation") // what is to be used instead arranges all at once, for a page that is not there yet
+    private void forgetSizes(List<Control> fresh) {
+        body.changed(fresh.toArray(Control[]::new));
+    }
+
+    private static List<Control> below(Composite composite) {
+        List<Control> found = new ArrayList<>();
+        for (Control child : composite.getChildren()) {
+            found.add(child);
+            if (child instanceof Composite inner && !(child instanceof EditTable<?>)) {
+                found.addAll(below(inner));
+            }
+        }
+        return found;
+    }
+
+    /** Measures what is there, so that the whole needs not be measured in one go at the end. */
+    private void measure() {
+        if (root.getClientArea().width > 0) {
+            body.computeSize(root.getClientArea().width, SWT.DEFAULT, false);
+        }
     }
 
     @Override
@@ -218,24 +289,44 @@ final class FormPage implements SectionControl, DeskListener {
 
     private void showSession() {
         Optional<Project> project = project();
-        ((StackLayout) root.getLayout()).topControl = project.isPresent() ? scrolled : closed;
-        root.layout();
-        if (project.isPresent()) {
-            bindings.forEach(binding -> binding.showProject(project.get()));
-            bindings.forEach(binding -> binding.showProblems(desk.problems()));
-            showState();
+        project.ifPresent(shown -> show(bindings, shown));
+        showState();
+        showBody();
+    }
+
+    private EmptyNote closedNote() {
+        if (closed.isEmpty()) {
+            EmptyNote note = new EmptyNote(root, id + ".closed");
+            note.show(Optional.empty(), "No project is open.", "Open a project; this page then shows its part of it.");
+            closed = Optional.of(note);
+        }
+        return closed.get();
+    }
+
+    private void showBody() {
+        Control shown = project().isEmpty() ? closedNote() : complete ? scrolled : null;
+        if (((StackLayout) root.getLayout()).topControl != shown) {
+            ((StackLayout) root.getLayout()).topControl = shown;
+            root.layout();
         }
     }
 
     private void showState() {
-        boolean readOnly = desk.session().map(ProjectSession::readOnly).orElse(true);
+        boolean readOnly = readOnly();
         bindings.forEach(binding -> binding.setReadOnly(readOnly));
-        ((GridData) readOnlyLine.getLayoutData()).exclude = !readOnly;
-        readOnlyLine.setVisible(readOnly);
+        if (((GridData) readOnlyLine.getLayoutData()).exclude == readOnly) {
+            ((GridData) readOnlyLine.getLayoutData()).exclude = !readOnly;
+            readOnlyLine.setVisible(readOnly);
+            readOnlyLine.requestLayout();
+        }
         if (readOnly) {
             readOnlyLine.show(Severity.NOTE, readOnlySentence());
         }
         fit();
+    }
+
+    private boolean readOnly() {
+        return desk.session().map(ProjectSession::readOnly).orElse(true);
     }
 
     private String readOnlySentence() {
@@ -251,8 +342,9 @@ final class FormPage implements SectionControl, DeskListener {
     /** Brings the height of the scrolled body up to date. */
     void fit() {
         int width = scrolled.getClientArea().width;
-        if (width > 0) {
-            scrolled.setMinHeight(body.computeSize(width, SWT.DEFAULT).y);
+        if (width > 0 && complete) {
+            scrolled.setMinHeight(
+                    body.computeSize(width, SWT.DEFAULT, false).y); // who changes a size asks for a layout
         }
     }
 
@@ -267,17 +359,22 @@ final class FormPage implements SectionControl, DeskListener {
     }
 
     private void reveal(ProjectPath path) {
-        if (bindings.stream().noneMatch(binding -> binding.reveal(path))) {
+        if (!complete) {
+            revealedLater = Optional.of(path);
+        } else if (bindings.stream().noneMatch(binding -> binding.reveal(path))) {
             setFocus();
         }
     }
 
     @Override
     public void setFocus() {
-        if (scrolled.isVisible()) {
+        if (!complete) {
+            focusedLater = true;
+            root.forceFocus();
+        } else if (project().isPresent()) {
             body.setFocus();
         } else {
-            closed.setFocus();
+            closedNote().setFocus();
         }
     }
 }

@@ -80,7 +80,13 @@ final class LoadsPage implements SectionPage {
         page.add(project -> caution.show(Severity.WARNING, caution(project)));
         NoteLine missing = page.note(page.body(), "missing");
         page.add(project -> missing.show(Severity.ERROR, missing(project)));
-        EditTable<BenchLoad> loads = page.table(page.body(), spec(), "$.loads", Project::loads, LoadsPage::withLoads);
+        List<EditTable<BenchLoad>> loads = new ArrayList<>();
+        page.part(() -> loads.add(page.table(page.body(), spec(), "$.loads", Project::loads, LoadsPage::withLoads)));
+        page.part(() -> branches(page, loads.get(0)));
+        return page.start();
+    }
+
+    private static void branches(FormPage page, EditTable<BenchLoad> loads) {
         Label heading = page.heading(page.body(), "Branches");
         EditTable<LoadBranch> branches = new EditTable<>(page.body(), BranchBinding.spec());
         GridDataFactory.fillDefaults()
@@ -88,7 +94,6 @@ final class LoadsPage implements SectionPage {
                 .hint(SWT.DEFAULT, BRANCHES_HEIGHT)
                 .applyTo(branches);
         page.add(new BranchBinding(page, loads, heading, branches));
-        return page.start();
     }
 
     private static String caution(Project project) {

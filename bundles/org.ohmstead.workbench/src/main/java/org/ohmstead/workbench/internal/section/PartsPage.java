@@ -72,12 +72,16 @@ final class PartsPage implements SectionPage {
         page.heading(page.body(), "Load resistors on the shelf");
         NoteLine caution = page.note(page.body(), "caution");
         page.add(project -> caution.show(Severity.WARNING, caution(project)));
+        page.part(() -> table(page));
+        return page.start();
+    }
+
+    private static void table(FormPage page) {
         page.table(
                 page.body(), spec(), "$.bench.parts", project -> project.bench().parts(), (project, rows) -> {
                     RowIds.refuseDoubles(project.bench().parts(), rows, Part::id);
                     return project.withBench(project.bench().withParts(rows));
                 });
-        return page.start();
     }
 
     private static String caution(Project project) {

@@ -5,6 +5,7 @@ package org.ohmstead.workbench.internal.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -70,35 +71,23 @@ final class PlanPage implements SectionPage {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         page.heading(head, "Steps, in the order they are run");
         Button toggle = Buttons.toggle(head, "plan.addsteps", "&Add steps\u2026");
+        Composite place = new Composite(page.body(), SWT.NONE);
+        Spacing.group(1).applyTo(place);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(place);
+        place.setVisible(false);
         toggle.setToolTipText(
                 "Adds every combination of modes, loads, supply volts and stimuli that the plan does not have yet.");
-        AddStepsPanel panel = new AddStepsPanel(page.body(), page, () -> show(page, toggle, false));
-        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(panel);
-        panel.setVisible(false);
-        toggle.addListener(SWT.Selection, event -> show(page, toggle, toggle.getSelection()));
-        toggle.setData(panel);
-        page.add(new PanelBinding(panel, toggle));
-        NoteLine caution = page.note(page.body(), "caution");
-        page.add(project -> caution.show(Severity.WARNING, caution(project)));
-        page.table(page.body(), StepTable.spec(page::project), "$.plan", Project::plan, (project, rows) -> {
-            RowIds.refuseDoubles(project.plan(), rows, Step::id);
-            return project.withPlan(rows);
+        page.add(new AddSteps(page, toggle, place));
+        page.part(() -> {
+            NoteLine caution = page.note(page.body(), "caution");
+            page.add(project -> caution.show(Severity.WARNING, caution(project)));
         });
+        page.part(() ->
+                page.table(page.body(), StepTable.spec(page::project), "$.plan", Project::plan, (project, rows) -> {
+                    RowIds.refuseDoubles(project.plan(), rows, Step::id);
+                    return project.withPlan(rows);
+                }));
         return page.start();
-    }
-
-    private static void show(FormPage page, Button toggle, boolean visible) {
-        AddStepsPanel panel = (AddStepsPanel) toggle.getData();
-        toggle.setSelection(visible);
-        ((GridData) panel.getLayoutData()).exclude = !visible;
-        panel.setVisible(visible);
-        page.body().layout(true, true);
-        page.fit();
-        if (visible) {
-            panel.setFocus();
-        } else {
-            toggle.setFocus();
-        }
     }
 
     private static String caution(Project project) {
@@ -115,22 +104,55 @@ final class PlanPage implements SectionPage {
                 + "). They may destroy the output stage or blow the fuses; leave out what you do not mean to risk.";
     }
 
-    /**
-     * Keeps the panel up to date.
-     *
-     * @param panel for adding steps
-     * @param toggle opens it
-     */
-    private record PanelBinding(AddStepsPanel panel, Button toggle) implements Binding {
-        @Override
-        public void showProject(Project project) {
-            panel.showProject(project);
+    /** The panel for adding steps, which is made when it is first wanted, and the button that opens it. */
+    private static final class AddSteps implements Binding {
+        private final FormPage page;
+        private final Button toggle;
+        private final Composite place;
+        private Optional<AddStepsPanel> panel = Optional.empty();
+        private boolean readOnly;
+
+        AddSteps(FormPage page, Button toggle, Composite place) {
+            this.page = page;
+            this.toggle = toggle;
+            this.place = place;
+            toggle.addListener(SWT.Selection, event -> show(toggle.getSelection()));
+        }
+
+        private AddStepsPanel make() {
+            AddStepsPanel made = new AddStepsPanel(place, page, () -> show(false));
+            GridDataFactory.fillDefaults().grab(true, false).applyTo(made);
+            page.project().ifPresent(made::showProject);
+            made.setReadOnly(readOnly);
+            return made;
+        }
+
+        private void show(boolean visible) {
+            if (visible && panel.isEmpty()) {
+                panel = Optional.of(make());
+            }
+            toggle.setSelection(visible);
+            ((GridData) place.getLayoutData()).exclude = !visible;
+            place.setVisible(visible);
+            page.body().layout(true, true);
+            page.fit();
+            if (visible) {
+                panel.ifPresent(AddStepsPanel::setFocus);
+            } else {
+                toggle.setFocus();
+            }
         }
 
         @Override
-        public void setReadOnly(boolean readOnly) {
+        public void showProject(Project project) {
+            panel.ifPresent(shown -> shown.showProject(project));
+        }
+
+        @Override
+        public void setReadOnly(boolean newReadOnly) {
+            readOnly = newReadOnly;
             toggle.setEnabled(!readOnly);
-            panel.setReadOnly(readOnly);
+            panel.ifPresent(shown -> shown.setReadOnly(readOnly));
         }
     }
 }

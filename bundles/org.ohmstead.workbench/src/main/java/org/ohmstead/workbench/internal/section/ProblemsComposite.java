@@ -13,9 +13,6 @@ import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -26,6 +23,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.model.Problem;
+import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
@@ -35,8 +33,9 @@ import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
+import org.ohmstead.workbench.table.CopiedTable;
 
-/** All problems of the open project in one table, each with its remedy and a jump to its cause. */
+/** All problems of the open project, or without one of the program itself, in one table, each with its remedy and a jump to its cause. */
 public final class ProblemsComposite extends Composite implements DeskListener {
     private static final List<Severity> SEVERITIES = List.of(Severity.values());
     private static final int FILTER_WIDTH = 110;
@@ -169,12 +168,7 @@ public final class ProblemsComposite extends Composite implements DeskListener {
         if (lines.isEmpty()) {
             return;
         }
-        Clipboard clipboard = new Clipboard(getDisplay());
-        try {
-            clipboard.setContents(new Object[] {ProblemLine.asTsv(lines)}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        CopiedTable.toClipboard(getDisplay(), ProblemLine.asTsv(lines));
     }
 
     @Override
@@ -207,14 +201,15 @@ public final class ProblemsComposite extends Composite implements DeskListener {
     }
 
     private void showAll() {
-        List<Problem> problems = desk.session().isPresent() ? desk.problems() : List.of();
+        List<Problem> problems = desk.problems();
+        Optional<Project> project = desk.session().map(ProjectSession::project);
         int only = severity.getSelectionIndex();
         Optional<Severity> wanted = only <= 0 ? Optional.empty() : Optional.of(SEVERITIES.get(only - 1));
         List<ProblemLine> lines = new ArrayList<>();
         for (int index = 0; index < problems.size(); index++) {
             Problem problem = problems.get(index);
             String place =
-                    PlaceWords.of(problem.where(), desk.session().orElseThrow().project());
+                    project.map(open -> PlaceWords.of(problem.where(), open)).orElse(problem.where());
             lines.add(new ProblemLine(problem, place, index));
         }
         shown = lines.stream()
@@ -248,12 +243,12 @@ public final class ProblemsComposite extends Composite implements DeskListener {
     }
 
     private void showCount(List<Problem> problems) {
-        String all = desk.session().isEmpty() ? "" : ProblemLine.counted(problems);
+        String all = desk.session().isEmpty() && problems.isEmpty() ? "" : ProblemLine.counted(problems);
         count.setText(shown.size() == problems.size() ? all : shown.size() + " of " + problems.size() + " shown");
     }
 
     private void showTop(List<Problem> problems) {
-        if (desk.session().isEmpty()) {
+        if (desk.session().isEmpty() && problems.isEmpty()) {
             empty.show(
                     Optional.empty(),
                     "No project is open.",
@@ -272,7 +267,7 @@ public final class ProblemsComposite extends Composite implements DeskListener {
 
     private void showDetail() {
         List<ProblemLine> lines = chosen();
-        goToButton.setEnabled(!lines.isEmpty());
+        goToButton.setEnabled(!lines.isEmpty() && desk.session().isPresent());
         detail.show(lines.stream().findFirst(), Tones.of(this));
     }
 }

@@ -65,6 +65,12 @@ final class SheetPage implements SectionPage {
         Composite top = new Composite(page.body(), SWT.NONE);
         top.setLayout(new FlowColumns(LEAST_WIDTH, 2));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+        page.part(() -> head(page, top));
+        page.part(() -> verdicts(page, top));
+        return page.start();
+    }
+
+    private static void head(FormPage page, Composite top) {
         FormSection head = new FormSection(top, "sheet", "Head of the sheet");
         Field<String> title = head.requiredText("title", "&Title of the project");
         page.bind(title, "$.title", "Set project title", Project::title, Project::withTitle);
@@ -81,6 +87,9 @@ final class SheetPage implements SectionPage {
                 SheetSettings::preparedBy,
                 SheetSettings::withPreparedBy);
         bind(page, head.lines("remarks", "&Remarks"), "remarks", SheetSettings::remarks, SheetSettings::withRemarks);
+    }
+
+    private static void verdicts(FormPage page, Composite top) {
         FormSection verdicts = new FormSection(top, "sheet.verdicts", "Verdicts");
         Field<Double> confidence = verdicts.percent("confidence", "&Confidence");
         confidence.check(value -> {
@@ -92,7 +101,6 @@ final class SheetPage implements SectionPage {
         verdicts.note(
                 "Intervals on the sheet cover the true value with this probability. A rating is met, or falls short, only"
                         + " when that is at least as sure; otherwise the verdict is undecided.");
-        return page.start();
     }
 
     private static <T> void bind(

@@ -18,6 +18,9 @@ import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.Problem;
+import org.ohmstead.model.Severity;
+import org.ohmstead.workbench.session.ProblemProvider;
+import org.ohmstead.workbench.session.ProjectView;
 
 class ProblemsCompositeTest {
     @TempDir
@@ -78,6 +81,40 @@ class ProblemsCompositeTest {
                     stage.find("problems.empty", Label.class).getText());
             stage.type("problems.filter", "BRANCH wires");
             assertEquals(1, table.getItemCount());
+        }
+    }
+
+    @Test
+    void listsProblemsOfTheProgramWithoutAProject() throws Exception {
+        Problem fault = new Problem(Severity.WARNING, "module x", "The module x does not run.", "Take it away.");
+        try (SectionStage stage = SectionStage.closed(temp)) {
+            stage.show(shell -> new ProblemsComposite(shell, stage.desk, problem -> {}));
+            assertTrue(stage.find("problems.empty", Label.class).isVisible());
+            stage.desk.addProblemProvider(new ProblemProvider() {
+                @Override
+                public List<Problem> problems(ProjectView view) {
+                    return List.of();
+                }
+
+                @Override
+                public List<Problem> problemsWithoutProject() {
+                    return List.of(fault);
+                }
+            });
+            Table table = stage.find("problems.table", Table.class);
+            stage.waitFor(() -> table.getItemCount() == 1);
+            assertTrue(table.isVisible(), "the note of an empty view covers it");
+            assertEquals(fault.what(), table.getItem(0).getText(1));
+            assertEquals("module x", table.getItem(0).getText(2));
+            assertEquals("1 warning", stage.find("problems.count", Label.class).getText());
+            table.setSelection(0);
+            table.notifyListeners(SWT.Selection, new Event());
+            assertEquals(
+                    fault.remedy(),
+                    stage.find("problems.detail.remedy", Label.class).getText());
+            assertFalse(stage.find("problems.goto", Button.class).isEnabled(), "there is nowhere to go");
+            stage.openProject();
+            stage.waitFor(() -> table.getItemCount() == 0);
         }
     }
 
