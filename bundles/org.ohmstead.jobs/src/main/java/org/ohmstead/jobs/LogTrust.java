@@ -5,6 +5,7 @@ package org.ohmstead.jobs;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
@@ -58,10 +59,17 @@ public final class LogTrust {
                         + " Restore the log from a backup.");
     }
 
-    /** Returns the readings that were not voided, in their order. */
-    public static List<Reading> validReadings(List<LogEntry> entries) {
+    /** Returns the entries whose readings curves and verdicts rest on, in their order: neither voided nor set aside by the project. */
+    public static List<LogEntry> usedEntries(List<LogEntry> entries, Project project) {
         return entries.stream()
-                .filter(entry -> !entry.voided())
+                .filter(entry -> entry.reading().isPresent() && !entry.voided())
+                .filter(entry -> project.reasonSetAside(entry.id()).isEmpty())
+                .toList();
+    }
+
+    /** Returns the readings of {@link #usedEntries}. */
+    public static List<Reading> usedReadings(List<LogEntry> entries, Project project) {
+        return usedEntries(entries, project).stream()
                 .flatMap(entry -> entry.reading().stream())
                 .toList();
     }

@@ -59,11 +59,14 @@ public final class SheetAssembly {
      */
     public static ResultsSheet assemble(
             Project project, List<Problem> readingProblems, VerifiedLog log, String softwareVersion, Instant now) {
-        List<LoadCurve> curves = LoadCurves.fit(LogTrust.validReadings(log.entries()));
+        List<LoadCurve> curves = LoadCurves.fit(LogTrust.usedReadings(log.entries(), project));
         List<SheetReading> readings = log.entries().stream()
                 .filter(entry -> entry.reading().isPresent())
                 .map(entry -> new SheetReading(
-                        entry.id(), entry.reading().get(), entry.voidedBy().map(VoidNote::reason)))
+                        entry.id(),
+                        entry.reading().get(),
+                        entry.voidedBy().map(VoidNote::reason),
+                        project.reasonSetAside(entry.id())))
                 .toList();
         // A calibration that ran out after the last reading says nothing against the sheet.
         LocalDate lastDay = readings.stream()

@@ -14,12 +14,17 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.Problem;
+import org.ohmstead.model.Project;
 import org.ohmstead.model.ProjectChecks;
+import org.ohmstead.model.SetAside;
+import org.ohmstead.model.json.ProjectFile;
+import org.ohmstead.report.HtmlSheet;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.report.SheetReading;
 import org.ohmstead.testlog.TestLog;
@@ -77,6 +82,23 @@ class SheetAssemblyTest {
         assertEquals("lead was loose", voided.voidReason().orElseThrow());
         assertTrue(sheet.curves().size() < curvesBefore, "the step's only reading still makes a curve");
         assertEquals(DemoSteps.FIVE.size() + 1, sheet.log().entryCount());
+    }
+
+    @Test
+    void showsAReadingThatTheProjectSetsAsideButDrawsNothingFromIt() throws Exception {
+        int curvesBefore = sheet().curves().size();
+        Project without = project.project().withSetAside(List.of(new SetAside("R0001", "amplifier still cold")));
+        ProjectFile.write(
+                project.folder(), without, Optional.of(project.loaded().document()));
+        project = ProjectFolder.open(project.folder());
+        ResultsSheet sheet = sheet();
+        SheetReading aside = sheet.readings().get(0);
+        assertEquals("amplifier still cold", aside.setAsideReason().orElseThrow());
+        assertTrue(aside.voidReason().isEmpty());
+        assertFalse(aside.stands());
+        assertTrue(sheet.curves().size() < curvesBefore, "the step's only reading still makes a curve");
+        assertEquals(DemoSteps.FIVE.size(), sheet.log().entryCount(), "the log itself is as it was");
+        assertTrue(HtmlSheet.render(sheet).contains("Set aside, not in curves and verdicts: amplifier still cold"));
     }
 
     @Test

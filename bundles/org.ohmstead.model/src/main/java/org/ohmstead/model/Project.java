@@ -3,8 +3,10 @@
 
 package org.ohmstead.model;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything about one test: the amplifier, the bench, the loads, the plan, and what the sheet says.
@@ -15,9 +17,16 @@ import java.util.Optional;
  * @param loads the bench's loads
  * @param plan the steps, in the order they are run
  * @param sheet settings of the results sheet
+ * @param setAside readings that are left out of curves and verdicts; each entry once
  */
 public record Project(
-        String title, Amplifier amplifier, Bench bench, List<BenchLoad> loads, List<Step> plan, SheetSettings sheet) {
+        String title,
+        Amplifier amplifier,
+        Bench bench,
+        List<BenchLoad> loads,
+        List<Step> plan,
+        SheetSettings sheet,
+        List<SetAside> setAside) {
     public Project {
         Checks.named(title, "title");
         Checks.present(amplifier, "amplifier");
@@ -25,6 +34,33 @@ public record Project(
         loads = List.copyOf(loads);
         plan = List.copyOf(plan);
         Checks.present(sheet, "sheet");
+        setAside = List.copyOf(setAside);
+        Set<String> entries = new HashSet<>();
+        for (SetAside each : setAside) {
+            if (!entries.add(each.entryId())) {
+                throw new IllegalArgumentException(
+                        "setAside is holding the entry \"" + each.entryId() + "\" twice; a reading is set aside once");
+            }
+        }
+    }
+
+    /** Makes a project of which no reading is set aside. */
+    public Project(
+            String title,
+            Amplifier amplifier,
+            Bench bench,
+            List<BenchLoad> loads,
+            List<Step> plan,
+            SheetSettings sheet) {
+        this(title, amplifier, bench, loads, plan, sheet, List.of());
+    }
+
+    /** Returns why the reading of a log entry is set aside; empty when it is not. */
+    public Optional<String> reasonSetAside(String entryId) {
+        return setAside.stream()
+                .filter(each -> each.entryId().equals(entryId))
+                .map(SetAside::reason)
+                .findFirst();
     }
 
     /** Returns the load with an id, or empty. */
@@ -39,31 +75,36 @@ public record Project(
 
     /** Returns this project with another amplifier. */
     public Project withAmplifier(Amplifier newAmplifier) {
-        return new Project(title, newAmplifier, bench, loads, plan, sheet);
+        return new Project(title, newAmplifier, bench, loads, plan, sheet, setAside);
     }
 
     /** Returns this project with another bench. */
     public Project withBench(Bench newBench) {
-        return new Project(title, amplifier, newBench, loads, plan, sheet);
+        return new Project(title, amplifier, newBench, loads, plan, sheet, setAside);
     }
 
     /** Returns this project with other loads. */
     public Project withLoads(List<BenchLoad> newLoads) {
-        return new Project(title, amplifier, bench, newLoads, plan, sheet);
+        return new Project(title, amplifier, bench, newLoads, plan, sheet, setAside);
     }
 
     /** Returns this project with another plan. */
     public Project withPlan(List<Step> newPlan) {
-        return new Project(title, amplifier, bench, loads, newPlan, sheet);
+        return new Project(title, amplifier, bench, loads, newPlan, sheet, setAside);
     }
 
     /** Returns this project with other sheet settings. */
     public Project withSheet(SheetSettings newSheet) {
-        return new Project(title, amplifier, bench, loads, plan, newSheet);
+        return new Project(title, amplifier, bench, loads, plan, newSheet, setAside);
     }
 
     /** Returns this project with another title. */
     public Project withTitle(String newTitle) {
-        return new Project(newTitle, amplifier, bench, loads, plan, sheet);
+        return new Project(newTitle, amplifier, bench, loads, plan, sheet, setAside);
+    }
+
+    /** Returns this project with other readings set aside. */
+    public Project withSetAside(List<SetAside> newSetAside) {
+        return new Project(title, amplifier, bench, loads, plan, sheet, newSetAside);
     }
 }

@@ -74,6 +74,7 @@ final class SampleProject {
                         new Stimulus.ContinuousSine(1000),
                         new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F),
                         false)),
-                new SheetSettings("", "", 0.95, ""));
+                new SheetSettings("", "", 0.95, ""),
+                List.of(new SetAside("R0003", "load lead was loose")));
     }
 }

@@ -12,9 +12,11 @@ import org.ohmstead.model.Reading;
  *
  * @param entryId id of the log's entry, not blank
  * @param reading the reading
- * @param voidReason why it was voided; empty when it stands
+ * @param voidReason why it was voided; empty when it was not
+ * @param setAsideReason why the project leaves it out of curves and verdicts though it is valid; empty when it does not
  */
-public record SheetReading(String entryId, Reading reading, Optional<String> voidReason) {
+public record SheetReading(
+        String entryId, Reading reading, Optional<String> voidReason, Optional<String> setAsideReason) {
     /** Checks that nothing is missing. */
     public SheetReading {
         if (entryId.isBlank()) {
@@ -22,10 +24,16 @@ public record SheetReading(String entryId, Reading reading, Optional<String> voi
         }
         Objects.requireNonNull(reading, "reading");
         Objects.requireNonNull(voidReason, "voidReason");
+        Objects.requireNonNull(setAsideReason, "setAsideReason");
     }
 
-    /** Returns whether the reading stands, that is, was not voided. */
+    /** Makes a reading that is not set aside. */
+    public SheetReading(String entryId, Reading reading, Optional<String> voidReason) {
+        this(entryId, reading, voidReason, Optional.empty());
+    }
+
+    /** Returns whether the reading stands: it was neither voided nor set aside. */
     public boolean stands() {
-        return voidReason.isEmpty();
+        return voidReason.isEmpty() && setAsideReason.isEmpty();
     }
 }

@@ -36,6 +36,7 @@ import org.ohmstead.model.Provenance;
 import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
@@ -68,7 +69,8 @@ final class Samples {
                         step("s3", new Stimulus.ContinuousSine(100), new EndPoint.FixedLevel(-6.25), false),
                         step("s4", new Stimulus.ContinuousSine(1000), limit(DistortionMeasure.THD_PLUS_NOISE_R), false),
                         step("s5", new Stimulus.ContinuousSine(1000), limit(DistortionMeasure.THD_R), false)),
-                new SheetSettings("Bench room", "N. N.", 0.95, "Line one.\nLine \"two\"."));
+                new SheetSettings("Bench room", "N. N.", 0.95, "Line one.\nLine \"two\"."),
+                List.of(new SetAside("R0003", "load lead was loose"), new SetAside("R0007", "amplifier still cold")));
     }
 
     private static EndPoint limit(DistortionMeasure measure) {

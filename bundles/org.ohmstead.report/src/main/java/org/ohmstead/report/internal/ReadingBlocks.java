@@ -83,6 +83,7 @@ final class ReadingBlocks {
     private static String note(SheetReading entry) {
         List<String> sentences = new ArrayList<>();
         entry.voidReason().ifPresent(reason -> sentences.add("Voided: " + reason));
+        entry.setAsideReason().ifPresent(reason -> sentences.add("Set aside, not in curves and verdicts: " + reason));
         sentences.addAll(entry.reading().notes());
         return String.join(" ", sentences);
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Problem;
@@ -162,13 +163,21 @@ final class SheetBuilder {
                 .orElse(sheet.producedAt());
     }
 
+    private long count(Predicate<SheetReading> which) {
+        return sheet.readings().stream().filter(which).count();
+    }
+
     private List<Item> integrity() {
         LogStamp log = sheet.log();
-        long voided = sheet.readings().stream().filter(entry -> !entry.stands()).count();
+        long voided = count(entry -> entry.voidReason().isPresent());
+        long setAside = count(entry -> entry.voidReason().isEmpty() && !entry.stands());
         List<Item> items = new ArrayList<>();
         items.add(new Item("Log head, SHA-256", log.headHash().isEmpty() ? "the log is empty" : log.headHash()));
         items.add(new Item("Entries in the log", Long.toString(log.entryCount())));
-        items.add(new Item("Readings", sheet.readings().size() + ", of which " + voided + " voided"));
+        items.add(new Item(
+                "Readings",
+                sheet.readings().size() + ", of which " + voided + " voided"
+                        + (setAside > 0 ? " and " + setAside + " set aside" : "")));
         items.add(new Item(
                 "Chain of hashes",
                 log.verified() ? "checked for this sheet and intact" : "NOT checked for this sheet, or not intact"));

@@ -16,6 +16,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
@@ -38,7 +39,15 @@ public final class ProjectReader {
         List<BenchLoad> loads = in.list("loads", "a load of the bench", ProjectReader::load);
         List<Step> plan = in.list("plan", "a step of the plan", ProjectReader::step);
         SheetSettings sheet = sheet(in.object("sheet", "settings of the results sheet"));
-        return in.build(() -> new Project(title, amplifier, bench, loads, plan, sheet));
+        List<SetAside> setAside =
+                in.list("setAside", "a reading left out of curves and verdicts", ProjectReader::setAside);
+        return in.build(() -> new Project(title, amplifier, bench, loads, plan, sheet, setAside));
+    }
+
+    private static SetAside setAside(FieldReader in) throws ProjectFileException {
+        String entryId = in.requiredText("entryId", "the id of the reading's entry in the log");
+        String reason = in.requiredText("reason", "why the reading is left out");
+        return in.build(() -> new SetAside(entryId, reason));
     }
 
     private static Amplifier amplifier(FieldReader in) throws ProjectFileException {

@@ -19,6 +19,7 @@ import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Supply;
@@ -38,6 +39,14 @@ public final class ProjectWriter {
                 .list("loads", project.loads(), ProjectWriter::load)
                 .list("plan", project.plan(), ProjectWriter::step)
                 .node("sheet", sheet(project.sheet()))
+                .list("setAside", project.setAside(), ProjectWriter::setAside)
+                .end();
+    }
+
+    private static ObjectNode setAside(SetAside setAside) {
+        return ObjectBuilder.begin()
+                .text("entryId", setAside.entryId())
+                .text("reason", setAside.reason())
                 .end();
     }
 
