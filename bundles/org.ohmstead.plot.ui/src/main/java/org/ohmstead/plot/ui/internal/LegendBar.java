@@ -51,6 +51,7 @@ public final class LegendBar extends Composite {
                 each.dispose();
             }
             wanted.forEach(each -> new LegendToggle(this, model, each, look));
+            layout(); // the bar's own size may stay as it is, and with it the old places
         }
         for (Control each : getChildren()) {
             each.redraw();
