@@ -21,9 +21,7 @@ import org.ohmstead.signal.Harmonic;
 import org.ohmstead.signal.LoadImpedance;
 import org.ohmstead.signal.WaveformAnalyzer;
 import org.ohmstead.units.Quantity;
-import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityFormat;
-import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -94,17 +92,17 @@ final class AnalyzeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        double ohms = positive(loadOhms, Unit.OHM, "--load-ohms");
+        double ohms = Quantities.positive(loadOhms, Unit.OHM, "--load-ohms");
         if (!Double.isFinite(loadMicrohenries) || loadMicrohenries < 0) {
             throw new InputException("--load-microhenries is " + loadMicrohenries + "; it must be at least 0.");
         }
         List<Double> scales = new ArrayList<>();
         for (String text : voltsPerFullScale) {
-            scales.add(positive(text, Unit.VOLT, "--volts-per-full-scale"));
+            scales.add(Quantities.positive(text, Unit.VOLT, "--volts-per-full-scale"));
         }
         OptionalDouble frequency = frequencyHz == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(positive(frequencyHz, Unit.HERTZ, "--frequency-hz"));
+                : OptionalDouble.of(Quantities.positive(frequencyHz, Unit.HERTZ, "--frequency-hz"));
         LoadImpedance load = loadMicrohenries > 0
                 ? new LoadImpedance.SeriesInductance(ohms, loadMicrohenries * 1e-6)
                 : new LoadImpedance.Resistance(ohms);
@@ -133,18 +131,6 @@ final class AnalyzeCommand implements Callable<Integer> {
         } catch (CaptureException e) {
             throw new InputException(
                     file.getFileName() + ", channel " + (char) ('A' + channel) + ": " + e.getMessage());
-        }
-    }
-
-    private static double positive(String text, Unit unit, String option) throws InputException {
-        try {
-            double value = QuantityParser.parse(text, unit).value();
-            if (value <= 0) {
-                throw new InputException(option + " is " + text + "; it must be above 0.");
-            }
-            return value;
-        } catch (QuantityException e) {
-            throw new InputException(option + ": " + e.getMessage());
         }
     }
 

@@ -7,10 +7,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.load.PlanPrecautions;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import picocli.CommandLine.Command;
@@ -44,7 +46,8 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         ProjectFolder folder = project.open();
-        List<Problem> problems = folder.problems(LocalDate.now());
+        List<Problem> problems = new ArrayList<>(folder.problems(LocalDate.now()));
+        problems.addAll(PlanPrecautions.of(folder.project()));
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             ArrayNode list = root.putArray("problems");

@@ -49,6 +49,11 @@ final class Console {
         err.println("ohmstead: " + harmless(text));
     }
 
+    /** Prints a line that belongs to the message before it. */
+    void note(String text) {
+        err.println("  " + harmless(text));
+    }
+
     /** Returns a text without control characters: what comes from a file shall not steer the terminal or feign lines. */
     private static String harmless(String text) {
         return text.codePoints()

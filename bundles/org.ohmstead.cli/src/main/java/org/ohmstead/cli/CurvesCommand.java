@@ -8,16 +8,23 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.LoadCurves;
 import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.curves.PowerPoint;
 import org.ohmstead.curves.SaturationCurve;
+import org.ohmstead.curves.study.CableModel;
 import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.Project;
+import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,6 +38,8 @@ import picocli.CommandLine.Option;
             "For each load, mode and channel the output stage's peak volts are taken as a straight line in the supply volts"
                     + " (gain times supply less a saturation voltage). With one supply voltage only, power is scaled by its square and"
                     + " said to be.",
+            "Then all loads and modes of an end point are studied together: which kind of supply the readings speak for, what the"
+                    + " output stage loses, which readings do not lie on the same curve.",
             ""
         },
         footer = {"", "Example: ohmstead curves kestrel.ohmstead --at 12.6,13.8,14.4"})
@@ -54,6 +63,31 @@ final class CurvesCommand implements Callable<Integer> {
             description = "Supply volts to state the power at (default ${DEFAULT-VALUE}).")
     private List<Double> supplyVolts;
 
+    @Option(
+            names = "--load-ohms",
+            paramLabel = "R",
+            description = "A load to predict the power into, whether it was measured or not, for example 3 or 2R67.")
+    private String loadOhms;
+
+    @Option(
+            names = "--mode",
+            paramLabel = "MODE",
+            defaultValue = "STEREO",
+            description = "How the channels meet that load: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private Mode mode;
+
+    @Option(
+            names = "--read-at-supply",
+            paramLabel = "EFFICIENCY",
+            description =
+                    "In the joint study, take the logged supply volts as read at the supply and bring them to the terminals"
+                            + " through the bench's cable, for an amplifier with all channels driven that turns so many percent of its input"
+                            + " into output.")
+    private String readAtSupply;
+
+    @Option(names = "--robust", description = "Let readings far off the curve count less (Huber's method).")
+    private boolean robust;
+
     CurvesCommand(Console console) {
         this.console = console;
     }
@@ -69,22 +103,46 @@ final class CurvesCommand implements Callable<Integer> {
             }
         }
         ProjectFolder folder = project.open();
-        List<LoadCurve> curves;
+        OptionalDouble load = Quantities.optionalPositive(loadOhms, Unit.OHM, "--load-ohms");
+        List<LogEntry> entries;
         try (TestLog log = folder.readLog()) {
-            curves = LoadCurves.fit(LogTrust.validReadings(LogTrust.trustedEntries(log)));
+            entries = LogTrust.usedEntries(LogTrust.trustedEntries(log), folder.project());
         }
+        List<LoadCurve> curves = LoadCurves.fit(
+                entries.stream().flatMap(entry -> entry.reading().stream()).toList());
         if (curves.isEmpty()) {
             throw new InputException(
                     "The log of " + folder.folder()
                             + " holds no valid reading that reached its end point. Run steps first, or look at: ohmstead log list");
         }
         double confidence = folder.project().sheet().confidence();
+        CurveStudies studies = new CurveStudies(
+                entries, supplyVolts, robust, new CurveStudies.Wish(load, mode), cable(folder.project()));
+        studies.leftOut().forEach(console::message);
         if (json.wanted()) {
-            console.json(document(curves, confidence));
+            ObjectNode document = document(curves, confidence);
+            document.set("studies", studies.document());
+            console.json(document);
         } else {
             print(curves, confidence);
+            studies.print(console, confidence);
         }
         return ExitCodes.DONE;
+    }
+
+    private Optional<CableModel> cable(Project project) throws InputException {
+        if (readAtSupply == null) {
+            return Optional.empty();
+        }
+        double efficiency = Quantities.ratio(readAtSupply, "--read-at-supply");
+        if (efficiency <= 0) {
+            throw new InputException(
+                    "--read-at-supply is " + readAtSupply + "; an efficiency above 0 % is needed, such as 70.");
+        }
+        return Optional.of(new CableModel(
+                project.bench().cable().loopOhms(),
+                new CableModel.CurrentDraw.ConstantPower(efficiency),
+                project.amplifier().channelCount()));
     }
 
     private void print(List<LoadCurve> curves, double confidence) {

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.jobs.JobException;
+import org.ohmstead.load.NotationException;
 import org.ohmstead.measure.standard.EvaluationException;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.report.ReportException;
@@ -53,12 +54,10 @@ public final class Ohmstead {
         }) {
             commands.addSubcommand(command);
         }
+        LoadCommand load = new LoadCommand(console);
+        commands.addSubcommand(withWords(load, load.words()));
         LogCommand log = new LogCommand(console);
-        CommandLine logWords = new CommandLine(log);
-        for (Object word : log.words()) {
-            logWords.addSubcommand(word);
-        }
-        commands.addSubcommand(logWords);
+        commands.addSubcommand(withWords(log, log.words()));
         commands.registerConverter(Path.class, Ohmstead::path);
         commands.setExpandAtFiles(false);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
@@ -74,6 +73,14 @@ public final class Ohmstead {
             return ExitCodes.OUTSIDE_FAILURE;
         }
         return exitCode;
+    }
+
+    private static CommandLine withWords(Object command, Object[] words) {
+        CommandLine commandLine = new CommandLine(command);
+        for (Object word : words) {
+            commandLine.addSubcommand(word);
+        }
+        return commandLine;
     }
 
     private static Path path(String name) {
@@ -100,6 +107,11 @@ public final class Ohmstead {
                 || failure instanceof TestLogException) {
             console.message(failure.getMessage());
             return outside(failure) ? ExitCodes.OUTSIDE_FAILURE : ExitCodes.BAD_INPUT;
+        }
+        if (failure instanceof NotationException notation) {
+            console.message(notation.getMessage());
+            notation.pointer().lines().forEach(console::note);
+            return ExitCodes.BAD_INPUT;
         }
         if (failure instanceof ReportException) {
             console.message(failure.getMessage());

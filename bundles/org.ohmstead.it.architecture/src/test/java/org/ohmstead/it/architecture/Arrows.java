@@ -19,6 +19,10 @@ final class Arrows {
     private static final String SIGNAL = "org.ohmstead.signal";
     private static final String METROLOGY = "org.ohmstead.metrology";
     private static final String CURVES = "org.ohmstead.curves";
+    private static final String CURVES_STUDY = "org.ohmstead.curves.study";
+    private static final String LOAD = "org.ohmstead.load";
+    private static final String LOAD_DRAWING = "org.ohmstead.load.drawing";
+    private static final String LOAD_SEARCH = "org.ohmstead.load.search";
     private static final String TESTLOG = "org.ohmstead.testlog";
     private static final String STANDARD = "org.ohmstead.measure.standard";
     private static final String REPORT = "org.ohmstead.report";
@@ -58,7 +62,8 @@ final class Arrows {
                             "de.rototor*")),
             Map.entry(SIGNAL, List.of(UNITS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
-            Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY)),
+            Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
+            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY)),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
             Map.entry(STANDARD, List.of(MODEL, SIGNAL, METROLOGY, UNITS)),
             Map.entry(
@@ -92,6 +97,10 @@ final class Arrows {
                             SIGNAL,
                             METROLOGY,
                             CURVES,
+                            CURVES_STUDY,
+                            LOAD,
+                            LOAD_DRAWING,
+                            LOAD_SEARCH,
                             TESTLOG,
                             STANDARD,
                             REPORT,
@@ -108,7 +117,9 @@ final class Arrows {
             WORKBENCH,
             List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, JOBS),
             "org.ohmstead.curves.ui",
-            List.of(CURVES, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
+            List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
+            "org.ohmstead.load.ui",
+            List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
             "org.ohmstead.signal.ui",
             List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
             "org.ohmstead.testlog.ui",

@@ -35,6 +35,8 @@ class DeclarationsTest {
     private static final List<String> VIEWS = List.of(
             "org.ohmstead.workbench.navigator",
             "org.ohmstead.workbench.problems",
+            "org.ohmstead.load.ui.design",
+            "org.ohmstead.load.ui.bank",
             "org.ohmstead.testlog.ui.log",
             "org.ohmstead.curves.ui.power",
             "org.ohmstead.signal.ui.capture",
@@ -105,6 +107,8 @@ class DeclarationsTest {
             "bench_editor",
             "parts_editor",
             "loads_editor",
+            "load_design_view",
+            "load_bank_view",
             "plan_editor",
             "welcome",
             "preferences"

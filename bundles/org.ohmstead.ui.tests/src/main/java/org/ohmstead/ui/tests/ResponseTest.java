@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,9 @@ class ResponseTest {
         "org.ohmstead.testlog.ui.log",
         "org.ohmstead.curves.ui.power",
         "org.ohmstead.signal.ui.capture",
-        "org.ohmstead.report.ui.sheet"
+        "org.ohmstead.report.ui.sheet",
+        "org.ohmstead.load.ui.design",
+        "org.ohmstead.load.ui.bank"
     };
     private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 
@@ -113,7 +116,10 @@ class ResponseTest {
     private void closeAll() {
         bench.page().closeAllEditors(false);
         for (String view : VIEWS) {
-            bench.page().hideView(bench.page().findView(view));
+            IViewPart open = bench.page().findView(view);
+            if (open != null) {
+                bench.page().hideView(open);
+            }
         }
         bench.pump().settle();
     }

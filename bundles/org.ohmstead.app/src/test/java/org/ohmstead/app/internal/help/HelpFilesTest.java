@@ -30,6 +30,8 @@ class HelpFilesTest {
             "bench_editor",
             "parts_editor",
             "loads_editor",
+            "load_design_view",
+            "load_bank_view",
             "plan_editor",
             "power_view",
             "capture_view",
@@ -104,7 +106,16 @@ class HelpFilesTest {
 
     @Test
     void warnsWhereWorkCanHurt() throws IOException, HelpException {
-        for (String name : List.of("first-steps", "amplifier", "bench", "loads", "plan", "replay", "modules")) {
+        for (String name : List.of(
+                "first-steps",
+                "amplifier",
+                "bench",
+                "loads",
+                "load-design",
+                "load-bank",
+                "plan",
+                "replay",
+                "modules")) {
             HelpPage page = parse(FileHelpSource.ROOT + "help/" + name + ".html");
             assertTrue(
                     page.blocks().stream()

@@ -110,6 +110,12 @@ final class PartsPage implements SectionPage {
     }
 
     private static List<Column<Part>> columns() {
+        List<Column<Part>> columns = new ArrayList<>(usualColumns());
+        columns.addAll(PartTraitColumns.all());
+        return columns;
+    }
+
+    private static List<Column<Part>> usualColumns() {
         return List.of(
                 Columns.requiredText("id", "Id", Part::id, Part::withId),
                 Columns.integer("count", "Count", 1, 10_000, Part::count, Part::withCount),

@@ -55,9 +55,23 @@ final class PlaceWords {
             Map.entry("endPoint.ratio", "distortion limit"),
             Map.entry("endPoint.measure", "distortion figure"),
             Map.entry("endPoint.driveDb", "end level"),
+            Map.entry("traits", "what else is known"),
             Map.entry("stimulus.onSeconds", "burst length"),
             Map.entry("stimulus.periodSeconds", "burst period"),
             Map.entry("stimulus.lowLevelDb", "level between bursts"));
+
+    /** The columns of what lies deeper in the file than in the table, by the path within the row. */
+    private static final Map<String, String> COLUMNS = Map.of(
+            "traits.measured", "measured",
+            "traits.temperatureCoefficientPerKelvin", "drift",
+            "traits.inductanceHenries", "inductanceHenries",
+            "traits.sinkKelvinPerWatt", "caseToAir",
+            "traits.elementKelvinPerWatt", "wireToCase",
+            "traits.pulseRule", "shortOverload",
+            "traits.pulseRule.overloadRatio", "shortOverload",
+            "traits.pulseRule.durationSeconds", "shortOverload");
+
+    private static final String TRAITS = "traits.";
 
     private PlaceWords() {}
 
@@ -80,9 +94,18 @@ final class PlaceWords {
         };
     }
 
-    /** Returns what a field of the file is called on the screen. */
+    /** Returns what a field of the file, or a column of a table, is called on the screen. */
     static String field(String name) {
-        return FIELDS.getOrDefault(name, spaced(name));
+        String column = column(name);
+        return FIELDS.getOrDefault(column, spaced(column));
+    }
+
+    /**
+     * Returns the id of the column that shows a field of a row; most have the field's own name. What else is known of a part is found with
+     * and without the {@code traits} that it lies in.
+     */
+    static String column(String field) {
+        return COLUMNS.getOrDefault(field, COLUMNS.getOrDefault(TRAITS + field, field));
     }
 
     private static String amplifier(ProjectPath path, Project project) {

@@ -13,8 +13,8 @@ import org.ohmstead.workbench.table.EditTable;
 import org.ohmstead.workbench.table.Mark;
 
 /**
- * Ties a table to a list of the project. The ids of its columns are the names of the fields in the file, so that a problem finds its
- * cell.
+ * Ties a table to a list of the project. The ids of its columns are the names of the fields in the file, or {@link PlaceWords} knows
+ * which is whose, so that a problem finds its cell.
  *
  * @param table on the page
  * @param where JSON path of the list: {@code $.amplifier.ratings}
@@ -61,7 +61,9 @@ record TableBinding<R>(EditTable<R> table, String where, Function<Project, List<
         // What lies in a list within the row belongs to the cell of that list.
         String column = path.index(depth + 1) >= 0 ? path.name(depth + 1) : path.rest(depth + 1);
         return new CellMark(
-                path.index(depth), column, new Mark(problem.severity(), problem.what() + " " + problem.remedy()));
+                path.index(depth),
+                PlaceWords.column(column),
+                new Mark(problem.severity(), problem.what() + " " + problem.remedy()));
     }
 
     @Override
@@ -74,7 +76,7 @@ record TableBinding<R>(EditTable<R> table, String where, Function<Project, List<
         if (index < 0 || place.index(depth() + 1) >= 0 || index >= table.rows().size()) {
             return false;
         }
-        table.select(index, place.rest(depth() + 1));
+        table.select(index, PlaceWords.column(place.rest(depth() + 1)));
         return true;
     }
 

@@ -10,11 +10,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.model.Problem;
+import org.ohmstead.model.Severity;
+import org.ohmstead.workbench.session.ProblemProvider;
+import org.ohmstead.workbench.session.ProjectView;
+import org.ohmstead.workbench.session.Registration;
 
 /** Where rows and lists show the problems that are about them. */
 class RowProblemsTest {
@@ -50,6 +58,46 @@ class RowProblemsTest {
             stage.key(stage.find("steps.entry", Text.class), SWT.ESC);
             stage.edit("steps", 0, "supplyVolts", "14");
             stage.waitFor(() -> stage.table("steps").getItem(0).getImage(4) == null);
+        }
+    }
+
+    @Test
+    void marksTheCellOfWhatElseIsKnownOfAPart() throws Exception {
+        Map<String, String> columns = Map.of(
+                "temperatureCoefficientPerKelvin", "Drift",
+                "inductanceHenries", "Inductance",
+                "sinkKelvinPerWatt", "Case to air",
+                "elementKelvinPerWatt", "Wire to case",
+                "pulseRule.durationSeconds", "Short overload");
+        try (SectionStage stage = SectionStage.open(temp)) {
+            stage.show(new PartsPage());
+            Table table = stage.table("parts");
+            for (Map.Entry<String, String> each : columns.entrySet()) {
+                String where = "$.bench.parts[1].traits." + each.getKey();
+                Registration told = stage.desk.addProblemProvider(new ProblemProvider() {
+                    @Override
+                    public String name() {
+                        return "One trait";
+                    }
+
+                    @Override
+                    public List<Problem> problems(ProjectView view) {
+                        return List.of(new Problem(Severity.WARNING, where, "It is odd.", "Mend it."));
+                    }
+                });
+                stage.problemAt(where);
+                for (int column = 0; column < table.getColumnCount(); column++) {
+                    assertEquals(
+                            table.getColumn(column).getText().startsWith(each.getValue()),
+                            table.getItem(1).getImage(column) != null,
+                            where + " in column " + column);
+                }
+                stage.reveal(where);
+                assertEquals("It is odd. Mend it.", stage.editTable("parts").message());
+                told.close();
+                stage.waitFor(() -> stage.desk.problems().stream()
+                        .noneMatch(problem -> problem.where().equals(where)));
+            }
         }
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Mounting;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
 import org.ohmstead.workbench.section.SectionPage;
 
@@ -131,6 +133,38 @@ class RowTablesTest {
                         .parts()
                         .get(0)
                         .count()),
+                cell(
+                        new PartsPage(),
+                        "parts",
+                        "drift",
+                        "-80",
+                        "Set part drift",
+                        OptionalDouble.of(-80e-6),
+                        p -> p.bench().parts().get(0).traits().temperatureCoefficientPerKelvin()),
+                cell(
+                        new PartsPage(),
+                        "parts",
+                        "inductanceHenries",
+                        "12",
+                        "Set part inductance",
+                        OptionalDouble.of(12e-6),
+                        p -> p.bench().parts().get(0).traits().inductanceHenries()),
+                cell(
+                        new PartsPage(),
+                        "parts",
+                        "caseToAir",
+                        "0.4",
+                        "Set part case to air",
+                        OptionalDouble.of(0.4),
+                        p -> p.bench().parts().get(0).traits().sinkKelvinPerWatt()),
+                cell(
+                        new PartsPage(),
+                        "parts",
+                        "shortOverload",
+                        "5 times for 2,5 s",
+                        "Set part short overload",
+                        Optional.of(new PulseRule(5, 2.5)),
+                        p -> p.bench().parts().get(0).traits().pulseRule()),
                 cell(new LoadsPage(), "loads", "powerLimitWatts", "350", "Set load power limit", 350.0, p -> p.loads()
                         .get(0)
                         .powerLimitWatts()),
@@ -242,6 +276,9 @@ class RowTablesTest {
                         new AmplifierPage(), "lowestloads", "mode", "bridged", "a lowest load for bridged already"),
                 Arguments.of(new PartsPage(), "parts", "zeroPowerCelsius", "20", "25 \u00b0C"),
                 Arguments.of(new PartsPage(), "parts", "ratedToCelsius", "300", "250 \u00b0C"),
+                Arguments.of(new PartsPage(), "parts", "shortOverload", "often", "such as 5 x 5 s"),
+                Arguments.of(new PartsPage(), "parts", "shortOverload", "0.5 x 5 s", "above 1"),
+                Arguments.of(new PartsPage(), "parts", "wireToCase", "-1", "above 0"),
                 Arguments.of(new BenchPage(), "meters", "calibrationDueOn", "tomorrow", "year-month-day"),
                 Arguments.of(new PlanPage(), "steps", "stimulus.onSeconds", "30", "Only a burst"),
                 Arguments.of(new PlanPage(), "steps", "endPoint.driveDb", "-6", "Only a fixed level"),
@@ -317,8 +354,8 @@ class RowTablesTest {
         try (SectionStage stage = SectionStage.open(temp)) {
             stage.show(new AmplifierPage());
             stage.editTable("ratings").select(5, "id");
-            stage.clipboard(
-                    "a\tburst\tstereo\t4\t95\t14.4\t1\t1000\tfirst\nb\tcontinuous\tbridged\t4\t300\t14,4\t10\t40\tsecond\n");
+            stage.clipboard("a\tburst\tstereo\t4\t95\t14.4\t1\t1000\tfirst\n"
+                    + "b\tcontinuous\tbridged\t4\t300\t14,4\t10\t40\tsecond\n");
             stage.control(stage.table("ratings"), 'v');
             List<Rating> ratings = stage.project().amplifier().ratings();
             assertEquals(7, ratings.size(), stage.editTable("ratings").message());

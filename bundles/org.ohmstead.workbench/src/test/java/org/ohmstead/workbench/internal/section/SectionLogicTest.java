@@ -8,18 +8,23 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.RecordComponent;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.model.Cable;
 import org.ohmstead.model.Meter;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
@@ -28,6 +33,7 @@ import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.workbench.session.ProblemPlace;
+import org.ohmstead.workbench.table.Column;
 
 class SectionLogicTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 15);
@@ -53,6 +59,10 @@ class SectionLogicTest {
                 "$.bench.supply.highestVolts | Supply, highest output",
                 "$.bench.cable.loopMetres | Supply cable, loop length",
                 "$.bench.parts[0].ohms | Part 8R-250W, resistance",
+                "$.bench.parts[0].traits.temperatureCoefficientPerKelvin | Part 8R-250W, drift",
+                "$.bench.parts[0].traits.inductanceHenries | Part 8R-250W, inductance",
+                "$.bench.parts[0].traits.pulseRule.overloadRatio | Part 8R-250W, short overload",
+                "$.bench.parts[0].sinkKelvinPerWatt | Part 8R-250W, case to air",
                 "$.loads[0].branches[1].ohms | Load 8ohm, branch 2, resistance",
                 "$.plan[0].loadId | Step stereo-8ohm-11V5, load",
                 "$.sheet.preparedBy | Results sheet, prepared by",
@@ -63,6 +73,37 @@ class SectionLogicTest {
         assertEquals(words, PlaceWords.of(where, demo()));
     }
 
+    /** Each column that an edit can name is the column of a path, and has the same words. */
+    @Test
+    void everyTraitColumnIsFoundByItsPath() {
+        Map<String, String> columns = Map.of(
+                "traits.measured", "measured",
+                "traits.temperatureCoefficientPerKelvin", "drift",
+                "traits.inductanceHenries", "inductanceHenries",
+                "traits.sinkKelvinPerWatt", "caseToAir",
+                "traits.elementKelvinPerWatt", "wireToCase",
+                "traits.pulseRule", "shortOverload");
+        assertEquals(
+                Set.copyOf(columns.values()),
+                PartTraitColumns.all().stream().map(Column::id).collect(Collectors.toSet()));
+        columns.forEach((path, column) -> {
+            assertEquals(column, PlaceWords.column(path));
+            assertEquals(PlaceWords.field(column), PlaceWords.field(path));
+        });
+        assertEquals(
+                Set.of(
+                        "measured",
+                        "temperatureCoefficientPerKelvin",
+                        "inductanceHenries",
+                        "sinkKelvinPerWatt",
+                        "elementKelvinPerWatt",
+                        "pulseRule"),
+                Arrays.stream(PartTraits.class.getRecordComponents())
+                        .map(RecordComponent::getName)
+                        .collect(Collectors.toSet()),
+                "another trait needs a column and its path");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "$.amplifier.maker",
@@ -70,6 +111,7 @@ class SectionLogicTest {
         "$.bench.supply.name",
         "$.bench.meters[1].accuracy.fixed",
         "$.bench.parts[2]",
+        "$.bench.parts[2].traits.sinkKelvinPerWatt",
         "$.loads[0].branches[1].ohms",
         "$.plan[12].loadId",
         "$.sheet.confidence",

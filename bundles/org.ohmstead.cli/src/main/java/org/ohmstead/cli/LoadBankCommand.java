@@ -1,0 +1,246 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.load.NetworkNotation;
+import org.ohmstead.load.Stock;
+import org.ohmstead.load.search.BankPlan;
+import org.ohmstead.load.search.BankPlanRequest;
+import org.ohmstead.load.search.Piece;
+import org.ohmstead.model.BenchLoad;
+import org.ohmstead.units.Unit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans the straps of a bank of resistors. */
+@Command(
+        name = "bank",
+        description = {
+            "Plan a bank: one set of resistors and how to strap it for each load, with the fewest pieces and ends to move.",
+            "",
+            "Branches of a load are made of different pieces, as all are in use at the same time. The order of the loads is chosen"
+                    + " so that little has to be re-wired.",
+            ""
+        },
+        footer = {
+            "",
+            "Exit code 1 when a load cannot be made.",
+            "Example: ohmstead load bank --loads 8x2,4x2,2x2,4 --stock 8R2@100Wx8,3R9@100Wx4 --within-percent 5",
+            "Switch off and let the resistors cool before you move a lead. With a bridged output neither terminal is ground."
+        })
+final class LoadBankCommand implements Callable<Integer> {
+    private static final Pattern LOAD = Pattern.compile("([^x@]+)(?:x(\\d{1,2}))?(?:@(.+))?");
+
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private StockOption stock;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "PROJECT",
+            description = "A project whose stock and loads are used, unless others are named.")
+    private Path project;
+
+    @Option(
+            names = "--loads",
+            paramLabel = "LOADS",
+            split = ",",
+            description =
+                    "The loads wanted: ohms, then x and the number of branches (1 if left out), then @ and the power of each"
+                            + " branch if it matters, for example 8x2@100W,4x2,4.")
+    private List<String> loads;
+
+    @Option(
+            names = "--within-percent",
+            paramLabel = "P",
+            defaultValue = "2",
+            description = "How far a branch may be from its load (default ${DEFAULT-VALUE}).")
+    private String withinPercent;
+
+    @Option(
+            names = "--max-parts",
+            paramLabel = "N",
+            defaultValue = "8",
+            description = "The most resistors in one branch, 1 to 12 (default ${DEFAULT-VALUE}).")
+    private int maxParts;
+
+    @Option(
+            names = "--ambient-celsius",
+            paramLabel = "T",
+            defaultValue = "25",
+            description = "Temperature of the air around the resistors (default ${DEFAULT-VALUE}).")
+    private String ambientCelsius;
+
+    @Option(
+            names = "--time-limit-seconds",
+            paramLabel = "S",
+            defaultValue = "20",
+            description = "When to stop and give the best so far (default ${DEFAULT-VALUE}).")
+    private String timeLimitSeconds;
+
+    LoadBankCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        if (maxParts < 1 || maxParts > 12) {
+            throw new InputException("--max-parts is " + maxParts + "; it must be between 1 and 12.");
+        }
+        double within = Quantities.ratio(withinPercent, "--within-percent");
+        double limitSeconds = Quantities.positive(timeLimitSeconds, Unit.SECOND, "--time-limit-seconds");
+        List<BankPlanRequest.Load> wanted = wanted(within);
+        if (wanted.isEmpty() || wanted.size() > 12) {
+            throw new InputException("There are " + wanted.size()
+                    + " loads; a bank is planned for 1 to 12. Name those that matter with --loads.");
+        }
+        Stock pieces = stock.given() || project == null ? stock.read() : StockOption.ofFile(project);
+        BankPlan plan = BankPlan.find(
+                new BankPlanRequest(
+                        pieces,
+                        wanted,
+                        maxParts,
+                        Quantities.any(ambientCelsius, Unit.CELSIUS, "--ambient-celsius"),
+                        Duration.ofMillis(Math.max(1, Math.round(1000 * Math.min(limitSeconds, 1e6))))),
+                () -> false,
+                done -> console.progress((int) Math.round(100 * done), 100, "planning"));
+        if (json.wanted()) {
+            console.json(document(wanted, plan));
+        } else {
+            print(wanted, plan);
+        }
+        plan.missing().forEach(console::message);
+        return plan.missing().isEmpty() ? ExitCodes.DONE : ExitCodes.FELL_SHORT;
+    }
+
+    private List<BankPlanRequest.Load> wanted(double within) throws Exception {
+        List<BankPlanRequest.Load> wanted = new ArrayList<>();
+        if (loads != null) {
+            for (String text : loads) {
+                wanted.add(load(text.strip(), within));
+            }
+        } else if (project != null) {
+            for (BenchLoad load : ProjectFolder.open(project).project().loads()) {
+                wanted.add(new BankPlanRequest.Load(
+                        load.nominalOhms(), load.branches().size(), within, OptionalDouble.of(load.powerLimitWatts())));
+            }
+        } else {
+            throw new InputException("No loads are named. Give --loads, for example 8x2,4x2,4, or a project.");
+        }
+        return wanted;
+    }
+
+    private static BankPlanRequest.Load load(String text, double within) throws InputException {
+        Matcher parts = LOAD.matcher(text);
+        if (!parts.matches()) {
+            throw new InputException("--loads has \"" + text
+                    + "\"; write ohms, perhaps x and the number of branches, perhaps @ and the power, as in 8x2@100W.");
+        }
+        double ohms = Quantities.positive(parts.group(1), Unit.OHM, "--loads");
+        int branches = parts.group(2) == null ? 1 : Integer.parseInt(parts.group(2));
+        if (branches < 1 || branches > 8) {
+            throw new InputException("--loads has \"" + text + "\"; a load has 1 to 8 branches.");
+        }
+        return new BankPlanRequest.Load(
+                ohms, branches, within, Quantities.optionalPositive(parts.group(3), Unit.WATT, "--loads"));
+    }
+
+    private void print(List<BankPlanRequest.Load> wanted, BankPlan plan) {
+        TextTable table =
+                new TextTable("load", "network of each branch", "pieces", ">error %", ">limit W", ">ends to move");
+        for (BankPlan.Strap strap : plan.straps()) {
+            BankPlanRequest.Load load = wanted.get(strap.loadIndex());
+            int index = 0;
+            for (BankPlan.Branch branch : strap.branches()) {
+                table.row(
+                        index == 0 ? name(load) : "",
+                        NetworkNotation.format(branch.network()),
+                        branch.pieces().stream().map(Piece::toString).collect(Collectors.joining(", ")),
+                        Texts.fixed(100 * branch.errorRatio(), 2),
+                        branch.powerLimitWatts().isPresent()
+                                ? Texts.fixed(branch.powerLimitWatts().getAsDouble(), 0)
+                                : "unknown",
+                        index == 0 ? String.valueOf(strap.movedEnds()) : "");
+                index++;
+            }
+        }
+        table.print(console);
+        console.line("");
+        for (BankPlan.Strap strap : plan.straps()) {
+            if (!strap.changes().isEmpty()) {
+                console.line("To " + name(wanted.get(strap.loadIndex())) + ":");
+                strap.changes().forEach(change -> console.line("  " + change));
+            }
+        }
+        console.line("Pieces: " + plan.pieces().stream().map(Piece::toString).collect(Collectors.joining(", ")) + ".");
+        console.line(plan.message());
+        console.line(
+                "Caution: switch off and let the resistors cool before you move a lead. With a bridged output neither terminal"
+                        + " is ground.");
+    }
+
+    private static String name(BankPlanRequest.Load load) {
+        return Texts.number(load.nominalOhms()) + " ohms" + (load.branches() > 1 ? " x " + load.branches() : "");
+    }
+
+    private static ObjectNode document(List<BankPlanRequest.Load> wanted, BankPlan plan) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ArrayNode straps = root.putArray("straps");
+        for (BankPlan.Strap strap : plan.straps()) {
+            ObjectNode node = straps.addObject();
+            node.put("loadOhms", wanted.get(strap.loadIndex()).nominalOhms());
+            node.put("movedEnds", strap.movedEnds());
+            ArrayNode changes = node.putArray("changes");
+            strap.changes().forEach(changes::add);
+            ArrayNode branches = node.putArray("branches");
+            for (BankPlan.Branch branch : strap.branches()) {
+                ObjectNode entry = branches.addObject();
+                entry.put("network", NetworkNotation.format(branch.network()));
+                ArrayNode pieces = entry.putArray("pieces");
+                branch.pieces().forEach(piece -> pieces.add(piece.toString()));
+                entry.put("ohms", branch.ohms());
+                entry.put("errorRatio", branch.errorRatio());
+                if (branch.powerLimitWatts().isPresent()) {
+                    entry.put("powerLimitWatts", branch.powerLimitWatts().getAsDouble());
+                } else {
+                    entry.putNull("powerLimitWatts");
+                }
+                entry.put(
+                        "limitingPiece",
+                        branch.limitingPiece().map(Piece::toString).orElse(null));
+            }
+        }
+        ArrayNode pieces = root.putArray("pieces");
+        plan.pieces().forEach(piece -> pieces.add(piece.toString()));
+        root.put("fewestPiecesProven", plan.fewestPiecesProven());
+        root.put("movedEnds", plan.movedEnds());
+        root.put("leastMovedEnds", plan.leastMovedEnds());
+        ArrayNode missing = root.putArray("missing");
+        plan.missing().forEach(missing::add);
+        root.put("message", plan.message());
+        return root;
+    }
+}

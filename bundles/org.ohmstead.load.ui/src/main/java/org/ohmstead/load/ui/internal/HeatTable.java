@@ -1,0 +1,197 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.load.ui.internal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.TableItem;
+import org.ohmstead.load.PartHeat;
+import org.ohmstead.model.Severity;
+import org.ohmstead.units.Unit;
+import org.ohmstead.workbench.form.Measure;
+import org.ohmstead.workbench.look.Tones;
+import org.ohmstead.workbench.table.Column;
+import org.ohmstead.workbench.table.Columns;
+import org.ohmstead.workbench.table.Mark;
+
+/** What each resistor of a network takes: a bar of its share of what it may take, and the figures. */
+final class HeatTable {
+    private static final String TITLE = "What each resistor takes";
+    private static final int BAR_COLUMN = 3;
+    private static final int BAR_WIDTH = 120;
+    private static final int BAR_INSET = 3;
+    private static final int FAINT = 110;
+
+    private final ResultTable<Row> table;
+    private double widest = 1;
+
+    /**
+     * A resistor.
+     *
+     * @param label its id
+     * @param ohms its value, hot where that is known
+     * @param share of the power
+     * @param watts that it takes; empty without a power
+     * @param allowedWatts that it may take; empty without a rating
+     * @param celsius of its hottest known spot
+     * @param where what that spot is
+     * @param limiting whether it is the first to reach its limit
+     */
+    record Row(
+            String label,
+            double ohms,
+            double share,
+            OptionalDouble watts,
+            OptionalDouble allowedWatts,
+            OptionalDouble celsius,
+            String where,
+            boolean limiting) {
+        /** Returns what it takes over what it may take. */
+        OptionalDouble used() {
+            return watts.isPresent() && allowedWatts.isPresent() && allowedWatts.getAsDouble() > 0
+                    ? OptionalDouble.of(watts.getAsDouble() / allowedWatts.getAsDouble())
+                    : OptionalDouble.empty();
+        }
+
+        boolean over() {
+            return used().orElse(0) > 1 + 1e-9;
+        }
+    }
+
+    HeatTable(Composite parent) {
+        table = new ResultTable<>(parent, "design.heat", TITLE, false, columns());
+        table.getTable().getColumn(BAR_COLUMN).setWidth(BAR_WIDTH);
+        table.getTable().addListener(SWT.EraseItem, this::paintBar);
+    }
+
+    ResultTable<Row> control() {
+        return table;
+    }
+
+    private static List<Column<Row>> columns() {
+        return List.of(
+                Columns.<Row>shown("part", "Resistor", Row::label),
+                Columns.<Row>shownQuantity("share", "Share", Measure.percentOfOne(), Row::share)
+                        .withHover(row -> "So much of the power; a change of its value by 1 % changes the network's by "
+                                + Words.percent(row.share() / 100) + "."),
+                optional("watts", "Takes", Unit.WATT, Row::watts),
+                Columns.<Row>shown("used", "Used", HeatTable::used)
+                        .withProblem(row -> row.over()
+                                ? Optional.of(new Mark(
+                                        Severity.ERROR, "It would take more than it may for as long as one likes."))
+                                : Optional.empty()),
+                optional("allowed", "May take", Unit.WATT, Row::allowedWatts)
+                        .withHover(row -> "For as long as one likes, in this air."),
+                Columns.<Row>shownQuantity("ohms", "Hot", Measure.of(Unit.OHM), Row::ohms),
+                Columns.<Row>shown(
+                                "celsius",
+                                "Up to (\u00b0C)",
+                                row -> row.celsius().isPresent()
+                                        ? Words.celsius(row.celsius().getAsDouble()) + " " + row.where()
+                                        : Words.NONE)
+                        .withHover(row -> "Let it cool before you touch it."));
+    }
+
+    private static Column<Row> optional(String id, String header, Unit unit, Function<Row, OptionalDouble> get) {
+        return Columns.<Row>shownQuantity(
+                        id, header, Measure.of(unit), row -> get.apply(row).orElse(-1))
+                .withShown(row ->
+                        get.apply(row).isPresent() ? Words.number(get.apply(row).getAsDouble()) : Words.NONE);
+    }
+
+    private static String used(Row row) {
+        String text = row.used().isPresent()
+                ? Words.number(100 * row.used().getAsDouble()) + " %"
+                : row.watts().isPresent() ? "no rating" : Words.NONE;
+        return text + (row.over() ? ", too much" : row.limiting() ? ", limits" : "");
+    }
+
+    void show(Design design) {
+        List<Row> rows = IntStream.range(0, design.analysis().size())
+                .mapToObj(index -> row(design, index))
+                .toList();
+        widest = Math.max(
+                1, rows.stream().mapToDouble(row -> row.used().orElse(0)).max().orElse(1));
+        table.setTitle(title(design));
+        table.setRows(rows);
+    }
+
+    private static String title(Design design) {
+        if (design.powerWatts().isEmpty()) {
+            return "No power is wanted and no limit known; enter a power for watts";
+        }
+        String power = Words.watts(design.powerWatts().getAsDouble());
+        if (design.heat().isEmpty()) {
+            return "At " + power + " it would get hotter without end";
+        }
+        return design.atLimit() ? "At the limit of " + power : "At " + power;
+    }
+
+    void clear() {
+        table.setTitle(TITLE);
+        table.setRows(List.of());
+    }
+
+    private static Row row(Design design, int index) {
+        boolean limiting = design.analysis().limitingIndex().orElse(-1) == index;
+        OptionalDouble allowed = design.analysis().allowedWatts(index);
+        String label = design.wiring().pieces().get(index).label();
+        double share = design.analysis().share(index);
+        if (design.heat().isEmpty()) {
+            return new Row(
+                    label,
+                    design.analysis().resistor(index).ohms(),
+                    share,
+                    OptionalDouble.empty(),
+                    allowed,
+                    OptionalDouble.empty(),
+                    "",
+                    limiting);
+        }
+        PartHeat heat = design.heat().get().parts().get(index);
+        OptionalDouble celsius = heat.elementCelsius().isPresent() ? heat.elementCelsius() : heat.surfaceCelsius();
+        String where =
+                heat.elementCelsius().isPresent() ? "wire" : heat.caseCelsius().isPresent() ? "case" : "rated";
+        return new Row(
+                label,
+                heat.hotOhms(),
+                heat.share(),
+                OptionalDouble.of(heat.powerWatts()),
+                allowed,
+                celsius,
+                where,
+                limiting);
+    }
+
+    /** Paints the bar behind the cell's text, as far as the fullest resistor's. */
+    private void paintBar(Event event) {
+        if (event.index != BAR_COLUMN) {
+            return;
+        }
+        int index = table.getTable().indexOf((TableItem) event.item);
+        if (index < 0 || index >= table.shown().size()) {
+            return;
+        }
+        Row row = table.shown().get(index);
+        int width = table.getTable().getColumn(BAR_COLUMN).getWidth() - 2 * BAR_INSET;
+        int length = (int) Math.round(width * row.used().orElse(0) / widest);
+        if (length <= 0) {
+            return;
+        }
+        Rectangle cell = new Rectangle(event.x + BAR_INSET, event.y + BAR_INSET, length, event.height - 2 * BAR_INSET);
+        Tones tones = Tones.of(table);
+        int alpha = event.gc.getAlpha();
+        event.gc.setAlpha(FAINT);
+        event.gc.setBackground(row.over() ? tones.error() : tones.accent());
+        event.gc.fillRectangle(cell);
+        event.gc.setAlpha(alpha);
+    }
+}

@@ -1,0 +1,149 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.load.ui.internal;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.ohmstead.units.Unit;
+import org.ohmstead.workbench.form.ChoiceField;
+import org.ohmstead.workbench.form.Field;
+import org.ohmstead.workbench.form.FormSection;
+import org.ohmstead.workbench.form.IntegerField;
+import org.ohmstead.workbench.form.Measure;
+import org.ohmstead.workbench.form.OptionalQuantityField;
+import org.ohmstead.workbench.form.QuantityField;
+import org.ohmstead.workbench.look.Spacing;
+
+/** The fields of a {@link Target}. */
+final class TargetForm extends Composite {
+    private static final double HOTTEST_AIR_CELSIUS = 120;
+    private static final double COLDEST_AIR_CELSIUS = -60;
+    private static final double LONGEST_SECONDS = 3600;
+
+    private final FormSection left;
+    private final FormSection right;
+    private final QuantityField ohms;
+    private final OptionalQuantityField error;
+    private final OptionalQuantityField power;
+    private final ChoiceField<Arrangement> arrangement;
+    private final OptionalQuantityField highest;
+    private final QuantityField ambient;
+    private final IntegerField parts;
+    private final QuantityField seconds;
+    private Target target = Target.USUAL;
+    private Consumer<Target> handler = changed -> {};
+
+    TargetForm(Composite parent) {
+        super(parent, SWT.NONE);
+        Spacing.group(2).equalWidth(false).applyTo(this);
+        left = section();
+        right = section();
+        ohms = left.quantity("ohms", "&Resistance", Measure.of(Unit.OHM));
+        ohms.check(TargetForm::positive);
+        error = left.optionalQuantity("error", "&Error at most", Measure.percentOfOne());
+        error.check(value -> value.ifPresent(ratio -> within(ratio, 0, 1, "It must lie between 0 and 100 %.")));
+        power = left.optionalQuantity("power", "&Power per branch", Measure.of(Unit.WATT));
+        power.check(value -> value.ifPresent(TargetForm::positive));
+        arrangement = left.choice("arrangement", "&Branches", List.of(Arrangement.values()), Arrangement::words);
+        highest = right.optionalQuantity("highest", "&Highest frequency", Measure.of(Unit.HERTZ));
+        highest.check(value -> value.ifPresent(TargetForm::positive));
+        ambient = right.quantity("ambient", "&Air", Measure.of(Unit.CELSIUS));
+        ambient.check(value ->
+                within(value, COLDEST_AIR_CELSIUS, HOTTEST_AIR_CELSIUS, "It must lie between -60 and 120 \u00b0C."));
+        parts = right.integer("parts", "&Most resistors", 1, Target.MOST_PARTS);
+        seconds = right.quantity("seconds", "&Time limit", Measure.of(Unit.SECOND));
+        seconds.check(value -> within(value, 0.1, LONGEST_SECONDS, "It must lie between 0.1 and 3600 s."));
+        hints();
+        listen(ohms, Target::withOhms);
+        listen(error, Target::withErrorLimitRatio);
+        listen(power, Target::withPowerWatts);
+        listen(arrangement, Target::withArrangement);
+        listen(highest, Target::withHighestHz);
+        listen(ambient, Target::withAmbientCelsius);
+        listen(parts, Target::withMostParts);
+        listen(seconds, Target::withTimeLimitSeconds);
+        setTarget(target);
+    }
+
+    /** How a field's value goes into a target. */
+    private interface With<T> {
+        Target apply(Target target, T value);
+    }
+
+    private FormSection section() {
+        FormSection section = new FormSection(this, "design", "");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(section);
+        return section;
+    }
+
+    private void hints() {
+        error.setHint("Empty: networks of any error.");
+        power.setHint("What each branch must take for as long as one likes, at the air's temperature. Empty: any.");
+        arrangement.setHint("Two equal branches share the stock: each gets half of every kind.");
+        highest.setHint("Up to here the power must be within 1 % of V\u00b2/R. Empty: no such wish.");
+        ambient.setHint("The parts' ratings are reduced to this temperature.");
+        parts.setHint("In one branch. Each more takes longer.");
+        seconds.setHint("After this time the best so far is shown.");
+    }
+
+    private <T> void listen(Field<T> field, With<T> with) {
+        field.onCommit(value -> {
+            target = with.apply(target, value);
+            handler.accept(target);
+        });
+    }
+
+    private static void positive(double value) {
+        if (!(value > 0)) {
+            throw new IllegalArgumentException("It must be above 0.");
+        }
+    }
+
+    private static void within(double value, double lowest, double highest, String sentence) {
+        if (!(value >= lowest && value <= highest)) {
+            throw new IllegalArgumentException(sentence);
+        }
+    }
+
+    /** Has someone told of what the user changes. */
+    void onChange(Consumer<Target> newHandler) {
+        handler = newHandler;
+    }
+
+    Target target() {
+        return target;
+    }
+
+    /** Shows another target, without telling anyone. */
+    void setTarget(Target newTarget) {
+        target = newTarget;
+        show(ohms, Target::ohms);
+        show(error, Target::errorLimitRatio);
+        show(power, Target::powerWatts);
+        show(arrangement, Target::arrangement);
+        show(highest, Target::highestHz);
+        show(ambient, Target::ambientCelsius);
+        show(parts, Target::mostParts);
+        show(seconds, Target::timeLimitSeconds);
+    }
+
+    private <T> void show(Field<T> field, Function<Target, T> get) {
+        field.setValue(get.apply(target));
+    }
+
+    /** Commits what is typed; returns whether all fields hold a value. */
+    boolean settled() {
+        boolean settled = ohms.commit() & error.commit() & power.commit() & highest.commit();
+        return settled & ambient.commit() & parts.commit() & seconds.commit();
+    }
+
+    @Override
+    public boolean setFocus() {
+        return !isDisposed() && ohms.control().setFocus();
+    }
+}
