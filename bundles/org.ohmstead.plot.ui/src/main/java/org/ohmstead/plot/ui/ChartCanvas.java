@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
@@ -30,7 +31,7 @@ import org.ohmstead.plot.ui.internal.Picture;
  * A chart to work with. The wheel zooms around the pointer (Ctrl: x only, Shift: y only), dragging zooms into a
  * rectangle, dragging with the middle button or with Alt or the space bar held pans, a double click shows the whole. By
  * keyboard: arrows pan, plus and minus zoom, zero, Home or Escape show the whole, Ctrl with left or right moves the
- * crosshair, with Shift too from point to point. Pictures are drawn in the background. All methods are for the UI
+ * crosshair, with Shift too from point to point; comma and full stop move the line of {@link #setLine}. Pictures are drawn in the background. All methods are for the UI
  * thread.
  */
 public final class ChartCanvas extends Composite {
@@ -115,6 +116,27 @@ public final class ChartCanvas extends Composite {
     public void moveCursorTo(double x) {
         checkWidget();
         model.setCursor(OptionalDouble.of(x), Optional.empty());
+    }
+
+    /**
+     * Puts a line across the height on x, which the user can drag, or takes it away. It lies over the plot and is not in
+     * saved pictures.
+     *
+     * @param x in the unit of the x axis
+     */
+    public void setLine(OptionalDouble x) {
+        checkWidget();
+        model.setLine(Objects.requireNonNull(x, "x"));
+    }
+
+    /** Returns where the line stands that the user can drag. */
+    public OptionalDouble line() {
+        return model.line();
+    }
+
+    /** Adds a listener that gets the place of the line each time the user moves it; the result takes it away. */
+    public Runnable addLineListener(DoubleConsumer listener) {
+        return model.addLineListener(Objects.requireNonNull(listener, "listener"));
     }
 
     /** Returns whether the series or band of the name is shown; true for a name that is not in the plot. */

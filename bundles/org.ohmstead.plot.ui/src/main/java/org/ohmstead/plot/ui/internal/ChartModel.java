@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import org.eclipse.swt.graphics.Rectangle;
 import org.ohmstead.plot.chart.ChartLook;
 import org.ohmstead.plot.ui.ChosenPoint;
@@ -25,6 +26,7 @@ import org.ohmstead.plot.ui.ViewWindow;
 public final class ChartModel {
     private final List<Consumer<Optional<PlotReadOut>>> cursorListeners = new ArrayList<>();
     private final List<Consumer<ChosenPoint>> pointListeners = new ArrayList<>();
+    private final List<DoubleConsumer> lineListeners = new ArrayList<>();
     private final Set<String> hidden = new HashSet<>();
     private final Runnable changed;
     private final Runnable repaint;
@@ -36,6 +38,7 @@ public final class ChartModel {
     private Optional<ChosenPoint> pointed = Optional.empty();
     private Optional<PlotReadOut> readOut = Optional.empty();
     private ReadOutStyle style = ReadOutStyle.USUAL;
+    private OptionalDouble line = OptionalDouble.empty();
     private Optional<Rectangle> rubberBand = Optional.empty();
 
     /**
@@ -207,6 +210,37 @@ public final class ChartModel {
     /** Tells the listeners that the user clicked on a data point. */
     public void choose(ChosenPoint point) {
         List.copyOf(pointListeners).forEach(each -> each.accept(point));
+    }
+
+    /** Returns where the line stands that the user can drag. */
+    public OptionalDouble line() {
+        return line;
+    }
+
+    /** Puts the line that the user can drag on x, or takes it away; nobody is told. */
+    public void setLine(OptionalDouble x) {
+        if (!x.equals(line)) {
+            line = x;
+            repaint.run();
+        }
+    }
+
+    /** Has the user move the line: to x, or as near as what is in view allows. */
+    public void dragLine(double x) {
+        current().ifPresent(drawn -> {
+            double inside = Math.max(
+                    drawn.layout().x().lower(), Math.min(drawn.layout().x().upper(), x));
+            if (line.isPresent() && line.getAsDouble() != inside) {
+                setLine(OptionalDouble.of(inside));
+                List.copyOf(lineListeners).forEach(each -> each.accept(inside));
+            }
+        });
+    }
+
+    /** Adds a listener for the place of the line when the user moves it; the result takes it away. */
+    public Runnable addLineListener(DoubleConsumer listener) {
+        lineListeners.add(listener);
+        return () -> lineListeners.remove(listener);
     }
 
     /** Adds a listener for the read-out; the result takes it away. */

@@ -12,7 +12,8 @@ import org.ohmstead.plot.chart.ChartLayout;
 
 /**
  * The keyboard: arrows pan, plus and minus zoom, zero and Home show the whole; with Ctrl the left and right arrows move
- * the crosshair, with Shift too to the next data point; Escape shows the whole, then takes the crosshair away.
+ * the crosshair, with Shift too to the next data point; Escape shows the whole, then takes the crosshair away. Comma and
+ * full stop move the line that can be dragged.
  */
 public final class KeyGestures {
     private static final double PAN_SHARE = 0.1;
@@ -63,11 +64,23 @@ public final class KeyGestures {
         switch (character) {
             case '+', '=' -> zoom(ZOOM_FACTOR);
             case '-' -> zoom(1 / ZOOM_FACTOR);
+            case ',' -> moveLine(-1);
+            case '.' -> moveLine(1);
             case '0' -> model.zoomTo(Optional.empty());
             default -> {
                 // Any other key is not for charts.
             }
         }
+    }
+
+    private void moveLine(int direction) {
+        model.picture()
+                .map(Picture::layout)
+                .filter(layout -> model.line().isPresent())
+                .ifPresent(layout -> {
+                    double from = layout.x().toPosition(model.line().getAsDouble());
+                    model.dragLine(layout.x().toValue(from + direction * CURSOR_SHARE * layout.width()));
+                });
     }
 
     private void escape() {

@@ -28,6 +28,8 @@ final class OverlayPainter {
     private static final int RING = 7;
     private static final int MOST_ROWS = 12;
     private static final int BAND_ALPHA = 40;
+    private static final int GRIP_WIDTH = 9;
+    private static final int GRIP_HEIGHT = 16;
 
     private final GC gc;
     private final ChartLook look;
@@ -52,6 +54,7 @@ final class OverlayPainter {
 
     void paint(ChartModel model, Picture picture) {
         ChartLayout layout = picture.layout();
+        model.line().ifPresent(place -> paintLine(layout, place));
         model.rubberBand().ifPresent(this::paintBand);
         if (model.rubberBand().isPresent() || model.readOut().isEmpty()) {
             return;
@@ -64,6 +67,24 @@ final class OverlayPainter {
         paintCross(layout, readOut, x);
         model.pointed().ifPresent(point -> paintRing(layout, point));
         paintBox(layout, readOut, (int) Math.round(x));
+    }
+
+    /** The line that the user can drag, with a grip at its upper end. */
+    private void paintLine(ChartLayout layout, double place) {
+        int x = (int) Math.round(layout.x().toPosition(place));
+        if (x < layout.left() - 1 || x > layout.left() + layout.width() + 1) {
+            return;
+        }
+        int top = (int) layout.top();
+        gc.setForeground(SwtColours.of(look.ink()));
+        gc.setBackground(SwtColours.of(look.ink()));
+        gc.setLineWidth(2);
+        gc.drawLine(x, top, x, (int) (layout.top() + layout.height()));
+        gc.setLineWidth(1);
+        gc.fillRoundRectangle(x - GRIP_WIDTH / 2, top, GRIP_WIDTH, GRIP_HEIGHT, 4, 4);
+        gc.setForeground(SwtColours.of(look.background()));
+        gc.drawLine(x - 1, top + 4, x - 1, top + GRIP_HEIGHT - 5);
+        gc.drawLine(x + 1, top + 4, x + 1, top + GRIP_HEIGHT - 5);
     }
 
     private void paintBand(Rectangle band) {

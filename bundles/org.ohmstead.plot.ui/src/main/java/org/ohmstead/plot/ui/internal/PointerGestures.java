@@ -16,18 +16,21 @@ import org.ohmstead.plot.ui.ViewWindow;
 
 /**
  * The mouse: the wheel zooms around the pointer, dragging zooms into a rectangle, dragging with the middle button, or
- * with Alt or the space bar held, pans; a click chooses a point, a double click shows the whole.
+ * with Alt or the space bar held, pans; a click chooses a point, a double click shows the whole. The line that can be
+ * dragged goes with the pointer.
  */
 public final class PointerGestures {
     private static final double NOTCH_FACTOR = 1.25;
     private static final double NOTCH_COUNT = 3;
     private static final int DRAG_START = 5;
     private static final int FLAT = 12;
+    private static final int LINE_REACH = 4;
 
     private enum Drag {
         NONE,
         ZOOM,
-        PAN
+        PAN,
+        LINE
     }
 
     private final Control control;
@@ -78,7 +81,7 @@ public final class PointerGestures {
         if (layout().isEmpty() || !pan && event.button != 1) {
             return;
         }
-        drag = pan ? Drag.PAN : Drag.ZOOM;
+        drag = pan ? Drag.PAN : onLine(event) ? Drag.LINE : Drag.ZOOM;
         moved = false;
         start = new Point(event.x, event.y);
         startWindow = model.window();
@@ -99,7 +102,9 @@ public final class PointerGestures {
         if (!moved) {
             return;
         }
-        if (drag == Drag.PAN) {
+        if (drag == Drag.LINE) {
+            model.dragLine(startLayout.x().toValue(event.x));
+        } else if (drag == Drag.PAN) {
             model.moveFrom(startWindow, -acrossPixels / startLayout.width(), downPixels / startLayout.height());
         } else {
             model.setRubberBand(Optional.of(band(event)));
@@ -135,7 +140,7 @@ public final class PointerGestures {
             if (band.width > 1 && band.height > 1) {
                 zoomInto(band);
             }
-        } else if (ended == Drag.ZOOM) {
+        } else if (ended == Drag.ZOOM || ended == Drag.LINE && !moved) {
             hit(event).ifPresent(model::choose);
         }
     }
@@ -172,6 +177,13 @@ public final class PointerGestures {
         }
     }
 
+    private boolean onLine(Event event) {
+        return layout().isPresent()
+                && model.line().isPresent()
+                && Math.abs(layout().get().x().toPosition(model.line().getAsDouble()) - event.x) <= LINE_REACH
+                && event.y <= layout().get().top() + layout().get().height();
+    }
+
     private Optional<ChosenPoint> hit(Event event) {
         return model.picture().flatMap(picture -> new ReadOutFinder(picture).hit(event.x, event.y));
     }
@@ -183,6 +195,8 @@ public final class PointerGestures {
                     && event.y >= layout.top()
                     && event.y <= layout.top() + layout.height();
             Optional<ChosenPoint> hit = inside ? hit(event) : Optional.empty();
+            boolean draggable = inside && onLine(event);
+            control.setCursor(draggable ? control.getDisplay().getSystemCursor(SWT.CURSOR_SIZEWE) : null);
             double x = hit.map(ChosenPoint::x).orElseGet(() -> layout.x().toValue(event.x));
             model.setCursor(inside ? OptionalDouble.of(x) : OptionalDouble.empty(), hit);
         });
