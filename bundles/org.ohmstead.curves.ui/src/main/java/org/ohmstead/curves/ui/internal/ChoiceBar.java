@@ -23,12 +23,13 @@ final class ChoiceBar {
     private static final int SENTENCE_WIDTH = 120;
 
     private final Composite bar;
-    private final Choice<PowerStudy.Sort> sort;
+    private final Choice<PowerCurves.Sort> sort;
     private final Choice<CurveGroup> group;
     private final Choice<ChannelChoice> channels;
+    private final Button joint;
     private final Label sentence;
     private final Runnable changed;
-    private PowerStudy study = PowerStudy.NOTHING;
+    private PowerCurves study = PowerCurves.NOTHING;
 
     /** A combo with the things that its texts stand for. */
     private static final class Choice<T> {
@@ -70,14 +71,20 @@ final class ChoiceBar {
     ChoiceBar(Composite parent, Runnable changed, Runnable copy) {
         this.changed = changed;
         bar = new Composite(parent, SWT.NONE);
-        Spacing.group(5).applyTo(bar);
+        Spacing.group(6).applyTo(bar);
         sort = new Choice<>(
-                combo("power.kind", "Kind of power: stimulus and end point.", this::sortChosen), PowerStudy.Sort::text);
+                combo("power.kind", "Kind of power: stimulus and end point.", this::sortChosen),
+                PowerCurves.Sort::text);
         group = new Choice<>(
                 combo("power.mode", "How the channels met the load, and the tone.", this::groupChosen),
                 each -> Words.of(each.mode()) + ", " + Words.hertz(each.frequencyHz()));
         channels =
                 new Choice<>(combo("power.channel", "Which channels' curves are shown.", changed), ChannelChoice::text);
+        joint = Ids.name(new Button(bar, SWT.CHECK), "power.joint");
+        joint.setText("&Joint curve");
+        joint.setToolTipText("Draws, dashed, the one curve of all loads, modes and channels together.");
+        joint.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(joint);
         sentence = Ids.name(new Label(bar, SWT.WRAP), "power.sentence");
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -104,7 +111,7 @@ final class ChoiceBar {
     }
 
     /** Offers what a study has, and keeps what was chosen as far as it is still there. */
-    void offer(PowerStudy newStudy) {
+    void offer(PowerCurves newStudy) {
         study = newStudy;
         sort.offer(study.sorts());
         offerGroups();
@@ -136,7 +143,7 @@ final class ChoiceBar {
         if (group().filter(wanted::equals).isPresent()) {
             return;
         }
-        sort.choose(PowerStudy.Sort.of(wanted));
+        sort.choose(PowerCurves.Sort.of(wanted));
         offerGroups();
         group.choose(wanted);
         groupChosen();
@@ -144,6 +151,11 @@ final class ChoiceBar {
 
     Optional<CurveGroup> group() {
         return group.chosen();
+    }
+
+    /** Returns whether the joint curve is wanted. */
+    boolean jointly() {
+        return joint.getSelection();
     }
 
     ChannelChoice channels() {

@@ -3,9 +3,11 @@
 
 package org.ohmstead.curves.ui.internal;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -15,8 +17,10 @@ import org.eclipse.swt.widgets.Table;
 import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.SetAside;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotReadOut;
@@ -37,17 +41,22 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Power against supply volts: readings, fitted curves, ratings and their verdicts, and what the curves say at any voltage. */
 public final class PowerComposite extends Composite {
-    private static final int[] CHART_AND_TABLES = {66, 34};
-    private static final int[] RATINGS_AND_POWERS = {56, 44};
+    private static final int[] CHART_AND_TABS = {60, 40};
+    private static final int[] CHART_AND_READ_OUT = {73, 27};
 
     private final ProjectDesk desk;
     private final ChoiceBar choices;
+    private final CompareBar compare;
     private final Slices showing;
     private final ChartCanvas chart;
+    private final LineVolts line = new LineVolts();
+    private final LineReadOut readOut;
+    private final StudyTabs tabs;
     private final SheetTable ratings;
     private final SheetTable powers;
     private final VerdictIcons icons;
-    private PowerStudy study = PowerStudy.NOTHING;
+    private Optional<ReadingsPart> readings = Optional.empty();
+    private PowerCurves study = PowerCurves.NOTHING;
     private Optional<PowerPlot> shown = Optional.empty();
     private Optional<CurveGroup> shownGroup = Optional.empty();
     private OptionalDouble cursorVolts = OptionalDouble.empty();
@@ -55,27 +64,45 @@ public final class PowerComposite extends Composite {
 
     /** Makes the view. */
     public PowerComposite(Composite parent, ProjectDesk desk) {
+        this(parent, desk, start -> CompareBar.ask(parent.getShell(), start));
+    }
+
+    /**
+     * Makes the view.
+     *
+     * @param folders asks for the folder of a project to compare with, given where to begin
+     */
+    PowerComposite(Composite parent, ProjectDesk desk, UnaryOperator<Optional<Path>> folders) {
         super(parent, SWT.NONE);
         this.desk = desk;
         Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
         choices = new ChoiceBar(this, this::showCurves, this::copyPowers);
         showing = new Slices(this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(choices.control());
+        compare = new CompareBar(this, desk, folders, this::showCompared);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(compare.control());
         SashForm sash = new SashForm(this, SWT.VERTICAL | SWT.SMOOTH);
         sash.setSashWidth(Spacing.GAP);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        chart = Ids.name(new ChartCanvas(sash, SWT.BORDER), "power.chart");
-        SashForm tables = new SashForm(sash, SWT.HORIZONTAL | SWT.SMOOTH);
-        tables.setSashWidth(Spacing.GAP);
-        ratings = new SheetTable(tables, "power.ratings");
+        SashForm upper = new SashForm(sash, SWT.HORIZONTAL | SWT.SMOOTH);
+        upper.setSashWidth(Spacing.GAP);
+        chart = Ids.name(new ChartCanvas(upper, SWT.BORDER), "power.chart");
+        readOut = new LineReadOut(upper, line);
+        upper.setWeights(CHART_AND_READ_OUT);
+        tabs = new StudyTabs(sash);
+        sash.setWeights(CHART_AND_TABS);
+        ratings = new SheetTable(tabs.control(), "power.ratings");
         ratings.reserveIcon(VerdictIcons.SIZE + Spacing.GAP);
         icons = new VerdictIcons(ratings.control());
-        powers = new SheetTable(tables, "power.powers");
-        tables.setWeights(RATINGS_AND_POWERS);
-        sash.setWeights(CHART_AND_TABLES);
+        powers = new SheetTable(tabs.control(), "power.powers");
+        tabs.tab("Ratings", ratings.control());
+        tabs.tab("Curves", powers.control());
+        makeParts();
         ratings.control()
                 .addSelectionListener(
                         SelectionListener.widgetSelectedAdapter(event -> turnToRating(ratings.control())));
+        line.listen(volts -> chart.setLine(OptionalDouble.of(volts)));
+        Runnable noLine = chart.addLineListener(line::set);
         Runnable noCursor = chart.addCursorListener(this::cursorMoved);
         Runnable noPoints = chart.addPointListener(this::pointChosen);
         Registration listening = desk.listen(new Hears());
@@ -83,16 +110,28 @@ public final class PowerComposite extends Composite {
         addDisposeListener(event -> {
             newest++;
             listening.close();
+            noLine.run();
             noCursor.run();
             noPoints.run();
         });
         fitAnew();
     }
 
+    private void makeParts() {
+        tabs.add(FindingsPart::new, part -> {});
+        tabs.add(NormalisedPart::new, part -> {});
+        tabs.add(parent -> new WhatIfPart(parent, line), part -> {});
+        tabs.add(TablePart::parameters, part -> {});
+        tabs.add(parent -> TablePart.differences(parent, line), part -> {});
+        tabs.add(parent -> new ResidualPart(parent, desk), part -> {});
+        tabs.add(parent -> new ReadingsPart(parent, desk), part -> readings = Optional.of(part));
+    }
+
     private final class Hears implements DeskListener {
         @Override
         public void sessionChanged(Optional<ProjectSession> session) {
-            take(PowerStudy.NOTHING);
+            compare.forgetKinds();
+            take(PowerCurves.NOTHING);
             fitAnew();
         }
 
@@ -100,7 +139,8 @@ public final class PowerComposite extends Composite {
         public void projectChanged(Project before, Project after) {
             boolean matters =
                     !before.amplifier().ratings().equals(after.amplifier().ratings())
-                            || before.sheet().confidence() != after.sheet().confidence();
+                            || before.sheet().confidence() != after.sheet().confidence()
+                            || !before.setAside().equals(after.setAside());
             if (matters) {
                 fitAnew();
             }
@@ -112,11 +152,17 @@ public final class PowerComposite extends Composite {
         }
 
         @Override
+        public void stateChanged() {
+            readings.ifPresent(ReadingsPart::check);
+        }
+
+        @Override
         public void displayChanged(DisplaySettings settings) {
             // The texts of the choices change, and with them what they are known by.
             Optional<CurveGroup> before = choices.group();
             choices.offer(study);
             before.ifPresent(choices::choose);
+            compare.offer(study);
             styleReadOut();
             showRatings();
             showCurves();
@@ -125,6 +171,7 @@ public final class PowerComposite extends Composite {
         @Override
         public void chosenEntryChanged(Optional<LogEntry> entry) {
             showChosen(entry);
+            readings.ifPresent(part -> part.choose(entry));
         }
     }
 
@@ -139,17 +186,18 @@ public final class PowerComposite extends Composite {
         LogSnapshot log = desk.log();
         Optional<Project> project = desk.session().map(ProjectSession::project);
         if (project.isEmpty() || log.entries().isEmpty()) {
-            take(PowerStudy.NOTHING);
+            take(PowerCurves.NOTHING);
             return;
         }
         long mine = newest;
         Amplifier amplifier = project.get().amplifier();
         double confidence = project.get().sheet().confidence();
+        List<SetAside> setAside = project.get().setAside();
         choices.say("Fitting\u2026", Tones.of(this).mutedText());
         desk.work()
                 .start(
                         "Fitting power against supply",
-                        progress -> PowerStudy.of(log.entries(), amplifier, confidence, progress),
+                        progress -> PowerCurves.of(log.entries(), amplifier, confidence, setAside, progress),
                         fitted -> {
                             if (mine == newest) {
                                 take(fitted);
@@ -162,20 +210,22 @@ public final class PowerComposite extends Composite {
                         });
     }
 
-    private void take(PowerStudy fitted) {
+    private void take(PowerCurves fitted) {
         study = fitted;
         Tones tones = Tones.of(this);
         boolean broken = desk.log().state() == LogState.BROKEN;
         choices.say(broken ? desk.log().sentence() : "", broken ? tones.error() : tones.mutedText());
         choices.offer(study);
+        compare.offer(study);
         showing.clear();
         showing.add(this::showRatings);
         showing.add(this::showChart);
         showing.add(this::showPowers);
+        showing.add(this::showStudy);
     }
 
     private void fail(Exception failure) {
-        take(PowerStudy.NOTHING);
+        take(PowerCurves.NOTHING);
         String sentence = failure.getMessage() == null ? failure.toString() : failure.getMessage();
         choices.say("The curves were not fitted: " + sentence, Tones.of(this).error());
     }
@@ -183,7 +233,8 @@ public final class PowerComposite extends Composite {
     private void showRatings() {
         List<RatingResult> results = study.ratings();
         double confidence = study.confidence();
-        ratings.show(() -> RatingSheet.of(results, confidence));
+        PowerCurves now = study;
+        ratings.show(() -> RatingSheet.of(results, confidence, now::jointly));
         for (int row = 0; row < results.size(); row++) {
             ratings.control()
                     .getItem(row)
@@ -198,17 +249,41 @@ public final class PowerComposite extends Composite {
     private void showCurves() {
         showChart();
         showPowers();
+        showStudy();
+    }
+
+    /** Shows what is laid over now; chart and tabs each in a turn of their own. */
+    private void showCompared() {
+        showing.add(this::showChart);
+        showing.add(this::showStudy);
+    }
+
+    /** Shows what the joint study of the chosen curves says; its line goes to where amplifiers are rated as a rule. */
+    private void showStudy() {
+        Optional<CurveGroup> group = choices.group();
+        Optional<JointStudy> joint = group.flatMap(study::studyOf);
+        Optional<PowerStudy> found = joint.flatMap(JointStudy::study);
+        if (found.isPresent() && line.value().isEmpty()) {
+            line.set(Difference.supplyVolts(found.get()));
+        }
+        chart.setLine(found.isPresent() ? line.value() : OptionalDouble.empty());
+        readOut.show(joint);
+        Comparison comparison = compare.comparison(study, group);
+        String why = group.isEmpty() ? whyNothing() : "";
+        tabs.show(new StudyPart.InView(study, group, joint, why, comparison));
     }
 
     private void showChart() {
         Optional<CurveGroup> group = choices.group();
+        Comparison comparison = compare.comparison(study, group);
         if (group.isEmpty()) {
             shown = Optional.empty();
             shownGroup = Optional.empty();
             chart.showMessage(whyNothing());
             return;
         }
-        PowerPlot plot = PowerPlot.of(study, group.get(), choices.channels(), desk.chosenEntry());
+        PowerPlot plot = PowerPlot.of(study, group.get(), choices.channels(), desk.chosenEntry(), choices.jointly())
+                .over(comparison, study, group.get(), choices.channels());
         boolean sameChart =
                 shownGroup.map(before -> sameAxes(before, group.get())).orElse(false);
         shown = Optional.of(plot);

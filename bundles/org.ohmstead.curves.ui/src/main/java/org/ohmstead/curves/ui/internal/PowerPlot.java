@@ -3,6 +3,7 @@
 
 package org.ohmstead.curves.ui.internal;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,13 +15,21 @@ import org.ohmstead.curves.CurvePlots.VoltsRange;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.PowerPoint;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.study.PowerPrediction;
+import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.Reading;
 import org.ohmstead.plot.Axis;
 import org.ohmstead.plot.Mark;
 import org.ohmstead.plot.MarkerShape;
 import org.ohmstead.plot.Palette;
 import org.ohmstead.plot.Plot;
+import org.ohmstead.plot.PlotPoint;
+import org.ohmstead.plot.Series;
+import org.ohmstead.plot.Style;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
@@ -46,14 +55,24 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
      * Returns the chart of a group.
      *
      * @param chosen the entry that the user looks at; its point is ringed
+     * @param jointly whether the curve of all loads, modes and channels together is drawn too
      */
-    static PowerPlot of(PowerStudy study, CurveGroup group, ChannelChoice channels, Optional<LogEntry> chosen) {
+    static PowerPlot of(
+            PowerCurves study, CurveGroup group, ChannelChoice channels, Optional<LogEntry> chosen, boolean jointly) {
         // What is drawn goes into saved pictures and tables too, and names tell what the user has hidden.
-        return Numbers.withPoint(() -> new Drawing(study, group, channels.of(group), chosen).draw());
+        return Numbers.withPoint(() -> new Drawing(study, group, channels.of(group), chosen).draw(jointly));
+    }
+
+    /** Returns this with other data sets laid over it. */
+    PowerPlot over(Comparison comparison, PowerCurves study, CurveGroup group, ChannelChoice channels) {
+        OverlayDrawing drawing = new OverlayDrawing(study, group, channels);
+        return new PowerPlot(Numbers.withPoint(() -> drawing.draw(plot, comparison.overlays())), sources);
     }
 
     private static final class Drawing {
-        private final PowerStudy study;
+        private static final int JOINT_STEPS = 48;
+
+        private final PowerCurves study;
         private final CurveGroup group;
         private final List<LoadCurve> curves;
         private final Optional<LogEntry> chosen;
@@ -61,7 +80,7 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
         private final Map<String, List<LogEntry>> sources = new LinkedHashMap<>();
         private Plot plot;
 
-        Drawing(PowerStudy study, CurveGroup group, List<LoadCurve> curves, Optional<LogEntry> chosen) {
+        Drawing(PowerCurves study, CurveGroup group, List<LoadCurve> curves, Optional<LogEntry> chosen) {
             this.study = study;
             this.group = group;
             this.curves = curves;
@@ -73,12 +92,16 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
                     Axis.linear("Power " + Words.perWhat(group.mode()), "W").withLower(0));
         }
 
-        PowerPlot draw() {
+        PowerPlot draw(boolean jointly) {
             List<RatingResult> ratings = study.ratingsOf(group);
             for (LoadCurve curve : curves) {
                 draw(curve, ratings);
             }
+            if (jointly) {
+                study.studyOf(group).flatMap(JointStudy::study).ifPresent(this::drawJointly);
+            }
             ratings.forEach(this::draw);
+            study.asidesOf(group).forEach(this::drawAside);
             return new PowerPlot(plot, sources);
         }
 
@@ -118,6 +141,38 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
             }
             String text = Numbers.shown(rating.powerWatts()) + "\u00a0W: " + Words.verdict(result.outcome());
             plot = plot.withMark(new Mark.Point(rating.supplyVolts(), rating.powerWatts(), text, shape(result), tone));
+        }
+
+        /** The joint curve of each load in sight, dashed, in the load's colour. */
+        private void drawJointly(PowerStudy joint) {
+            double lowest = joint.lowestSupplyVolts();
+            double span = joint.highestSupplyVolts() - lowest;
+            for (double loadOhms :
+                    curves.stream().map(LoadCurve::nominalLoadOhms).distinct().toList()) {
+                List<PlotPoint> points = new ArrayList<>();
+                for (int step = 0; step <= JOINT_STEPS; step++) {
+                    double supplyVolts = lowest + span * step / JOINT_STEPS;
+                    if (joint.predict(supplyVolts, loadOhms, group.mode()) instanceof PowerPrediction.Predicted at) {
+                        points.add(new PlotPoint(supplyVolts, at.powerWatts()));
+                    }
+                }
+                int tone = study.loadsOhms().indexOf(loadOhms) % Palette.TONES;
+                plot = plot.withSeries(new Series(Words.ohms(loadOhms) + " jointly", points, Style.DASHED_LINE, tone));
+            }
+        }
+
+        /** What was set aside is an empty grey ring, so that nobody takes it for a reading that counts. */
+        private void drawAside(LogEntry entry) {
+            Reading reading = entry.reading().orElseThrow();
+            for (ChannelReading channel : reading.channels()) {
+                boolean inSight =
+                        curves.stream().anyMatch(curve -> curve.channel().equals(channel.channel()));
+                if (inSight && channel.outcome() == EndPointOutcome.REACHED) {
+                    double powerWatts = channel.powerWatts() * channel.loadOhms() / reading.nominalLoadOhms();
+                    plot = plot.withMark(Mark.point(
+                            channel.supplyVolts(), powerWatts, entry.id() + " aside", MarkerShape.HOLLOW_CIRCLE));
+                }
+            }
         }
 
         private static double expanded(Estimate power) {

@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.study.StudyRating;
 import org.ohmstead.model.Rating;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
@@ -23,7 +25,12 @@ final class RatingSheet {
 
     private RatingSheet() {}
 
-    static Sheet of(List<RatingResult> results, double confidence) {
+    /**
+     * Returns the table.
+     *
+     * @param jointly what the study of all loads says of a rating
+     */
+    static Sheet of(List<RatingResult> results, double confidence, Function<Rating, Optional<StudyRating>> jointly) {
         String percent = Numbers.percent(confidence);
         List<Sheet.Header> headers = List.of(
                 new Sheet.Header(
@@ -36,14 +43,26 @@ final class RatingSheet {
                                 + Coverage.adjective().toLowerCase(Locale.ROOT) + " uncertainty (" + Coverage.words()
                                 + ")."),
                 new Sheet.Header("Rated (W)", true, "Power that the maker claims."),
+                new Sheet.Header("Diff. (W)", true, "Measured minus rated power."),
+                new Sheet.Header("Diff. (%)", true, "Measured over rated power."),
                 new Sheet.Header("Diff. (dB)", true, "Measured over rated power."),
                 new Sheet.Header("P met (%)", true, "Probability that the true power is at least the rated one."),
                 new Sheet.Header("At (V)", true, "Supply volts that the rating is stated for; it is judged there."),
+                new Sheet.Header("Just met (V)", true, "Supply volts at which the curve reaches the rated power."),
+                new Sheet.Header(
+                        "Jointly (W)",
+                        true,
+                        "The same by the joint curve of all loads, modes and channels; in parentheses where no reading"
+                                + " reaches."),
                 new Sheet.Header("Remark", false, "What else is to be known of the verdict."));
-        return new Sheet(headers, results.stream().map(RatingSheet::row).toList());
+        return new Sheet(
+                headers,
+                results.stream()
+                        .map(result -> row(result, jointly.apply(result.rating()), confidence))
+                        .toList());
     }
 
-    private static Sheet.Row row(RatingResult result) {
+    private static Sheet.Row row(RatingResult result, Optional<StudyRating> joint, double confidence) {
         Rating rating = result.rating();
         Optional<RatingOutcome> outcome = result.outcome();
         List<Sheet.Cell> cells = new ArrayList<>();
@@ -52,13 +71,33 @@ final class RatingSheet {
         Sheet.Cell none = Sheet.Cell.of(NONE);
         cells.add(outcome.map(RatingSheet::measured).orElse(none));
         cells.add(Sheet.Cell.of(Numbers.shown(rating.powerWatts())));
+        cells.add(outcome.map(each -> Sheet.Cell.of(Figures.signed(each.powerWatts() - rating.powerWatts(), 1)))
+                .orElse(none));
+        cells.add(outcome.map(each -> Sheet.Cell.of(Figures.signed(100 * (each.powerRatio() - 1), 1)))
+                .orElse(none));
         cells.add(outcome.map(RatingSheet::difference).orElse(none));
         cells.add(outcome.map(each -> Sheet.Cell.of(Figures.probability(each.probabilityMet())))
                 .orElse(none));
         cells.add(Sheet.Cell.of(Numbers.shown(rating.supplyVolts())));
+        cells.add(outcome.map(RatingSheet::justMet).orElse(none));
+        cells.add(joint.map(each -> jointly(each, confidence)).orElse(none));
         String remark = Numbers.inSentence(result.remark());
         cells.add(new Sheet.Cell(remark, remark));
         return new Sheet.Row(cells);
+    }
+
+    private static Sheet.Cell justMet(RatingOutcome outcome) {
+        return outcome.justMetSupplyVolts().isPresent()
+                ? Sheet.Cell.of(Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2))
+                : new Sheet.Cell(NONE, "No one supply voltage gives just the rated power.");
+    }
+
+    private static Sheet.Cell jointly(StudyRating joint, double confidence) {
+        String sentence = Numbers.inSentence(joint.sentence());
+        return joint.finding()
+                .map(found -> new Sheet.Cell(
+                        StudySheets.power(found.prediction(), confidence).text(), sentence))
+                .orElse(new Sheet.Cell(NONE, sentence));
     }
 
     private static Sheet.Cell measured(RatingOutcome outcome) {

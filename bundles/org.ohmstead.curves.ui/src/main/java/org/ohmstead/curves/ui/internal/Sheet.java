@@ -14,6 +14,9 @@ import org.ohmstead.workbench.table.CopiedTable;
  * @param rows from top to bottom
  */
 record Sheet(List<Header> headers, List<Row> rows) {
+    /** No columns, no rows. */
+    static final Sheet EMPTY = new Sheet(List.of(), List.of());
+
     Sheet {
         headers = List.copyOf(headers);
         rows = List.copyOf(rows);

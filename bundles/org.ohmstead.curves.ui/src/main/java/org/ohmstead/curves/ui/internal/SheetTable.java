@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -22,6 +25,7 @@ import org.ohmstead.workbench.table.CopiedTable;
 final class SheetTable {
     private static final int CELL_PADDING = 18;
     private static final int WIDEST = 220;
+    private static final int LONGEST = 80;
 
     private final Table table;
     private Supplier<Sheet> maker = () -> new Sheet(List.of(), List.of());
@@ -37,6 +41,11 @@ final class SheetTable {
             }
         }));
         new CellHover(table, this::hover);
+        Menu menu = new Menu(table);
+        MenuItem copied = new MenuItem(menu, SWT.PUSH);
+        copied.setText("&Copy as a table\tCtrl+C");
+        copied.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy()));
+        table.setMenu(menu);
     }
 
     Table control() {
@@ -64,6 +73,9 @@ final class SheetTable {
                 boolean numeric = wanted.headers().get(table.getColumnCount()).numeric();
                 new TableColumn(table, numeric ? SWT.RIGHT : SWT.LEFT);
             }
+            while (table.getColumnCount() > wanted.headers().size()) {
+                table.getColumn(table.getColumnCount() - 1).dispose();
+            }
             while (table.getItemCount() > wanted.rows().size()) {
                 table.getItem(table.getItemCount() - 1).dispose();
             }
@@ -90,11 +102,15 @@ final class SheetTable {
         }
         header.setText(texts.get(0));
         for (int row = 0; row < sheet.rows().size(); row++) {
-            table.getItem(row).setText(column, texts.get(row + 1));
+            TableItem item = table.getItem(row);
+            String text = texts.get(row + 1);
+            if (!text.equals(item.getText(column))) {
+                item.setText(column, text);
+            }
         }
-        int width = width(texts) + (column == 0 ? iconWidth : 0);
-        if (header.getWidth() < width) {
-            header.setWidth(width);
+        if (header.getWidth() < WIDEST) {
+            int width = width(texts) + (column == 0 ? iconWidth : 0);
+            header.setWidth(Math.max(width, header.getWidth()));
         }
     }
 
@@ -111,7 +127,10 @@ final class SheetTable {
         GC gc = new GC(table);
         try {
             gc.setFont(table.getFont());
+            // What is longer is wider than a column may be, and takes long to measure.
             int widest = texts.stream()
+                    .map(text -> text.substring(0, Math.min(LONGEST, text.length())))
+                    .distinct()
                     .mapToInt(text -> gc.stringExtent(text).x)
                     .max()
                     .orElse(0);

@@ -6,6 +6,7 @@ package org.ohmstead.curves.ui.internal;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.curves.study.PowerStudy.PlacedLoad;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
@@ -58,6 +59,16 @@ final class Words {
 
     static String ohms(double loadOhms) {
         return Numbers.shown(loadOhms) + "\u00a0\u03a9";
+    }
+
+    /** Returns a load as connected: "4 Ω", "4 Ω bridged", "4 Ω, one channel". */
+    static String load(PlacedLoad load) {
+        return ohms(load.loadOhms())
+                + switch (load.mode()) {
+                    case STEREO -> "";
+                    case BRIDGED -> " bridged";
+                    case SINGLE -> ", one channel";
+                };
     }
 
     static String volts(double supplyVolts) {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -44,6 +45,9 @@ final class Bench implements AutoCloseable {
     final Path folder;
     final ProjectDesk desk;
     final Shell shell = new Shell(display);
+    /** The folder that is chosen when the view asks for a project to compare with. */
+    Optional<Path> otherFolder = Optional.empty();
+
     private final ExecutorService thread = Executors.newSingleThreadExecutor();
 
     /** Work on one other thread, as the workbench's jobs. */
@@ -129,7 +133,7 @@ final class Bench implements AutoCloseable {
     }
 
     PowerComposite show() {
-        PowerComposite power = new PowerComposite(shell, desk);
+        PowerComposite power = new PowerComposite(shell, desk, start -> otherFolder);
         shell.open();
         settle();
         return power;

@@ -70,7 +70,7 @@ final class Samples {
                 List.of(channel("A+B", loadOhms, supplyVolts, 4 * watts(supplyVolts, loadOhms))));
     }
 
-    private static Reading reading(Mode mode, double loadOhms, EndPoint endPoint, List<ChannelReading> channels) {
+    static Reading reading(Mode mode, double loadOhms, EndPoint endPoint, List<ChannelReading> channels) {
         return new Reading(
                 "s",
                 mode,
@@ -85,7 +85,7 @@ final class Samples {
                 List.of());
     }
 
-    private static ChannelReading channel(String name, double loadOhms, double supplyVolts, double watts) {
+    static ChannelReading channel(String name, double loadOhms, double supplyVolts, double watts) {
         return new ChannelReading(
                 name,
                 EndPointOutcome.REACHED,
@@ -155,7 +155,7 @@ final class Samples {
                 "", "M", "", 2, SupplyType.UNKNOWN, List.of(), List.of(), OptionalDouble.empty(), List.of(ratings), "");
     }
 
-    static PowerStudy study(Rating... ratings) {
-        return PowerStudy.of(entries(many()), amplifier(ratings), 0.95, GOING_ON);
+    static PowerCurves study(Rating... ratings) {
+        return PowerCurves.of(entries(many()), amplifier(ratings), 0.95, List.of(), GOING_ON);
     }
 }
