@@ -16,6 +16,7 @@ import org.ohmstead.curves.study.CableModel;
 import org.ohmstead.curves.study.CurveMembership;
 import org.ohmstead.curves.study.FittedParameter;
 import org.ohmstead.curves.study.NormalisedTable;
+import org.ohmstead.curves.study.PowerDifference;
 import org.ohmstead.curves.study.PowerPrediction;
 import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.curves.study.StudyOutcome;
@@ -106,6 +107,37 @@ final class CurveStudies {
                 }
             }
         });
+    }
+
+    /**
+     * Returns how the powers of these studies differ from those of others, for each load that both have, at each of the supply voltages;
+     * a sentence for each, or one that says that there is nothing in common.
+     */
+    List<String> against(String ownName, CurveStudies others, String otherName, double confidence) {
+        List<String> sentences = new ArrayList<>();
+        outcomes.forEach((key, outcome) -> {
+            if (outcome instanceof PowerStudy own && others.outcomes.get(key) instanceof PowerStudy other) {
+                for (PowerStudy.PlacedLoad load : own.loads()) {
+                    if (other.loads().contains(load)) {
+                        for (double volts : supplyVolts) {
+                            String where = key.words() + ", " + Texts.number(load.loadOhms()) + " ohms "
+                                    + Texts.mode(load.mode()) + " at " + Texts.number(volts) + " V: ";
+                            PowerDifference.of(
+                                            ownName,
+                                            own.predict(volts, load.loadOhms(), load.mode()),
+                                            otherName,
+                                            other.predict(volts, load.loadOhms(), load.mode()),
+                                            confidence)
+                                    .ifPresent(difference -> sentences.add(where + difference.sentence()));
+                        }
+                    }
+                }
+            }
+        });
+        return sentences.isEmpty()
+                ? List.of(ownName + " and " + otherName
+                        + " have no kind of power, end point, frequency and load in common.")
+                : sentences;
     }
 
     private void printWish(Console console, PowerStudy study, double confidence) {

@@ -6,6 +6,7 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.curves.PowerPoint;
 import org.ohmstead.curves.SaturationCurve;
 import org.ohmstead.curves.study.CableModel;
+import org.ohmstead.jobs.JobException;
 import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.metrology.Estimate;
@@ -24,6 +26,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.units.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -85,6 +88,14 @@ final class CurvesCommand implements Callable<Integer> {
                             + " into output.")
     private String readAtSupply;
 
+    @Option(
+            names = "--against",
+            paramLabel = "PROJECT",
+            description =
+                    "Another project, or the same amplifier in another year: how the powers differ, in W, %% and dB, and"
+                            + " whether that could be heard.")
+    private Path against;
+
     @Option(names = "--robust", description = "Let readings far off the curve count less (Huber's method).")
     private boolean robust;
 
@@ -104,10 +115,7 @@ final class CurvesCommand implements Callable<Integer> {
         }
         ProjectFolder folder = project.open();
         OptionalDouble load = Quantities.optionalPositive(loadOhms, Unit.OHM, "--load-ohms");
-        List<LogEntry> entries;
-        try (TestLog log = folder.readLog()) {
-            entries = LogTrust.usedEntries(LogTrust.trustedEntries(log), folder.project());
-        }
+        List<LogEntry> entries = entries(folder);
         List<LoadCurve> curves = LoadCurves.fit(
                 entries.stream().flatMap(entry -> entry.reading().stream()).toList());
         if (curves.isEmpty()) {
@@ -119,15 +127,35 @@ final class CurvesCommand implements Callable<Integer> {
         CurveStudies studies = new CurveStudies(
                 entries, supplyVolts, robust, new CurveStudies.Wish(load, mode), cable(folder.project()));
         studies.leftOut().forEach(console::message);
+        List<String> differences = new ArrayList<>();
+        if (against != null) {
+            ProjectFolder other = ProjectFolder.open(against);
+            CurveStudies others = new CurveStudies(
+                    entries(other), supplyVolts, robust, new CurveStudies.Wish(load, mode), cable(other.project()));
+            differences.addAll(studies.against(name(folder), others, name(other), confidence));
+        }
         if (json.wanted()) {
             ObjectNode document = document(curves, confidence);
             document.set("studies", studies.document());
+            differences.forEach(document.putArray("differences")::add);
             console.json(document);
         } else {
             print(curves, confidence);
             studies.print(console, confidence);
+            differences.forEach(console::line);
         }
         return ExitCodes.DONE;
+    }
+
+    private static List<LogEntry> entries(ProjectFolder folder) throws JobException, TestLogException {
+        try (TestLog log = folder.readLog()) {
+            return LogTrust.usedEntries(LogTrust.trustedEntries(log), folder.project());
+        }
+    }
+
+    private static String name(ProjectFolder folder) {
+        Path last = folder.folder().toAbsolutePath().normalize().getFileName();
+        return last == null ? folder.project().title() : last.toString().replaceAll("\\.ohmstead$", "");
     }
 
     private Optional<CableModel> cable(Project project) throws InputException {

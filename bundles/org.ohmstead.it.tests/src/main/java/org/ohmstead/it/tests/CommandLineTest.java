@@ -113,6 +113,58 @@ class CommandLineTest {
     }
 
     @Test
+    void theJointStudySeesWhatNoLoadAloneCan() throws IOException {
+        JsonNode all = Words.run("curves", "--json", "--at", "13.5", "--load-ohms", "4", demo.toString())
+                .json();
+        JsonNode study = all.at("/studies/0");
+        // The simulated output stage limits its current, which only the loads below the lowest rated one show.
+        assertEquals("CURRENT_LIMITED", study.get("model").asText(), study.toString());
+        double joint = study.at("/predictions/0/powerWatts").asDouble();
+        double alone = 0;
+        for (JsonNode curve : all.get("curves")) {
+            if (curve.get("mode").asText().equals("STEREO")
+                    && curve.get("loadOhms").asDouble() == 4
+                    && curve.get("kind").asText().equals("CONTINUOUS")) {
+                alone = curve.at("/predictions/0/powerWatts").asDouble();
+            }
+        }
+        assertEquals(alone, joint, 0.03 * alone, "the load's own curve and the joint one");
+        String text = Words.run("curves", "--read-at-supply", "60", "--robust", demo.toString())
+                .out();
+        assertTrue(text.contains("All loads and modes together"), text);
+        JsonNode same = Words.run("curves", "--json", "--at", "14.4", "--against", demo.toString(), demo.toString())
+                .json()
+                .get("differences");
+        assertTrue(same.size() >= 8, same.toString());
+        same.forEach(difference -> assertTrue(difference.asText().contains("+0.00 dB"), difference.asText()));
+        assertEquals(
+                3, Words.run("curves", "--read-at-supply", "0", demo.toString()).exitCode());
+        assertEquals(
+                3, Words.run("curves", "--load-ohms", "-1", demo.toString()).exitCode());
+    }
+
+    @Test
+    void aReadingSetAsideIsInNoCurve() throws IOException {
+        Path project = copy(demo);
+        Path file = project.resolve("project.json");
+        int before = Words.run("curves", "--json", project.toString())
+                .json()
+                .at("/curves/0/points")
+                .size();
+        String text = Files.readString(file).stripTrailing();
+        Files.writeString(
+                file,
+                text.substring(0, text.lastIndexOf('}')).stripTrailing()
+                        + ",\n  \"setAside\": [{\"entryId\": \"R0001\", \"reason\": \"amplifier still cold\"}]\n}\n");
+        assertEquals(
+                before - 1,
+                Words.run("curves", "--json", project.toString())
+                        .json()
+                        .at("/curves/0/points")
+                        .size());
+    }
+
+    @Test
     void runningAgainLogsNothingTwiceAndAVoidIsSeen() throws IOException {
         Path project = copy(demo);
         Path recordings = demoData().resolve("recordings");
@@ -247,7 +299,7 @@ class CommandLineTest {
     void usageIsTaughtNotThrown() {
         assertEquals(0, Words.run("--help").exitCode());
         assertTrue(Words.run("--version").out().startsWith("ohmstead 0."));
-        for (String word : List.of("demo", "check", "analyze", "run", "curves", "log", "report")) {
+        for (String word : List.of("demo", "check", "analyze", "load", "run", "curves", "log", "report")) {
             Words help = Words.run(word, "--help");
             assertEquals(0, help.exitCode());
             assertTrue(help.out().startsWith("Usage: ohmstead " + word), help.out());

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,13 @@ class ScreensTest {
                     if (perspective.equals("results")) {
                         bench.page().setEditorAreaVisible(false);
                     }
+                    bench.pump().settle();
+                    // The first window comes to its own size only after it was asked for this one.
+                    bench.shell().setSize(WIDTH, HEIGHT);
+                    bench.pump()
+                            .until(
+                                    () -> bench.shell().getSize().equals(new Point(WIDTH, HEIGHT)),
+                                    "The window does not take the size of a small screen.");
                     bench.pump().settle();
                     Path picture = bench.picture(perspective + (dark ? "-dark" : "-light") + scale);
                     assertTrue(Files.size(picture) > 20_000, picture + " shows next to nothing");
