@@ -16,12 +16,15 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ohmstead.plot.Plot;
+import org.ohmstead.plot.Series;
 import org.ohmstead.plot.chart.ChartLook;
 
 /** A chart that gets less room than a picture needs, and another look meanwhile. */
@@ -111,5 +114,20 @@ class ChartRoomTest {
         assertEquals(120, pane.getSize().y);
         assertFalse(chart.picture().isEmpty());
         assertEquals(120, chart.picture().orElseThrow().request().height());
+    }
+
+    @Test
+    void entriesThatTakeThePlaceOfOthersOfTheirSizeAreSeen() {
+        Plot plot = ChartCanvasTest.power();
+        Series last = plot.series().get(plot.series().size() - 1);
+        for (String name : new String[] {"8 ohm", "4 ohm"}) { // digits are of one width
+            chart.show(PlotSource.of(plot.withSeries(new Series(name, last.points(), last.style(), last.tone()))));
+            settle(chart);
+        }
+        Control[] entries = ((Composite) legend).getChildren();
+        assertTrue(entries.length > 0);
+        for (Control entry : entries) {
+            assertTrue(entry.getSize().x > 0, "an entry has no room");
+        }
     }
 }

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkImpedance;
 import org.ohmstead.plot.ui.ChartCanvas;
+import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.units.Unit;
 import org.ohmstead.workbench.form.FormSection;
@@ -123,8 +124,8 @@ final class ImpedancePane extends Composite {
                 : Optional.empty();
         NetworkImpedance seen =
                 leads.map(pair -> pair.before(network.get())).orElseGet(() -> NetworkImpedance.of(network.get()));
-        Charts.show(magnitude, ImpedancePlot.magnitude(seen), false);
-        Charts.show(phase, ImpedancePlot.phase(seen), false);
+        magnitude.show(PlotSource.of(ImpedancePlot.magnitude(seen)), false);
+        phase.show(PlotSource.of(ImpedancePlot.phase(seen)), false);
         say(ImpedancePlot.note(seen, leads.isPresent())
                 + leads.map(pair -> " " + pair.words(network.get().ohms())).orElse(""));
     }

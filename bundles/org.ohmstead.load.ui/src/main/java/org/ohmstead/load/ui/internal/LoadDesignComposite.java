@@ -19,6 +19,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ChosenPoint;
+import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
@@ -325,7 +326,7 @@ public final class LoadDesignComposite extends Composite {
         boolean before = shown.isPresent();
         shown = ErrorPowerPlot.of(all, chosen, form.target());
         if (shown.isPresent()) {
-            Charts.show(chart, shown.get().plot(), before);
+            chart.show(PlotSource.of(shown.get().plot()), before);
         } else {
             chart.showMessage("The power limits are not known. Enter the ratings in the parts stock.");
         }
