@@ -87,19 +87,11 @@ final class LoadBankCommand implements Callable<Integer> {
             description = "The most resistors in one branch, 1 to 12 (default ${DEFAULT-VALUE}).")
     private int maxParts;
 
-    @Option(
-            names = "--ambient-celsius",
-            paramLabel = "T",
-            defaultValue = "25",
-            description = "Temperature of the air around the resistors (default ${DEFAULT-VALUE}).")
-    private String ambientCelsius;
+    @Mixin
+    private AmbientOption ambient;
 
-    @Option(
-            names = "--time-limit-seconds",
-            paramLabel = "S",
-            defaultValue = "20",
-            description = "When to stop and give the best so far (default ${DEFAULT-VALUE}).")
-    private String timeLimitSeconds;
+    @Mixin
+    private TimeLimitOption timeLimit;
 
     LoadBankCommand(Console console) {
         this.console = console;
@@ -111,7 +103,7 @@ final class LoadBankCommand implements Callable<Integer> {
             throw new InputException("--max-parts is " + maxParts + "; it must be between 1 and 12.");
         }
         double within = Quantities.ratio(withinPercent, "--within-percent");
-        double limitSeconds = Quantities.positive(timeLimitSeconds, Unit.SECOND, "--time-limit-seconds");
+        Duration limit = timeLimit.limit();
         List<BankPlanRequest.Load> wanted = wanted(within);
         if (wanted.isEmpty() || wanted.size() > 12) {
             throw new InputException("There are " + wanted.size()
@@ -119,12 +111,7 @@ final class LoadBankCommand implements Callable<Integer> {
         }
         Stock pieces = stock.given() || project == null ? stock.read() : StockOption.ofFile(project);
         BankPlan plan = BankPlan.find(
-                new BankPlanRequest(
-                        pieces,
-                        wanted,
-                        maxParts,
-                        Quantities.any(ambientCelsius, Unit.CELSIUS, "--ambient-celsius"),
-                        Duration.ofMillis(Math.max(1, Math.round(1000 * Math.min(limitSeconds, 1e6))))),
+                new BankPlanRequest(pieces, wanted, maxParts, ambient.celsius(), limit),
                 () -> false,
                 done -> console.progress((int) Math.round(100 * done), 100, "planning"));
         if (json.wanted()) {

@@ -85,12 +85,8 @@ final class LoadFindCommand implements Callable<Integer> {
             description = "Only networks whose inductance makes less than 1 %% of power up to this frequency.")
     private String bandHz;
 
-    @Option(
-            names = "--ambient-celsius",
-            paramLabel = "T",
-            defaultValue = "25",
-            description = "Temperature of the air around the resistors (default ${DEFAULT-VALUE}).")
-    private String ambientCelsius;
+    @Mixin
+    private AmbientOption ambient;
 
     @Option(
             names = "--count",
@@ -99,12 +95,8 @@ final class LoadFindCommand implements Callable<Integer> {
             description = "How many different resistances to list, 1 to 1000 (default ${DEFAULT-VALUE}).")
     private int count;
 
-    @Option(
-            names = "--time-limit-seconds",
-            paramLabel = "S",
-            defaultValue = "20",
-            description = "When to stop and give the best so far (default ${DEFAULT-VALUE}).")
-    private String timeLimitSeconds;
+    @Mixin
+    private TimeLimitOption timeLimit;
 
     LoadFindCommand(Console console) {
         this.console = console;
@@ -122,14 +114,14 @@ final class LoadFindCommand implements Callable<Integer> {
         OptionalDouble within = withinPercent == null
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Quantities.ratio(withinPercent, "--within-percent"));
-        double limitSeconds = Quantities.positive(timeLimitSeconds, Unit.SECOND, "--time-limit-seconds");
+        Duration limit = timeLimit.limit();
         SearchRequest request = SearchRequest.of(stock(), target, maxParts)
                 .withErrorLimitRatio(within)
                 .withPowerWatts(Quantities.optionalPositive(powerWatts, Unit.WATT, "--power-watts"))
                 .withBandHz(Quantities.optionalPositive(bandHz, Unit.HERTZ, "--band-hz"))
-                .withAmbientCelsius(Quantities.any(ambientCelsius, Unit.CELSIUS, "--ambient-celsius"))
+                .withAmbientCelsius(ambient.celsius())
                 .withRanking(count, 1)
-                .withTimeLimit(Duration.ofMillis(Math.max(1, Math.round(1000 * Math.min(limitSeconds, 1e6)))));
+                .withTimeLimit(limit);
         SearchResult result = NetworkSearch.run(
                 request, () -> false, done -> console.progress((int) Math.round(100 * done), 100, "searching"));
         if (json.wanted()) {

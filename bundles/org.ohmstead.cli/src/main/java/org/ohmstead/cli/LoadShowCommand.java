@@ -62,12 +62,8 @@ final class LoadShowCommand implements Callable<Integer> {
     @Option(names = "--power-watts", paramLabel = "W", required = true, description = "Power into the whole network.")
     private String powerWatts;
 
-    @Option(
-            names = "--ambient-celsius",
-            paramLabel = "T",
-            defaultValue = "25",
-            description = "Temperature of the air around the resistors (default ${DEFAULT-VALUE}).")
-    private String ambientCelsius;
+    @Mixin
+    private AmbientOption ambient;
 
     LoadShowCommand(Console console) {
         this.console = console;
@@ -76,12 +72,12 @@ final class LoadShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         double watts = Quantities.positive(powerWatts, Unit.WATT, "--power-watts");
-        double ambient = Quantities.any(ambientCelsius, Unit.CELSIUS, "--ambient-celsius");
+        double ambientCelsius = ambient.celsius();
         Stock parts = stock.given() ? stock.read() : Stock.EMPTY;
         NetworkNotation.Options options = NetworkNotation.Options.USUAL.withToleranceRatio(stock.toleranceRatio());
         Network network = NetworkNotation.parse(notation, parts, options);
-        NetworkAnalysis analysis = NetworkAnalysis.of(network, ambient);
-        Optional<LoadHeat> heat = LoadHeat.atWatts(network, watts, LoadHeat.Air.of(ambient));
+        NetworkAnalysis analysis = NetworkAnalysis.of(network, ambientCelsius);
+        Optional<LoadHeat> heat = LoadHeat.atWatts(network, watts, LoadHeat.Air.of(ambientCelsius));
         if (json.wanted()) {
             console.json(document(analysis, heat, watts));
         } else {
