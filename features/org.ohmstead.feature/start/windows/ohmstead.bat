@@ -43,5 +43,7 @@ if defined workbench goto workbench
 "%java%" -XX:TieredStopAtLevel=1 %common% -jar "%launcher%" -nosplash -application org.ohmstead.cli.application -data @none %words%
 exit /b %errorlevel%
 :workbench
-"%java%" %common% -jar "%launcher%" -nosplash -application org.ohmstead.app.workbench -data @noDefault %words%
+rem The second compiler steps in ten times later than it does by itself: the start needs the processor for other things.
+set "late=-XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=20000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000 -XX:MetaspaceSize=160m"
+"%java%" %late% %common% -jar "%launcher%" -nosplash -application org.ohmstead.app.workbench -data @noDefault %words%
 exit /b %errorlevel%
