@@ -3,33 +3,14 @@
 
 package org.ohmstead.load;
 
-/**
- * The copper leads between the amplifier's terminals and a load. Copper has the resistivity of IEC 60028, 1/58 ohm square millimetre per
- * metre at 20 degrees Celsius, and rises by 0.393 % of that per kelvin.
- */
+import java.util.OptionalInt;
+import org.ohmstead.model.CopperWire;
+
+/** The leads between the amplifier's terminals and a load, and readings through them; their resistance is that of {@link CopperWire}. */
 public final class Leads {
-    private static final double OHM_SQUARE_MILLIMETRES_PER_METRE = 1.0 / 58;
-    private static final double PER_KELVIN = 0.00393;
-    private static final double REFERENCE_CELSIUS = 20;
     private static final double HENRIES_PER_METRE = 2e-7;
 
     private Leads() {}
-
-    /**
-     * Returns the diameter in millimetres of a solid wire by its American wire gauge: 0.127 * 92^((36 - n) / 39) (ASTM B258).
-     *
-     * @param gauge -3 for 4/0, -2 for 3/0, -1 for 2/0, 0 for 1/0, then 1 to 40
-     */
-    public static double gaugeDiameterMillimetres(int gauge) {
-        Checks.within(gauge, -3, 40, "gauge");
-        return 0.127 * Math.pow(92, (36 - gauge) / 39.0);
-    }
-
-    /** Returns the cross-section in square millimetres of a wire by its American wire gauge, -3 (for 4/0) to 40. */
-    public static double gaugeSquareMillimetres(int gauge) {
-        double diameter = gaugeDiameterMillimetres(gauge);
-        return Math.PI / 4 * diameter * diameter;
-    }
 
     /**
      * Returns the gauge's number for its usual writing: "4/0" is -3, "1/0" and "0" are 0, "12" is 12.
@@ -37,33 +18,12 @@ public final class Leads {
      * @throws NotationException when it is no gauge from 4/0 to 40
      */
     public static int gauge(String text) throws NotationException {
-        Checks.present(text, "text");
-        String digits = text.strip();
-        if (digits.matches("[1-4]/0")) {
-            return '1' - digits.charAt(0);
+        OptionalInt gauge = CopperWire.gauge(Checks.present(text, "text"));
+        if (gauge.isEmpty()) {
+            throw new NotationException(
+                    text, 0, "This is no wire gauge.", "Write 4/0, 3/0, 2/0, 1/0 or a number from 1 to 40.");
         }
-        if (digits.matches("[0-9]|[1-3][0-9]|40")) {
-            return Integer.parseInt(digits);
-        }
-        throw new NotationException(
-                text, 0, "This is no wire gauge.", "Write 4/0, 3/0, 2/0, 1/0 or a number from 1 to 40.");
-    }
-
-    /**
-     * Returns the resistance of copper wire in ohms.
-     *
-     * @param squareMillimetres its cross-section, above 0
-     * @param metres its length, at least 0; for a pair of leads both of them together
-     * @param celsius its temperature
-     */
-    public static double copperOhms(double squareMillimetres, double metres, double celsius) {
-        Checks.positive(squareMillimetres, "squareMillimetres");
-        Checks.notNegative(metres, "metres");
-        Checks.within(celsius, -200, 1000, "celsius");
-        return OHM_SQUARE_MILLIMETRES_PER_METRE
-                * metres
-                / squareMillimetres
-                * (1 + PER_KELVIN * (celsius - REFERENCE_CELSIUS));
+        return gauge.getAsInt();
     }
 
     /**

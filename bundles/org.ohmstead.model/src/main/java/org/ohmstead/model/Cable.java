@@ -13,12 +13,6 @@ import java.util.OptionalDouble;
  * @param measuredLoopOhms resistance there and back in ohms as measured, when it was; it overrides the copper estimate
  */
 public record Cable(double crossSectionSquareMillimetres, double loopMetres, OptionalDouble measuredLoopOhms) {
-    /**
-     * Resistivity of annealed copper at 20 degrees Celsius, in ohm square millimetres per metre: 1/58, the International Annealed
-     * Copper Standard of IEC 60028.
-     */
-    public static final double COPPER_OHM_SQUARE_MILLIMETRES_PER_METRE = 1.0 / 58.0;
-
     public Cable {
         Checks.positive(crossSectionSquareMillimetres, "crossSectionSquareMillimetres");
         Checks.positive(loopMetres, "loopMetres");
@@ -28,7 +22,7 @@ public record Cable(double crossSectionSquareMillimetres, double loopMetres, Opt
     /** Returns the loop resistance in ohms: as measured, else of copper at 20 degrees Celsius (IEC 60028). */
     public double loopOhms() {
         return measuredLoopOhms.orElse(
-                COPPER_OHM_SQUARE_MILLIMETRES_PER_METRE * loopMetres / crossSectionSquareMillimetres);
+                CopperWire.ohms(crossSectionSquareMillimetres, loopMetres, CopperWire.REFERENCE_CELSIUS));
     }
 
     /** Returns this cable with another cross section in square millimetres. */

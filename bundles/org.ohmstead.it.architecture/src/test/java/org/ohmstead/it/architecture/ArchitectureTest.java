@@ -131,6 +131,8 @@ class ArchitectureTest {
                 .areTopLevelClasses()
                 .and()
                 .doNotHaveSimpleName("ProjectChecks")
+                .and()
+                .doNotHaveSimpleName("CopperWire")
                 .should()
                 .beRecords()
                 .orShould()

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
-import org.ohmstead.load.Leads;
 import org.ohmstead.load.LoadHeat;
 import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkAnalysis;
@@ -17,6 +16,7 @@ import org.ohmstead.load.Resistor;
 import org.ohmstead.load.drawing.WiringList.Joint;
 import org.ohmstead.load.drawing.WiringList.Piece;
 import org.ohmstead.load.drawing.WiringList.Use;
+import org.ohmstead.model.CopperWire;
 
 /** Works out which lead goes where, and says it. */
 final class WiringMaker {
@@ -183,7 +183,7 @@ final class WiringMaker {
                         + "; see that your code allows the cable that current."
                 : " See that your code allows the cable the current.";
         for (double squareMillimetres : CROSS_SECTIONS) {
-            double added = Leads.copperOhms(squareMillimetres, METRES_THERE_AND_BACK, COPPER_CELSIUS);
+            double added = CopperWire.ohms(squareMillimetres, METRES_THERE_AND_BACK, COPPER_CELSIUS);
             if (added <= LEADS_RATIO * analysis.ohms()) {
                 return "Copper of " + Figures.digits(squareMillimetres, 3) + " mm\u00b2 adds " + Figures.ohms(added)
                         + " for each metre there and back, " + Figures.percent(added / analysis.ohms())

@@ -12,6 +12,7 @@ import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkImpedance;
 import org.ohmstead.load.NotationException;
 import org.ohmstead.load.TerminalReading;
+import org.ohmstead.model.CopperWire;
 import org.ohmstead.units.Unit;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -43,7 +44,7 @@ record LeadPair(double squareMillimetres, double metres) {
         Matcher gauge = GAUGE.matcher(typed);
         if (gauge.matches()) {
             try {
-                return OptionalDouble.of(Leads.gaugeSquareMillimetres(
+                return OptionalDouble.of(CopperWire.gaugeSquareMillimetres(
                         Leads.gauge(gauge.group(1) == null ? gauge.group(2) : gauge.group(1))));
             } catch (NotationException wrong) {
                 throw new IllegalArgumentException(wrong.getMessage(), wrong);
@@ -62,7 +63,7 @@ record LeadPair(double squareMillimetres, double metres) {
 
     /** Returns the resistance in ohms, there and back. */
     double ohms() {
-        return Leads.copperOhms(squareMillimetres, 2 * metres, COPPER_CELSIUS);
+        return CopperWire.ohms(squareMillimetres, 2 * metres, COPPER_CELSIUS);
     }
 
     /** Returns the inductance in henries, there and back. */
