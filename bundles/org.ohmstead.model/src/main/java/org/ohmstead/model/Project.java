@@ -18,6 +18,7 @@ import java.util.Set;
  * @param plan the steps, in the order they are run
  * @param sheet settings of the results sheet
  * @param setAside readings that are left out of curves and verdicts; each entry once
+ * @param heat what the forecast of heat, current and time needs
  */
 public record Project(
         String title,
@@ -26,7 +27,8 @@ public record Project(
         List<BenchLoad> loads,
         List<Step> plan,
         SheetSettings sheet,
-        List<SetAside> setAside) {
+        List<SetAside> setAside,
+        HeatData heat) {
     public Project {
         Checks.named(title, "title");
         Checks.present(amplifier, "amplifier");
@@ -35,6 +37,7 @@ public record Project(
         plan = List.copyOf(plan);
         Checks.present(sheet, "sheet");
         setAside = List.copyOf(setAside);
+        Checks.present(heat, "heat");
         Set<String> entries = new HashSet<>();
         for (SetAside each : setAside) {
             if (!entries.add(each.entryId())) {
@@ -44,7 +47,7 @@ public record Project(
         }
     }
 
-    /** Makes a project of which no reading is set aside. */
+    /** Makes a project of which no reading is set aside, and of whose heat nothing is known. */
     public Project(
             String title,
             Amplifier amplifier,
@@ -52,7 +55,7 @@ public record Project(
             List<BenchLoad> loads,
             List<Step> plan,
             SheetSettings sheet) {
-        this(title, amplifier, bench, loads, plan, sheet, List.of());
+        this(title, amplifier, bench, loads, plan, sheet, List.of(), HeatData.NONE);
     }
 
     /** Returns why the reading of a log entry is set aside; empty when it is not. */
@@ -75,36 +78,41 @@ public record Project(
 
     /** Returns this project with another amplifier. */
     public Project withAmplifier(Amplifier newAmplifier) {
-        return new Project(title, newAmplifier, bench, loads, plan, sheet, setAside);
+        return new Project(title, newAmplifier, bench, loads, plan, sheet, setAside, heat);
     }
 
     /** Returns this project with another bench. */
     public Project withBench(Bench newBench) {
-        return new Project(title, amplifier, newBench, loads, plan, sheet, setAside);
+        return new Project(title, amplifier, newBench, loads, plan, sheet, setAside, heat);
     }
 
     /** Returns this project with other loads. */
     public Project withLoads(List<BenchLoad> newLoads) {
-        return new Project(title, amplifier, bench, newLoads, plan, sheet, setAside);
+        return new Project(title, amplifier, bench, newLoads, plan, sheet, setAside, heat);
     }
 
     /** Returns this project with another plan. */
     public Project withPlan(List<Step> newPlan) {
-        return new Project(title, amplifier, bench, loads, newPlan, sheet, setAside);
+        return new Project(title, amplifier, bench, loads, newPlan, sheet, setAside, heat);
     }
 
     /** Returns this project with other sheet settings. */
     public Project withSheet(SheetSettings newSheet) {
-        return new Project(title, amplifier, bench, loads, plan, newSheet, setAside);
+        return new Project(title, amplifier, bench, loads, plan, newSheet, setAside, heat);
     }
 
     /** Returns this project with another title. */
     public Project withTitle(String newTitle) {
-        return new Project(newTitle, amplifier, bench, loads, plan, sheet, setAside);
+        return new Project(newTitle, amplifier, bench, loads, plan, sheet, setAside, heat);
     }
 
     /** Returns this project with other readings set aside. */
     public Project withSetAside(List<SetAside> newSetAside) {
-        return new Project(title, amplifier, bench, loads, plan, sheet, newSetAside);
+        return new Project(title, amplifier, bench, loads, plan, sheet, newSetAside, heat);
+    }
+
+    /** Returns this project with other data for the forecast of heat. */
+    public Project withHeat(HeatData newHeat) {
+        return new Project(title, amplifier, bench, loads, plan, sheet, setAside, newHeat);
     }
 }

@@ -32,7 +32,22 @@ public final class ProjectChecks {
         for (int index = 0; index < project.plan().size(); index++) {
             checkStep(project, project.plan().get(index), "$.plan[" + index + "]", problems);
         }
+        checkRests(project, problems);
         return List.copyOf(problems);
+    }
+
+    private static void checkRests(Project project, List<Problem> problems) {
+        List<Rest> rests = project.heat().pacing().rests();
+        for (int index = 0; index < rests.size(); index++) {
+            if (project.step(rests.get(index).stepId()).isEmpty()) {
+                problems.add(new Problem(
+                        Severity.WARNING,
+                        "$.heat.pacing.rests[" + index + "].stepId",
+                        "A rest lies before the step \"" + rests.get(index).stepId()
+                                + "\", which the plan does not have.",
+                        "Remove the rest, or give it the id of a step of the plan."));
+            }
+        }
     }
 
     private static void checkIds(Project project, List<Problem> problems) {

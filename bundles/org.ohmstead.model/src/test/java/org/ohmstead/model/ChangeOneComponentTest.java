@@ -53,6 +53,10 @@ class ChangeOneComponentTest {
         records.add(project.sheet());
         SetAside setAside = project.setAside().get(0);
         records.add(setAside);
+        records.add(project.heat());
+        records.add(project.heat().amplifier());
+        records.add(project.heat().supply());
+        records.add(project.heat().pacing());
         records.add(new Stimulus.ContinuousSine(1000));
         records.add(new Stimulus.ToneBurst(1000, 0.02, 0.5, -20));
         return records.stream();
@@ -95,11 +99,13 @@ class ChangeOneComponentTest {
             return text + "x";
         } else if (value instanceof OptionalDouble number) {
             return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * 0.75) : OptionalDouble.of(0.5);
-        } else if (value instanceof Optional<?> rule && rule.orElse(null) instanceof PulseRule) {
+        } else if (value instanceof Optional<?> held && held.orElse(null) instanceof Record) {
             return Optional.empty();
         } else if (value instanceof Optional<?>) {
             return Optional.of(LocalDate.of(2031, 5, 6));
-        } else if (value instanceof List<?> list && list.size() == 1 && list.get(0) instanceof SetAside) {
+        } else if (value instanceof List<?> list
+                && list.size() == 1
+                && (list.get(0) instanceof SetAside || list.get(0) instanceof Rest)) {
             return List.of(); // no entry may be there twice
         } else if (value instanceof List<?> list) {
             return list.size() > 1
@@ -129,6 +135,14 @@ class ChangeOneComponentTest {
             return sheet.withRemarks("changed");
         } else if (value instanceof Stimulus stimulus) {
             return stimulus.withFrequencyHz(50);
+        } else if (value instanceof HeatData heat) {
+            return heat.withPacing(heat.pacing().withStepSeconds(7));
+        } else if (value instanceof AmplifierHeat amplifier) {
+            return amplifier.withOutputClass(OutputClass.CLASS_D);
+        } else if (value instanceof SupplyLimits supply) {
+            return supply.withBattery(!supply.battery());
+        } else if (value instanceof Pacing pacing) {
+            return pacing.withStepSeconds(7);
         } else if (value instanceof EndPoint) {
             return new EndPoint.ClippingOnset();
         }

@@ -91,7 +91,7 @@ class ModelTest {
 
     @Test
     void findsTheRestOfWhatCanBeWrong() {
-        Project project = SampleProject.sound();
+        Project project = SampleProject.sound().withHeat(HeatData.NONE);
         Step step = project.plan().get(0);
         Step nowhere = new Step("x", step.mode(), "nowhere", 14.4, step.stimulus(), step.endPoint(), false);
         assertTrue(only(project.withPlan(with(project.plan(), nowhere))).what().contains("does not exist"));
@@ -146,5 +146,27 @@ class ModelTest {
         List<Step> steps = new ArrayList<>(plan);
         steps.add(more);
         return steps;
+    }
+
+    @Test
+    void aRangeIsKnownWhenItsEndsMeet() {
+        assertEquals(0.6, new Range(0.5, 0.7).middle(), 1e-15);
+        assertTrue(Range.of(3).known());
+        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class, () -> new Range(2, 1));
+        assertEquals("high is 1.0; it must be at least low, which is 2.0", refused.getMessage());
+    }
+
+    @Test
+    void saysThatARestLiesBeforeAStepThatIsNotThere() {
+        Project project = SampleProject.sound();
+        Pacing pacing = project.heat().pacing();
+        assertEquals(60, pacing.restSecondsBefore("s1").orElseThrow());
+        Project lost = project.withHeat(project.heat().withPacing(pacing.withRests(List.of(new Rest("s9", 5)))));
+        List<Problem> problems = ProjectChecks.check(lost, LocalDate.of(2025, 7, 1));
+        assertTrue(
+                problems.stream()
+                        .anyMatch(problem -> problem.where().equals("$.heat.pacing.rests[0].stepId")
+                                && problem.what().contains("\"s9\"")),
+                problems.toString());
     }
 }

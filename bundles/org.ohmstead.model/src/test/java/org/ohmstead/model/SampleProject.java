@@ -75,6 +75,30 @@ final class SampleProject {
                         new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F),
                         false)),
                 new SheetSettings("", "", 0.95, ""),
-                List.of(new SetAside("R0003", "load lead was loose")));
+                List.of(new SetAside("R0003", "load lead was loose")),
+                heat());
+    }
+
+    private static HeatData heat() {
+        return new HeatData(
+                new AmplifierHeat(
+                        OutputClass.CLASS_AB,
+                        OptionalDouble.of(30),
+                        OptionalDouble.of(14.4),
+                        Optional.of(new Range(0.8, 0.9)),
+                        Optional.of(new Range(10, 15)),
+                        Optional.of(new Range(0.5, 0.7)),
+                        Optional.of(new Range(1800, 2500)),
+                        Optional.of(new Range(0.2, 0.3)),
+                        OptionalDouble.of(150),
+                        OptionalDouble.of(80),
+                        Optional.of(new SinkSize(0.25, 0.06, 12, 0.03, 0.002, 0.85))),
+                new SupplyLimits(
+                        true,
+                        OptionalDouble.of(0.006),
+                        OptionalDouble.of(45),
+                        OptionalDouble.of(70),
+                        OptionalDouble.of(0.0125)),
+                new Pacing(15, 90, 150, 8, 6, 0.15, true, List.of(new Rest("s1", 60))));
     }
 }

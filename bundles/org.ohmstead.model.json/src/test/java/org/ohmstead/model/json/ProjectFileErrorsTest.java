@@ -71,6 +71,23 @@ class ProjectFileErrorsTest {
                 readWith("\"ohms\": 3.98", "\"ohms\": \"four\"").getMessage());
     }
 
+    // What two values together break lies at their object or list, not in the line of the one that was changed.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"low\": 0.82|\"low\": 0.95|$.heat.amplifier.converterEfficiencyRatio.high|high is 0.9; it must be at least low, which is 0.95 (efficiency of the converter, 0 to 1; the most that it may be).",
+                "\"high\": 0.9|\"high\": 1.9|$.heat.amplifier|converterEfficiencyRatio.high is 1.9; it must lie between 0.0 and 1.0.",
+                "\"finCount\": 12|\"finCount\": 126|$.heat.amplifier.sinkSize.finThicknessMetres|finThicknessMetres is 0.002; 126 fins of it do not fit on lengthMetres, which is 0.25 (thickness of a fin above 0, for example 0.002).",
+                "\"currentMarginRatio\": 0.15|\"currentMarginRatio\": 1|$.heat.pacing.currentMarginRatio|currentMarginRatio is 1.0; it must lie between 0.0 and 0.95 (part of a current limit to leave free, for example 0.1).",
+                "\"stepId\": \"s4\"|\"stepId\": \"s2\"|$.heat.pacing.rests|rests is holding the step \"s2\" twice."
+            })
+    void saysWhatIsWrongWithTheDataOfHeat(String from, String to, String path, String sentence) throws Exception {
+        String message = readWith(from, to).getMessage();
+        assertTrue(message.contains(", " + path + ": " + sentence), message);
+    }
+
     // Each row: what is replaced in the good file, by what, the path that must be named, and what the message must say.
     @ParameterizedTest
     @CsvSource(

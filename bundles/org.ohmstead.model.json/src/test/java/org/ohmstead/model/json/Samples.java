@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.model.Accuracy;
 import org.ohmstead.model.Amplifier;
+import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.Bench;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Cable;
@@ -21,6 +22,7 @@ import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Fuse;
 import org.ohmstead.model.HarmonicFigure;
+import org.ohmstead.model.HeatData;
 import org.ohmstead.model.InstrumentUsed;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
@@ -28,19 +30,25 @@ import org.ohmstead.model.Meter;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Mounting;
+import org.ohmstead.model.OutputClass;
+import org.ohmstead.model.Pacing;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.PulseRule;
+import org.ohmstead.model.Range;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Rest;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
+import org.ohmstead.model.SinkSize;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.Supply;
+import org.ohmstead.model.SupplyLimits;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.model.UncertaintyPart;
@@ -70,7 +78,31 @@ final class Samples {
                         step("s4", new Stimulus.ContinuousSine(1000), limit(DistortionMeasure.THD_PLUS_NOISE_R), false),
                         step("s5", new Stimulus.ContinuousSine(1000), limit(DistortionMeasure.THD_R), false)),
                 new SheetSettings("Bench room", "N. N.", 0.95, "Line one.\nLine \"two\"."),
-                List.of(new SetAside("R0003", "load lead was loose"), new SetAside("R0007", "amplifier still cold")));
+                List.of(new SetAside("R0003", "load lead was loose"), new SetAside("R0007", "amplifier still cold")),
+                heat());
+    }
+
+    private static HeatData heat() {
+        return new HeatData(
+                new AmplifierHeat(
+                        OutputClass.CLASS_AB,
+                        OptionalDouble.of(29.5),
+                        OptionalDouble.of(14.4),
+                        Optional.of(new Range(0.82, 0.9)),
+                        Optional.of(Range.of(12.5)),
+                        Optional.of(new Range(0.55, 0.7)),
+                        Optional.of(new Range(1800, 2400)),
+                        Optional.of(new Range(0, 0.3)),
+                        OptionalDouble.of(150),
+                        OptionalDouble.of(80),
+                        Optional.of(new SinkSize(0.25, 0.06, 12, 0.03, 0.002, 0.85))),
+                new SupplyLimits(
+                        true,
+                        OptionalDouble.of(0.006),
+                        OptionalDouble.of(45),
+                        OptionalDouble.of(70),
+                        OptionalDouble.of(0.0125)),
+                new Pacing(15, 90, 150, 8, 6, 0.15, true, List.of(new Rest("s2", 120), new Rest("s4", 30.5))));
     }
 
     private static EndPoint limit(DistortionMeasure measure) {

@@ -29,8 +29,7 @@ final class SampleFolder {
     }
 
     static UnaryOperator<Project> titled(String title) {
-        return project -> new Project(
-                title, project.amplifier(), project.bench(), project.loads(), project.plan(), project.sheet());
+        return project -> project.withTitle(title);
     }
 
     /** Changes the title in the file, as any editor of texts could, into one of another length. */

@@ -10,6 +10,7 @@ import org.ohmstead.model.Bench;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Fuse;
+import org.ohmstead.model.HeatData;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
 import org.ohmstead.model.Mode;
@@ -41,7 +42,8 @@ public final class ProjectReader {
         SheetSettings sheet = sheet(in.object("sheet", "settings of the results sheet"));
         List<SetAside> setAside =
                 in.list("setAside", "a reading left out of curves and verdicts", ProjectReader::setAside);
-        return in.build(() -> new Project(title, amplifier, bench, loads, plan, sheet, setAside));
+        HeatData heat = HeatReader.heat(in.optionalObject("heat", "what the forecast of heat needs"));
+        return in.build(() -> new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat));
     }
 
     private static SetAside setAside(FieldReader in) throws ProjectFileException {

@@ -11,6 +11,7 @@ import org.ohmstead.model.Bench;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Cable;
 import org.ohmstead.model.Fuse;
+import org.ohmstead.model.HeatData;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
 import org.ohmstead.model.Meter;
@@ -31,7 +32,7 @@ public final class ProjectWriter {
 
     /** Returns the content of the file of a project, fields in the order of the records. */
     public static ObjectNode toJson(Project project) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .whole(FormatVersions.FIELD, ProjectFile.FORMAT_VERSION)
                 .text("title", project.title())
                 .node("amplifier", amplifier(project.amplifier()))
@@ -39,8 +40,11 @@ public final class ProjectWriter {
                 .list("loads", project.loads(), ProjectWriter::load)
                 .list("plan", project.plan(), ProjectWriter::step)
                 .node("sheet", sheet(project.sheet()))
-                .list("setAside", project.setAside(), ProjectWriter::setAside)
-                .end();
+                .list("setAside", project.setAside(), ProjectWriter::setAside);
+        if (!project.heat().equals(HeatData.NONE)) {
+            object.node("heat", HeatWriter.heat(project.heat()));
+        }
+        return object.end();
     }
 
     private static ObjectNode setAside(SetAside setAside) {
