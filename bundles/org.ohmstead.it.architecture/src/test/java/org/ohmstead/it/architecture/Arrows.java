@@ -23,6 +23,7 @@ final class Arrows {
     private static final String LOAD = "org.ohmstead.load";
     private static final String LOAD_DRAWING = "org.ohmstead.load.drawing";
     private static final String LOAD_SEARCH = "org.ohmstead.load.search";
+    private static final String THERMAL = "org.ohmstead.thermal";
     private static final String TESTLOG = "org.ohmstead.testlog";
     private static final String STANDARD = "org.ohmstead.measure.standard";
     private static final String REPORT = "org.ohmstead.report";
@@ -64,6 +65,7 @@ final class Arrows {
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY)),
+            Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
             Map.entry(STANDARD, List.of(MODEL, SIGNAL, METROLOGY, UNITS)),
             Map.entry(

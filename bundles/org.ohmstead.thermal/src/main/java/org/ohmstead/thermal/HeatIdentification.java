@@ -1,0 +1,197 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.thermal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Finds thermal resistance, heat capacity and the air's temperature from a logged warm-up or cool-down, with 95 % intervals, by nonlinear
+ * least squares with one and with two time constants. The small-sample criterion of Akaike (AICc) says which; two must be clearly better.
+ *
+ * <p>The intervals suppose that the errors of the readings are independent of one another. Draughts and slow drifts of the air are not: then
+ * the intervals are too narrow, which a remark says when the residuals show it.
+ */
+public final class HeatIdentification {
+    private static final int FEWEST_READINGS = 10;
+    /** A record must last this many of its slowest time constant, or resistance and time constant cannot be told apart. */
+    private static final double LEAST_SPAN = 1.5;
+    /** A difference of 4 to 7 leaves the worse model considerably less support (Burnham and Anderson); the simpler one is kept within. */
+    private static final double CLEARLY_BETTER = 6;
+    /** From here on one time constant is plainly wrong, even if the record cannot pin down two. */
+    private static final double PLAINLY_BETTER = 20;
+
+    private static final double LEAST_CHANGE_OVER_NOISE = 10;
+    private static final double WIDEST_LOGARITHM = 0.5;
+    private static final double TWO_DEVIATIONS = 2;
+
+    private HeatIdentification() {}
+
+    /** Returns what a record tells. */
+    public static HeatFit identify(HeatRecord record) {
+        Optional<HeatFit.Refused> useless = useless(record);
+        if (useless.isPresent()) {
+            return useless.get();
+        }
+        Optional<WarmingFit> one = WarmingFit.of(record, 1);
+        Optional<WarmingFit> two = WarmingFit.of(record, 2);
+        double span = span(record);
+        if (two.isPresent()
+                && (one.isEmpty() || two.get().aicc() < one.get().aicc() - CLEARLY_BETTER)
+                && certain(two.get(), span)) {
+            return found(record, two.get());
+        }
+        if (one.isEmpty()) {
+            return new HeatFit.Refused(
+                    "No curve of one or two time constants fits the readings.",
+                    "Check that the power and the start are as stated, and log a plain warm-up or cool-down.");
+        }
+        Optional<HeatFit.Refused> doubtful = doubtful(record, one.get(), span);
+        if (doubtful.isPresent()) {
+            return doubtful.get();
+        }
+        if (two.isPresent() && two.get().aicc() < one.get().aicc() - PLAINLY_BETTER) {
+            return new HeatFit.Refused(
+                    "One time constant does not fit the readings, and they do not pin down two.",
+                    "Log for longer, with readings close together at the start.");
+        }
+        return found(record, one.get());
+    }
+
+    private static Optional<HeatFit.Refused> useless(HeatRecord record) {
+        List<HeatReading> readings = record.readings();
+        if (readings.size() < FEWEST_READINGS) {
+            return refused(
+                    say("The record has %d readings; at least %d are needed.", readings.size(), FEWEST_READINGS),
+                    "Log more often.");
+        }
+        for (int i = 1; i < readings.size(); i++) {
+            if (readings.get(i).seconds() <= readings.get(i - 1).seconds()) {
+                return refused(
+                        say(
+                                "Reading %d is at %.6g s, not after the one before it at %.6g s.",
+                                i + 1,
+                                readings.get(i).seconds(),
+                                readings.get(i - 1).seconds()),
+                        "Sort the readings by time and take out those that are there twice.");
+            }
+        }
+        boolean constant = record.powers().steps().stream()
+                .allMatch(step ->
+                        step.shared()[0] == record.powers().steps().get(0).shared()[0]);
+        boolean heated = record.powers().steps().stream().anyMatch(step -> step.shared()[0] != 0);
+        if (constant && heated && !record.startsCold() && record.airCelsius().isEmpty()) {
+            return refused(
+                    "Under one constant power the temperature of the air and the thermal resistance cannot be told apart.",
+                    "Give the temperature of the air, begin with everything cold, or log the cool-down as well.");
+        }
+        if (!heated && record.startsCold()) {
+            return refused(
+                    "A record that starts cold and has no power holds nothing to see.",
+                    "Give the power, or say that it starts warm.");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<HeatFit.Refused> doubtful(HeatRecord record, WarmingFit fit, double span) {
+        double change = record.readings().stream()
+                        .mapToDouble(HeatReading::celsius)
+                        .max()
+                        .orElse(0)
+                - record.readings().stream()
+                        .mapToDouble(HeatReading::celsius)
+                        .min()
+                        .orElse(0);
+        if (change <= LEAST_CHANGE_OVER_NOISE * fit.noiseKelvin()) {
+            return refused(
+                    say(
+                            "The temperature changes by only %.3g K while the readings scatter by %.2g K.",
+                            change, fit.noiseKelvin()),
+                    "Use more power, log for longer, or fix the thermometer better to the surface.");
+        }
+        double slowest = fit.slowestTauSeconds();
+        if (span < LEAST_SPAN * slowest) {
+            return refused(
+                    say(
+                            "The record lasts %s, only %.2g of the time constant of about %s that it hints at.",
+                            Spans.say(span), span / slowest, Spans.say(slowest)),
+                    say(
+                            "Log for at least %s, better %s.",
+                            Spans.say(LEAST_SPAN * slowest), Spans.say(2 * LEAST_SPAN * slowest)));
+        }
+        double spacing = span / (record.readings().size() - 1);
+        if (slowest < spacing) {
+            return refused(
+                    say(
+                            "The readings are %s apart, more than the time constant of about %s.",
+                            Spans.say(spacing), Spans.say(slowest)),
+                    say("Log at least every %s.", Spans.say(slowest / 4)));
+        }
+        if (!fit.certain(WIDEST_LOGARITHM)) {
+            return refused(
+                    "The readings fit many time constants nearly as well.",
+                    "Log for longer, with more power, or with a quieter thermometer.");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean certain(WarmingFit fit, double span) {
+        return fit.certain(WIDEST_LOGARITHM) && span >= LEAST_SPAN * fit.slowestTauSeconds();
+    }
+
+    private static HeatFit.Found found(HeatRecord record, WarmingFit fit) {
+        double[] fitted = fit.celsius();
+        List<HeatFit.Residual> residuals = new ArrayList<>();
+        for (int i = 0; i < fitted.length; i++) {
+            HeatReading reading = record.readings().get(i);
+            residuals.add(new HeatFit.Residual(reading.seconds(), reading.celsius(), fitted[i]));
+        }
+        List<String> remarks = new ArrayList<>();
+        double together = together(residuals);
+        if (together > TWO_DEVIATIONS / Math.sqrt(residuals.size())) {
+            remarks.add(say(
+                    "Neighbouring residuals go together (correlation %.2f), as from draughts, drift or rounding: the"
+                            + " intervals are likely too narrow.",
+                    together));
+        }
+        if (fit.kelvinPerWatt().isEmpty()) {
+            remarks.add(
+                    "A cool-down tells the time constant but not the resistance; log a warm-up with a known power too.");
+        }
+        if (record.startsCold()) {
+            remarks.add("Everything is taken to have had the air's temperature at the start.");
+        }
+        return new HeatFit.Found(
+                fit.stages(), fit.kelvinPerWatt(), fit.airCelsius(), fit.noiseKelvin(), residuals, remarks);
+    }
+
+    /** Returns the correlation of residuals with the ones after them. */
+    private static double together(List<HeatFit.Residual> residuals) {
+        double[] kelvin =
+                residuals.stream().mapToDouble(HeatFit.Residual::kelvin).toArray();
+        double squares = Arrays.stream(kelvin).map(value -> value * value).sum();
+        double products = 0;
+        for (int i = 1; i < kelvin.length; i++) {
+            products += kelvin[i] * kelvin[i - 1];
+        }
+        return squares > 0 ? products / squares : 0;
+    }
+
+    private static double span(HeatRecord record) {
+        List<HeatReading> readings = record.readings();
+        double from = record.startsCold() ? 0 : readings.get(0).seconds();
+        return readings.get(readings.size() - 1).seconds() - from;
+    }
+
+    private static Optional<HeatFit.Refused> refused(String reason, String remedy) {
+        return Optional.of(new HeatFit.Refused(reason, remedy));
+    }
+
+    private static String say(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}
