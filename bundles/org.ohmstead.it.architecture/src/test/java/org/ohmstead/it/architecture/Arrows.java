@@ -64,7 +64,7 @@ final class Arrows {
             Map.entry(SIGNAL, List.of(UNITS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
-            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY)),
+            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.osgi.service.component.annotations")),
             Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
             Map.entry(STANDARD, List.of(MODEL, SIGNAL, METROLOGY, UNITS)),
