@@ -10,11 +10,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.JobException;
 import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.load.NetworkPartSharing;
 import org.ohmstead.load.PlanPrecautions;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.thermal.plan.PlanForecast;
+import org.ohmstead.thermal.plan.ScheduleAnswer;
+import org.ohmstead.thermal.plan.Scheduler;
+import org.ohmstead.thermal.plan.SearchEffort;
+import org.ohmstead.thermal.plan.ThermalPrecautions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -23,7 +32,7 @@ import picocli.CommandLine.Mixin;
         name = "check",
         description = {
             "List what is wrong or risky in a project: missing loads, steps below the lowest load, supply range, calibration run out,"
-                    + " ratings that no step measures.",
+                    + " ratings that no step measures; what gets too hot, or is too much for supply, fuses and loads.",
             ""
         },
         footer = {"", "Exit code 1 when there is an error among them.", "Example: ohmstead check kestrel.ohmstead"})
@@ -48,6 +57,7 @@ final class CheckCommand implements Callable<Integer> {
         ProjectFolder folder = project.open();
         List<Problem> problems = new ArrayList<>(folder.problems(LocalDate.now()));
         problems.addAll(PlanPrecautions.of(folder.project()));
+        problems.addAll(heat(folder));
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             ArrayNode list = root.putArray("problems");
@@ -71,5 +81,14 @@ final class CheckCommand implements Callable<Integer> {
         }
         boolean error = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
         return error ? ExitCodes.FELL_SHORT : ExitCodes.DONE;
+    }
+
+    /** What heat, current and time of the plan in its own order come to, from the log's readings where it has some. */
+    private static List<Problem> heat(ProjectFolder folder) throws JobException, TestLogException {
+        PlanForecast forecast = PlanForecast.of(folder.project(), new NetworkPartSharing(), LogPowers.ifAny(folder));
+        Optional<ScheduleAnswer> answer = forecast.task()
+                .map(task ->
+                        Scheduler.run(ThermalPlanCommand.inOrder(task), SearchEffort.USUAL, () -> false, done -> {}));
+        return ThermalPrecautions.of(forecast, answer);
     }
 }

@@ -56,6 +56,8 @@ public final class Ohmstead {
         }
         LoadCommand load = new LoadCommand(console);
         commands.addSubcommand(withWords(load, load.words()));
+        ThermalCommand thermal = new ThermalCommand(console);
+        commands.addSubcommand(withWords(thermal, thermal.words()));
         LogCommand log = new LogCommand(console);
         commands.addSubcommand(withWords(log, log.words()));
         commands.registerConverter(Path.class, Ohmstead::path);

@@ -3,6 +3,7 @@
 
 package org.ohmstead.cli;
 
+import java.util.List;
 import java.util.Locale;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.DistortionMeasure;
@@ -10,9 +11,18 @@ import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Range;
+import org.ohmstead.units.QuantityFormat;
 
 /** The wording that the tables of several words share. */
 final class Texts {
+    private static final QuantityFormat THREE = QuantityFormat.digits(3);
+    private static final int MOST_NAMES = 8;
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final double SECONDS_PER_HOUR = 3600;
+    private static final double LONGEST_IN_SECONDS = 120;
+    private static final double LONGEST_IN_MINUTES = 7200;
+
     private Texts() {}
 
     static String mode(Mode mode) {
@@ -60,5 +70,33 @@ final class Texts {
     /** Returns a number with a fixed count of decimals. */
     static String fixed(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /** Returns a time in the unit that fits, with three digits: 0.15 s, 12 s, 10 min, 100 h. */
+    static String time(double seconds) {
+        if (seconds < LONGEST_IN_SECONDS) {
+            return three(seconds) + " s";
+        }
+        return seconds < LONGEST_IN_MINUTES
+                ? three(seconds / SECONDS_PER_MINUTE) + " min"
+                : three(seconds / SECONDS_PER_HOUR) + " h";
+    }
+
+    /** Returns a number with three significant digits, without an exponent. */
+    static String three(double value) {
+        return THREE.format(value);
+    }
+
+    /** Returns a range as "1.2 to 3.4", or the one number when both ends look alike. */
+    static String range(Range range, int decimals) {
+        String low = fixed(range.low(), decimals);
+        String high = fixed(range.high(), decimals);
+        return low.equals(high) ? low : low + " to " + high;
+    }
+
+    /** Returns the first few of some names, and how many more there are. */
+    static String some(List<String> names) {
+        String first = String.join(", ", names.subList(0, Math.min(MOST_NAMES, names.size())));
+        return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
     }
 }

@@ -24,6 +24,7 @@ final class Arrows {
     private static final String LOAD_DRAWING = "org.ohmstead.load.drawing";
     private static final String LOAD_SEARCH = "org.ohmstead.load.search";
     private static final String THERMAL = "org.ohmstead.thermal";
+    private static final String THERMAL_PLAN = "org.ohmstead.thermal.plan";
     private static final String TESTLOG = "org.ohmstead.testlog";
     private static final String STANDARD = "org.ohmstead.measure.standard";
     private static final String REPORT = "org.ohmstead.report";
@@ -103,6 +104,8 @@ final class Arrows {
                             LOAD,
                             LOAD_DRAWING,
                             LOAD_SEARCH,
+                            THERMAL,
+                            THERMAL_PLAN,
                             TESTLOG,
                             STANDARD,
                             REPORT,

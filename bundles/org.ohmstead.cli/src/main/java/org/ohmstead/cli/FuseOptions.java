@@ -1,0 +1,75 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.ohmstead.thermal.FuseBank;
+import org.ohmstead.thermal.FuseKind;
+import org.ohmstead.units.Unit;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The fuses of an amplifier, as options. */
+final class FuseOptions {
+    private static final int MOST = 20;
+    private static final double MOST_AMPS = 1000;
+    private static final double LEAST_AMPS = 0.01;
+
+    @Option(names = "--rated-amps", paramLabel = "I", description = "Rated current of one fuse.")
+    private String ratedAmps;
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "How many lie side by side, 1 to 20 (default ${DEFAULT-VALUE}).")
+    private int count;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            defaultValue = "blade",
+            converter = KindConverter.class,
+            description = "blade, large-blade or cartridge (default ${DEFAULT-VALUE}).")
+    private FuseKind kind;
+
+    /** Returns whether a fuse is described. */
+    boolean given() {
+        return ratedAmps != null;
+    }
+
+    /** Returns the fuses. */
+    FuseBank bank() throws InputException {
+        if (ratedAmps == null) {
+            throw new InputException("The fuse's rating is missing. Give --rated-amps, such as 30.");
+        }
+        if (count < 1 || count > MOST) {
+            throw new InputException("--count is " + count + "; it must be between 1 and " + MOST + ".");
+        }
+        return new FuseBank(
+                kind, Quantities.within(ratedAmps, Unit.AMPERE, LEAST_AMPS, MOST_AMPS, "--rated-amps"), count);
+    }
+
+    /** Reads a kind as people write it. */
+    static final class KindConverter implements ITypeConverter<FuseKind> {
+        @Override
+        public FuseKind convert(String text) {
+            return Arrays.stream(FuseKind.values())
+                    .filter(each -> word(each).equalsIgnoreCase(text.strip()))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("expected one of "
+                            + Arrays.stream(FuseKind.values())
+                                    .map(KindConverter::word)
+                                    .collect(Collectors.joining(", "))
+                            + " but was '" + text + "'"));
+        }
+
+        private static String word(FuseKind kind) {
+            return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+}

@@ -1,0 +1,54 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The word before the words about heat, duty and supply. */
+@Command(
+        name = "thermal",
+        description = {
+            "Forecast heat, current and time: how hot, for how long, from which supply; the order and rests of a plan; the thermal"
+                    + " resistance that a log tells.",
+            ""
+        },
+        synopsisSubcommandLabel = "WORD",
+        footer = {
+            "",
+            "Forecasts rest on models and on what is entered. Load resistors and heat sinks get hot enough to burn; fuses protect"
+                    + " cables against fire. Measure before you touch; local codes and licensed practice come first."
+        })
+final class ThermalCommand implements Runnable {
+    @Mixin
+    private HelpOption help;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Object[] words;
+
+    ThermalCommand(Console console) {
+        words = new Object[] {
+            new ThermalPlanCommand(console),
+            new ThermalStepCommand(console),
+            new ThermalCableCommand(console),
+            new ThermalFuseCommand(console),
+            new ThermalSinkCommand(console),
+            new ThermalIdentifyCommand(console)
+        };
+    }
+
+    /** Returns the words below this one, for the command line to add. */
+    Object[] words() {
+        return words.clone();
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}
