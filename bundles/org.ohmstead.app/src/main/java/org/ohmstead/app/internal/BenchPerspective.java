@@ -18,6 +18,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
         right.addPlaceholder(Perspectives.HELP);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.5f, IPageLayout.ID_EDITOR_AREA);
         below.addView(Perspectives.LOG);
+        below.addView(Perspectives.FORECAST);
         below.addView(Perspectives.PROBLEMS);
         below.addView(Perspectives.PROGRESS);
         below.addPlaceholder(Perspectives.ERROR_LOG);

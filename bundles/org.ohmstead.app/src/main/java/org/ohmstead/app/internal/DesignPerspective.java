@@ -17,6 +17,9 @@ public final class DesignPerspective implements IPerspectiveFactory {
         below.addView(Perspectives.PROBLEMS);
         below.addView(Perspectives.LOAD_DESIGN);
         below.addView(Perspectives.LOAD_BANK);
+        below.addView(Perspectives.FORECAST);
+        below.addPlaceholder(Perspectives.STEP_HEAT);
+        below.addPlaceholder(Perspectives.IDENTIFY);
         below.addView(Perspectives.PROGRESS);
         below.addPlaceholder(Perspectives.ERROR_LOG);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, IPageLayout.ID_EDITOR_AREA);

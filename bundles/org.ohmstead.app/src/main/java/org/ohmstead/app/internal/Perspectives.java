@@ -17,6 +17,9 @@ final class Perspectives {
     static final String ERROR_LOG = "org.eclipse.pde.runtime.LogView";
     static final String LOAD_DESIGN = "org.ohmstead.load.ui.design";
     static final String LOAD_BANK = "org.ohmstead.load.ui.bank";
+    static final String FORECAST = "org.ohmstead.thermal.ui.forecast";
+    static final String STEP_HEAT = "org.ohmstead.thermal.ui.calculator";
+    static final String IDENTIFY = "org.ohmstead.thermal.ui.identify";
     static final String LOG = "org.ohmstead.testlog.ui.log";
     static final String POWER = "org.ohmstead.curves.ui.power";
     static final String CAPTURE = "org.ohmstead.signal.ui.capture";
@@ -30,9 +33,21 @@ final class Perspectives {
         for (String perspective : new String[] {DESIGN, BENCH, RESULTS}) {
             layout.addPerspectiveShortcut(perspective);
         }
-        for (String view :
-                new String[] {NAVIGATOR, PROBLEMS, LOAD_DESIGN, LOAD_BANK, LOG, POWER, CAPTURE, SHEET, PROGRESS, HELP
-                }) {
+        for (String view : new String[] {
+            NAVIGATOR,
+            PROBLEMS,
+            LOAD_DESIGN,
+            LOAD_BANK,
+            FORECAST,
+            STEP_HEAT,
+            IDENTIFY,
+            LOG,
+            POWER,
+            CAPTURE,
+            SHEET,
+            PROGRESS,
+            HELP
+        }) {
             layout.addShowViewShortcut(view);
         }
     }

@@ -125,6 +125,8 @@ final class Arrows {
             List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
             "org.ohmstead.load.ui",
             List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
+            "org.ohmstead.thermal.ui",
+            List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
             "org.ohmstead.signal.ui",
             List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
             "org.ohmstead.testlog.ui",

@@ -20,6 +20,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Layout;
 import org.eclipse.swt.widgets.Menu;
+import org.ohmstead.plot.chart.AxisMapping;
+import org.ohmstead.plot.chart.ChartLayout;
 import org.ohmstead.plot.chart.ChartLook;
 import org.ohmstead.plot.ui.internal.ChartModel;
 import org.ohmstead.plot.ui.internal.ChartPane;
@@ -44,6 +46,8 @@ public final class ChartCanvas extends Composite {
     private final LegendBar legend;
     private final ChartSaving saving;
     private final List<Runnable> waiting = new ArrayList<>();
+    private final List<Consumer<Optional<ChartArea>>> areaListeners = new ArrayList<>();
+    private Optional<ChartArea> toldArea = Optional.empty();
 
     /**
      * Makes an empty chart.
@@ -99,6 +103,41 @@ public final class ChartCanvas extends Composite {
     public void resetZoom() {
         checkWidget();
         model.zoomTo(Optional.empty());
+    }
+
+    /** Returns where the area between the axes is on the screen now; empty while no plot is drawn. */
+    public Optional<ChartArea> area() {
+        return model.source().isEmpty() ? Optional.empty() : model.picture().map(this::area);
+    }
+
+    private ChartArea area(Picture picture) {
+        ChartLayout layout = picture.layout();
+        int left = (int) Math.round(layout.left());
+        int top = (int) Math.round(layout.top());
+        Rectangle bounds = new Rectangle(
+                left + pane.getLocation().x,
+                top + pane.getLocation().y,
+                (int) Math.round(layout.left() + layout.width()) - left,
+                (int) Math.round(layout.top() + layout.height()) - top);
+        AxisMapping x = layout.x();
+        double shift = pane.getLocation().x;
+        return new ChartArea(
+                bounds,
+                new AxisMapping(x.scale(), x.lower(), x.upper(), x.lowerPosition() + shift, x.upperPosition() + shift));
+    }
+
+    /** Adds a listener that gets the area between the axes each time it is drawn elsewhere or shows another part; the result takes it away. */
+    public Runnable addAreaListener(Consumer<Optional<ChartArea>> listener) {
+        areaListeners.add(Objects.requireNonNull(listener, "listener"));
+        return () -> areaListeners.remove(listener);
+    }
+
+    private void tellArea() {
+        Optional<ChartArea> now = area();
+        if (!now.equals(toldArea)) {
+            toldArea = now;
+            List.copyOf(areaListeners).forEach(each -> each.accept(now));
+        }
     }
 
     /** Returns the values under the crosshair; empty while there is none. */
@@ -239,6 +278,7 @@ public final class ChartCanvas extends Composite {
             pane.refresh();
             repaint();
             redrawLegend();
+            tellArea();
         }
     }
 
@@ -262,6 +302,7 @@ public final class ChartCanvas extends Composite {
             }
             legend.redraw();
         });
+        tellArea();
         tellDrawn();
     }
 

@@ -37,7 +37,10 @@ class ResponseTest {
         "org.ohmstead.signal.ui.capture",
         "org.ohmstead.report.ui.sheet",
         "org.ohmstead.load.ui.design",
-        "org.ohmstead.load.ui.bank"
+        "org.ohmstead.load.ui.bank",
+        "org.ohmstead.thermal.ui.forecast",
+        "org.ohmstead.thermal.ui.calculator",
+        "org.ohmstead.thermal.ui.identify"
     };
     private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 

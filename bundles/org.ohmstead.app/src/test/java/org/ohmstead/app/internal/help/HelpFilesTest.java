@@ -33,6 +33,10 @@ class HelpFilesTest {
             "load_design_view",
             "load_bank_view",
             "plan_editor",
+            "heat_editor",
+            "heat_forecast_view",
+            "heat_calculator_view",
+            "heat_identify_view",
             "power_view",
             "capture_view",
             "log_view",
@@ -114,6 +118,10 @@ class HelpFilesTest {
                 "load-design",
                 "load-bank",
                 "plan",
+                "heat",
+                "forecast",
+                "step-heat",
+                "identify",
                 "replay",
                 "modules")) {
             HelpPage page = parse(FileHelpSource.ROOT + "help/" + name + ".html");
