@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Table;
@@ -80,19 +79,12 @@ class ResponseTest {
         List<StallWatch.Stall> cold = bench.pump().stalls().oursOver(ALLOWED_COLD_MILLISECONDS);
         bench.reportStalls("ResponseTest-first-opening");
         for (int pass = 0; pass < PASSES; pass++) {
-            openAgain();
+            closeAll();
+            bench.pump().stalls().clear();
+            openAll();
         }
         List<StallWatch.Stall> stalls = bench.pump().stalls().ours();
         bench.reportStalls("ResponseTest-opening");
-        if (!stalls.isEmpty()) { // what does not come again was the compiler's or the collector's, not our code's
-            openAgain();
-            Set<String> again = bench.pump().stalls().ours().stream()
-                    .map(StallWatch.Stall::culprit)
-                    .collect(Collectors.toSet());
-            stalls = stalls.stream()
-                    .filter(stall -> again.contains(stall.culprit()))
-                    .toList();
-        }
         bench.perspective("org.ohmstead.app.results");
         bench.page().resetPerspective();
         bench.close();
@@ -122,12 +114,6 @@ class ResponseTest {
             bench.display().asyncExec(() -> Sections.open(bench.page(), where));
             bench.pump().settle();
         }
-    }
-
-    private void openAgain() {
-        closeAll();
-        bench.pump().stalls().clear();
-        openAll();
     }
 
     private void closeAll() {
