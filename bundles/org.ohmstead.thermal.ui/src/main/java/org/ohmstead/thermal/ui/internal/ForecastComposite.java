@@ -126,6 +126,11 @@ public final class ForecastComposite extends Composite {
         });
     }
 
+    /** Returns whether what is in view is the forecast of the project as it is, all of it shown. */
+    boolean upToDate() {
+        return work.done() && turns.done();
+    }
+
     private void fail(Exception failure) {
         showNothing("The plan was not forecast: " + failure.getMessage());
     }

@@ -51,6 +51,11 @@ final class ForecastWork {
         busy = false;
     }
 
+    /** Returns whether everything that was asked for has been handed over, or is not wanted any more. */
+    boolean done() {
+        return !busy && waiting.isEmpty();
+    }
+
     private void start() {
         Asked asked = waiting.orElseThrow();
         waiting = Optional.empty();
