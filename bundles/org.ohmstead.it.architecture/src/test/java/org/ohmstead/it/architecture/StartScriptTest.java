@@ -11,6 +11,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -37,7 +39,7 @@ class StartScriptTest {
     private static final String COMMAND_LINE = "org.ohmstead.cli.application";
     /** The programs of the system that the script calls; java is not among them. */
     private static final String[] TOOLS = {
-        "dirname", "find", "head", "locale", "mktemp", "readlink", "rm", "sed", "uname"
+        "cksum", "dirname", "find", "head", "locale", "mkdir", "mktemp", "mv", "readlink", "rm", "sed", "tr", "uname"
     };
 
     @TempDir
@@ -120,10 +122,74 @@ class StartScriptTest {
 
     @Test
     void leavesTheFolderOfTheStateToTheWorkbench() throws Exception {
-        machine.environment.put("OHMSTEAD_STATE", "/some where/state");
+        Path state = folder.resolve("some where/state");
+        machine.environment.put("OHMSTEAD_STATE", state.toString());
         FakeMachine.Outcome outcome = run();
-        assertTrue(outcome.saw("OHMSTEAD_STATE=/some where/state"), outcome.message());
+        assertTrue(outcome.saw("OHMSTEAD_STATE=" + state), outcome.message());
         assertEquals("@noDefault", outcome.after("-data"));
+    }
+
+    @Test
+    void theFirstWorkbenchLeavesItsClassesForTheNext() throws Exception {
+        machine.environment.put("XDG_DATA_HOME", folder.resolve("the data").toString());
+        Path first = archive("-XX:ArchiveClassesAtExit=");
+        assertEquals(folder.resolve("the data/ohmstead/classes"), first.getParent());
+        assertEquals(List.of(), kept(), "nothing was written yet");
+        // What java writes when it ends.
+        Files.writeString(first, "classes");
+        Path archive = archive("-XX:SharedArchiveFile=");
+        assertEquals("classes", Files.readString(archive));
+        assertEquals(List.of(archive), kept());
+        assertEquals(archive, archive("-XX:SharedArchiveFile="));
+        assertTrue(run("demo").arguments().stream().noneMatch(word -> word.contains("Archive")), "a word needs none");
+    }
+
+    @Test
+    void anotherJavaGetsAnArchiveOfItsOwnAndTheOldOneGoes() throws Exception {
+        machine.environment.put("OHMSTEAD_STATE", folder.resolve("state").toString());
+        Files.writeString(archive("-XX:ArchiveClassesAtExit="), "classes");
+        Path old = archive("-XX:SharedArchiveFile=");
+        machine.environment.put(
+                "JAVA_HOME", machine.javaHome("java-21", "21.0.4").toString());
+        Path other = archive("-XX:ArchiveClassesAtExit=");
+        assertFalse(other.toString().startsWith(old.toString()), other + " is another's name");
+        assertEquals(List.of(), kept());
+    }
+
+    @Test
+    void anArchiveThatJavaCouldNotFinishIsMadeAgain() throws Exception {
+        machine.environment.put("OHMSTEAD_STATE", folder.resolve("state").toString());
+        // Java writes the beginning last: until then there are zeros.
+        Files.write(archive("-XX:ArchiveClassesAtExit="), new byte[4096]);
+        archive("-XX:ArchiveClassesAtExit=");
+        assertEquals(List.of(), kept());
+    }
+
+    @Test
+    void anArchiveOfAnOlderInstallationIsMadeAgain() throws Exception {
+        machine.environment.put("OHMSTEAD_STATE", folder.resolve("state").toString());
+        Path first = archive("-XX:ArchiveClassesAtExit=");
+        Files.writeString(first, "classes");
+        Files.setLastModifiedTime(first, FileTime.from(Instant.parse("2020-01-01T00:00:00Z")));
+        archive("-XX:ArchiveClassesAtExit=");
+        assertEquals(List.of(), kept());
+    }
+
+    /** Starts the workbench and returns the archive that it is given by an option, the only one with this word. */
+    private Path archive(String option) throws Exception {
+        List<String> given = run().arguments().stream()
+                .filter(word -> word.contains("Archive"))
+                .toList();
+        assertEquals(1, given.size(), given.toString());
+        assertTrue(given.get(0).startsWith(option), given.toString());
+        return Path.of(given.get(0).substring(option.length()));
+    }
+
+    private List<Path> kept() throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(file -> file.getFileName().toString().contains(".jsa"))
+                    .toList();
+        }
     }
 
     @ParameterizedTest
