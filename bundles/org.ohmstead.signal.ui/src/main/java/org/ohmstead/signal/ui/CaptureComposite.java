@@ -11,7 +11,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.ohmstead.model.Project;
@@ -34,6 +34,7 @@ import org.ohmstead.signal.ui.internal.SelectorStrip;
 import org.ohmstead.signal.ui.internal.StatusRow;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.DisplaySettings;
@@ -57,14 +58,20 @@ public final class CaptureComposite extends Composite {
     private static final int LEAST_BESIDE = 520;
 
     private final ProjectDesk desk;
-    private final Registration listening;
     private final CaptureWork work;
     private final SelectorStrip strip;
-    private final FileBar fileBar;
-    private final StatusRow status;
-    private final PlotsPane plots;
-    private final FiguresPane figuresPane;
     private final SashForm sash;
+    private final Composite plotsRoom;
+    private final Composite figuresRoom;
+    private final Slices building;
+    private StatusRow status;
+    private PlotsPane plots;
+    private FiguresPane figuresPane;
+    /** Made when a file is opened, which is seldom. */
+    private Optional<FileBar> fileBar = Optional.empty();
+
+    private boolean complete;
+    private boolean focusedLater;
     private Optional<LogEntry> entry = Optional.empty();
     private List<LevelChoice> levels = List.of();
     private Optional<LoadedCapture> loaded = Optional.empty();
@@ -76,7 +83,8 @@ public final class CaptureComposite extends Composite {
     private boolean figuresOffered;
 
     /**
-     * Makes the composite and shows the reading that is looked at, if any.
+     * Makes the composite, whose parts come in the next turns of the event loop; then shows the reading that is
+     * looked at, if any.
      *
      * @param desk which reading that is; its work does the reading and analysis
      */
@@ -88,24 +96,51 @@ public final class CaptureComposite extends Composite {
         strip = new SelectorStrip(
                 this, this::loadLevel, this::showChannels, this::chooseFile, this::copyFigures, this::turn);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(strip);
-        fileBar = new FileBar(this, this::loadFile, this::closeFile);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(fileBar);
-        status = new StatusRow(this, this::stop);
         sash = new SashForm(this, SWT.VERTICAL);
         sash.setSashWidth(Spacing.GAP);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        plots = new PlotsPane(sash);
-        figuresPane = new FiguresPane(sash);
-        figuresPane.onCopy(this::copyFigures);
+        plotsRoom = room(sash);
+        figuresRoom = room(sash);
         sash.setWeights(WEIGHTS);
         addListener(SWT.Resize, event -> turn());
-        showFileBar(false);
-        listening = desk.listen(new Listener());
+        building = new Slices(this);
+        building.add(this::makePlots);
+        building.add(this::makeFigures);
+        building.add(this::start);
+    }
+
+    private static Composite room(Composite parent) {
+        Composite room = new Composite(parent, SWT.NONE);
+        room.setLayout(new FillLayout());
+        return room;
+    }
+
+    private void makePlots() {
+        plots = new PlotsPane(plotsRoom);
+        plots.requestLayout();
+    }
+
+    private void makeFigures() {
+        figuresPane = new FiguresPane(figuresRoom);
+        figuresPane.onCopy(this::copyFigures);
+        figuresPane.requestLayout();
+        status = new StatusRow(this, this::stop);
+        status.moveAbove(sash);
+    }
+
+    /** Shows the reading that is looked at when all parts are there. */
+    private void start() {
+        complete = true;
+        Registration listening = desk.listen(new Listener());
         addListener(SWT.Dispose, event -> {
             work.stop();
             listening.close();
         });
         showEntry(desk.chosenEntry());
+        // The user may have gone elsewhere meanwhile.
+        if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
+            setFocus();
+        }
     }
 
     /** Shows charts and figures, or where there is no room for both those that the user wants. */
@@ -118,9 +153,9 @@ public final class CaptureComposite extends Composite {
         }
         boolean figuresShown = !cramped || strip.figuresWanted();
         boolean plotsShown = !cramped || !strip.figuresWanted();
-        if (figuresShown != figuresPane.getVisible() || plotsShown != plots.getVisible()) {
-            figuresPane.setVisible(figuresShown);
-            plots.setVisible(plotsShown);
+        if (figuresShown != figuresRoom.getVisible() || plotsShown != plotsRoom.getVisible()) {
+            figuresRoom.setVisible(figuresShown);
+            plotsRoom.setVisible(plotsShown);
             sash.layout();
         }
     }
@@ -142,7 +177,7 @@ public final class CaptureComposite extends Composite {
 
         @Override
         public void sessionChanged(Optional<ProjectSession> session) {
-            if (!isDisposed() && !fileBar.getVisible()) {
+            if (!isDisposed() && !fileAsked()) {
                 showEntry(desk.chosenEntry());
             }
         }
@@ -150,7 +185,7 @@ public final class CaptureComposite extends Composite {
 
     private void showDisplay() {
         plots.showDisplay();
-        if (!levels.isEmpty() && !fileBar.getVisible()) {
+        if (!levels.isEmpty() && !fileAsked()) {
             entry.flatMap(LogEntry::reading).ifPresent(reading -> strip.relabel(levelTexts(reading)));
         }
         loaded.ifPresent(capture -> showFigures(capture.channels()));
@@ -158,7 +193,13 @@ public final class CaptureComposite extends Composite {
 
     @Override
     public boolean setFocus() {
-        return fileBar.getVisible() ? fileBar.setFocus() : strip.setFocus();
+        if (!isDisposed() && !complete) {
+            focusedLater = true;
+            return forceFocus();
+        }
+        // A composite that is being disposed is asked to give the focus to one of its own.
+        Composite first = fileAsked() ? fileBar.get() : strip;
+        return !isDisposed() && !first.isDisposed() && first.setFocus();
     }
 
     private void showEntry(Optional<LogEntry> chosen) {
@@ -221,12 +262,16 @@ public final class CaptureComposite extends Composite {
 
     /** Asks, in the view, for what must be known to show a file, which need not belong to a log. */
     public void askForFile(Path file) {
+        if (!complete) {
+            building.add(() -> askForFile(file));
+            return;
+        }
         work.stop();
         status.clear();
         showFileBar(true);
         strip.showLevels("", List.of(), -1);
         showNothing("Say what full scale of " + file.getFileName() + " stands for, then read it.");
-        fileBar.ask(file);
+        fileBar.ifPresent(bar -> bar.ask(file));
     }
 
     private void loadFile(CaptureOrder order) {
@@ -318,9 +363,24 @@ public final class CaptureComposite extends Composite {
         }
     }
 
+    private boolean fileAsked() {
+        return fileBar.filter(FileBar::getVisible).isPresent();
+    }
+
     private void showFileBar(boolean shown) {
-        ((GridData) fileBar.getLayoutData()).exclude = !shown;
-        fileBar.setVisible(shown);
+        if (shown == fileAsked()) {
+            return;
+        }
+        FileBar bar = fileBar.orElseGet(this::makeFileBar);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(!shown).applyTo(bar);
+        bar.setVisible(shown);
         layout(true, true);
+    }
+
+    private FileBar makeFileBar() {
+        FileBar bar = new FileBar(this, this::loadFile, this::closeFile);
+        bar.moveBelow(strip);
+        fileBar = Optional.of(bar);
+        return bar;
     }
 }

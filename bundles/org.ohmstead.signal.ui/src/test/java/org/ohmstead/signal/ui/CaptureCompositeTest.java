@@ -365,4 +365,36 @@ class CaptureCompositeTest {
         pump();
         assertTrue(captures.isDisposed());
     }
+
+    @Test
+    void answersWhatIsAskedBeforeAllPartsAreThere() throws Exception {
+        LoggedSweep sweep = LoggedSweep.in(folder);
+        captures.dispose();
+        captures = new CaptureComposite(shell, desk);
+        captures.setFocus();
+        captures.askForFile(sweep.captureFile(1));
+        shell.layout();
+        pump();
+        await(() -> find("capture.file.full-scale", Text.class).isFocusControl());
+        find("capture.file.full-scale", Text.class).setText("60 V"); // of which the file has 24 V peak
+        press("capture.file.read");
+        assertEquals(24 / Math.sqrt(2), Double.parseDouble(figure("Output, RMS", 2)), 2e-3);
+    }
+
+    @Test
+    void mayBeDisposedWhileItsPartsAreMade() throws Exception {
+        desk.choose(Optional.of(openSweep().entry()));
+        captures.dispose();
+        for (int turns = 0; turns < 20; turns++) {
+            captures = new CaptureComposite(shell, desk);
+            shell.layout();
+            captures.setFocus();
+            for (int turn = 0; turn < turns; turn++) {
+                display.readAndDispatch();
+            }
+            captures.dispose();
+            pump();
+            assertEquals(0, shell.getChildren().length);
+        }
+    }
 }

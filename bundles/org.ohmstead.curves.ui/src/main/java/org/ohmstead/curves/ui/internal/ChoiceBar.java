@@ -54,6 +54,7 @@ final class ChoiceBar {
             String[] texts = things.stream().map(text).toArray(String[]::new);
             if (!List.of(texts).equals(List.of(combo.getItems()))) {
                 combo.setItems(texts);
+                combo.requestLayout();
             }
             int index = List.of(texts).indexOf(before);
             combo.select(Math.max(0, index));
@@ -115,7 +116,7 @@ final class ChoiceBar {
         study = newStudy;
         sort.offer(study.sorts());
         offerGroups();
-        bar.getParent().layout(true, true);
+        sentence.requestLayout();
     }
 
     private void offerGroups() {
@@ -125,7 +126,6 @@ final class ChoiceBar {
 
     private void offerChannels() {
         channels.offer(ChannelChoice.offeredBy(group.chosen()));
-        bar.layout();
     }
 
     private void sortChosen() {

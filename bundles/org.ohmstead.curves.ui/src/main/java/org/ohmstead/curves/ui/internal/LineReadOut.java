@@ -46,6 +46,10 @@ final class LineReadOut {
         line.listen(volts -> refresh());
     }
 
+    Composite control() {
+        return pane;
+    }
+
     private static void label(Composite bar, String words) {
         Label label = new Label(bar, SWT.NONE);
         label.setText(words);

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
@@ -41,28 +40,28 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Power against supply volts: readings, fitted curves, ratings and their verdicts, and what the curves say at any voltage. */
 public final class PowerComposite extends Composite {
-    private static final int[] CHART_AND_TABS = {60, 40};
-    private static final int[] CHART_AND_READ_OUT = {73, 27};
-
     private final ProjectDesk desk;
     private final ChoiceBar choices;
-    private final CompareBar compare;
+    private final Slices building;
     private final Slices showing;
-    private final ChartCanvas chart;
     private final LineVolts line = new LineVolts();
-    private final LineReadOut readOut;
-    private final StudyTabs tabs;
-    private final SheetTable ratings;
-    private final SheetTable powers;
-    private final VerdictIcons icons;
+    private CompareBar compare;
+    private ChartCanvas chart;
+    private LineReadOut readOut;
+    private StudyTabs tabs;
+    private SheetTable ratings;
+    private SheetTable powers;
+    private VerdictIcons icons;
     private Optional<ReadingsPart> readings = Optional.empty();
     private PowerCurves study = PowerCurves.NOTHING;
     private Optional<PowerPlot> shown = Optional.empty();
     private Optional<CurveGroup> shownGroup = Optional.empty();
     private OptionalDouble cursorVolts = OptionalDouble.empty();
     private long newest;
+    private boolean complete;
+    private boolean focusedLater;
 
-    /** Makes the view. */
+    /** Makes the view; most of its parts come one after the other in the next turns of the event loop. */
     public PowerComposite(Composite parent, ProjectDesk desk) {
         this(parent, desk, start -> CompareBar.ask(parent.getShell(), start));
     }
@@ -76,31 +75,54 @@ public final class PowerComposite extends Composite {
         super(parent, SWT.NONE);
         this.desk = desk;
         Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
-        choices = new ChoiceBar(this, this::showCurves, this::copyPowers);
+        building = new Slices(this);
         showing = new Slices(this);
+        choices = new ChoiceBar(this, this::showCurves, this::copyPowers);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(choices.control());
-        compare = new CompareBar(this, desk, folders, this::showCompared);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(compare.control());
-        SashForm sash = new SashForm(this, SWT.VERTICAL | SWT.SMOOTH);
-        sash.setSashWidth(Spacing.GAP);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        SashForm upper = new SashForm(sash, SWT.HORIZONTAL | SWT.SMOOTH);
-        upper.setSashWidth(Spacing.GAP);
-        chart = Ids.name(new ChartCanvas(upper, SWT.BORDER), "power.chart");
-        readOut = new LineReadOut(upper, line);
-        upper.setWeights(CHART_AND_READ_OUT);
-        tabs = new StudyTabs(sash);
-        sash.setWeights(CHART_AND_TABS);
+        // The bar below is made of the same, so that it will be as high.
+        PowerRooms rooms = new PowerRooms(this, choices.control().computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
+        building.add(() -> {
+            compare = new CompareBar(rooms.compare(), desk, folders, this::showCompared);
+            rooms.fitBar();
+        });
+        building.add(() -> makeChart(rooms.chart()));
+        building.add(() -> makeReadOut(rooms.readOut()));
+        building.add(() -> makeRatings(rooms.tabs()));
+        building.add(this::makePowers);
+        building.add(this::start);
+    }
+
+    private void makeChart(Composite parent) {
+        chart = Ids.name(new ChartCanvas(parent, SWT.BORDER), "power.chart");
+        chart.requestLayout();
+    }
+
+    private void makeReadOut(Composite parent) {
+        readOut = new LineReadOut(parent, line);
+        readOut.control().requestLayout();
+    }
+
+    private void makeRatings(Composite parent) {
+        tabs = new StudyTabs(parent);
         ratings = new SheetTable(tabs.control(), "power.ratings");
         ratings.reserveIcon(VerdictIcons.SIZE + Spacing.GAP);
         icons = new VerdictIcons(ratings.control());
-        powers = new SheetTable(tabs.control(), "power.powers");
-        tabs.tab("Ratings", ratings.control());
-        tabs.tab("Curves", powers.control());
-        makeParts();
         ratings.control()
                 .addSelectionListener(
                         SelectionListener.widgetSelectedAdapter(event -> turnToRating(ratings.control())));
+        tabs.tab("Ratings", ratings.control());
+        tabs.control().requestLayout();
+    }
+
+    private void makePowers() {
+        powers = new SheetTable(tabs.control(), "power.powers");
+        tabs.tab("Curves", powers.control());
+        makeParts();
+    }
+
+    /** Fits, and listens, when all parts are there that show what was fitted. */
+    private void start() {
+        complete = true;
         line.listen(volts -> chart.setLine(OptionalDouble.of(volts)));
         Runnable noLine = chart.addLineListener(line::set);
         Runnable noCursor = chart.addCursorListener(this::cursorMoved);
@@ -115,6 +137,10 @@ public final class PowerComposite extends Composite {
             noPoints.run();
         });
         fitAnew();
+        // The user may have gone elsewhere meanwhile.
+        if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
+            setFocus();
+        }
     }
 
     private void makeParts() {
@@ -247,6 +273,9 @@ public final class PowerComposite extends Composite {
     }
 
     private void showCurves() {
+        if (!complete) {
+            return; // what was chosen so far is shown when there is something
+        }
         showChart();
         showPowers();
         showStudy();
@@ -269,7 +298,7 @@ public final class PowerComposite extends Composite {
         chart.setLine(found.isPresent() ? line.value() : OptionalDouble.empty());
         readOut.show(joint);
         Comparison comparison = compare.comparison(study, group);
-        String why = group.isEmpty() ? whyNothing() : "";
+        String why = group.isEmpty() ? Words.whyNothing(desk) : "";
         tabs.show(new StudyPart.InView(study, group, joint, why, comparison));
     }
 
@@ -279,7 +308,7 @@ public final class PowerComposite extends Composite {
         if (group.isEmpty()) {
             shown = Optional.empty();
             shownGroup = Optional.empty();
-            chart.showMessage(whyNothing());
+            chart.showMessage(Words.whyNothing(desk));
             return;
         }
         PowerPlot plot = PowerPlot.of(study, group.get(), choices.channels(), desk.chosenEntry(), choices.jointly())
@@ -296,24 +325,6 @@ public final class PowerComposite extends Composite {
                 && one.mode() == other.mode()
                 && one.endPoint().equals(other.endPoint())
                 && one.frequencyHz() == other.frequencyHz();
-    }
-
-    private String whyNothing() {
-        LogSnapshot log = desk.log();
-        if (desk.session().isEmpty()) {
-            return "No project is open. Open one to see its power against supply, or open the demo.";
-        }
-        if (log.state() == LogState.READING) {
-            return "Reading the test log\u2026";
-        }
-        if (log.state() == LogState.UNREADABLE) {
-            return log.sentence();
-        }
-        if (log.entries().isEmpty()) {
-            return "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
-        }
-        return "No valid reading reached its end point yet, so there is no curve. The test log says what each reading"
-                + " found.";
     }
 
     private List<LoadCurve> curves() {
@@ -356,12 +367,19 @@ public final class PowerComposite extends Composite {
     }
 
     private void copyPowers() {
+        if (!complete) {
+            return; // there is nothing to copy yet
+        }
         powers.control().deselectAll();
         powers.copy();
     }
 
     @Override
     public boolean setFocus() {
+        if (!isDisposed() && !complete) {
+            focusedLater = true;
+            return forceFocus();
+        }
         // A composite that is being disposed is asked to give the focus to one of its own.
         return !isDisposed() && !chart.isDisposed() && chart.setFocus();
     }

@@ -14,6 +14,9 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.session.LogSnapshot;
+import org.ohmstead.workbench.session.LogSnapshot.LogState;
+import org.ohmstead.workbench.session.ProjectDesk;
 
 /** What this view calls the cases of the model. */
 final class Words {
@@ -107,5 +110,24 @@ final class Words {
                 + of(rating.mode()).toLowerCase(Locale.ROOT) + ", " + ohms(rating.loadOhms()) + ", "
                 + Numbers.percent(rating.distortionRatio())
                 + (rating.kind() == PowerKind.BURST ? ", burst" : "");
+    }
+
+    /** Returns why there is no curve to be seen, and what to do about it. */
+    static String whyNothing(ProjectDesk desk) {
+        LogSnapshot log = desk.log();
+        if (desk.session().isEmpty()) {
+            return "No project is open. Open one to see its power against supply, or open the demo.";
+        }
+        if (log.state() == LogState.READING) {
+            return "Reading the test log\u2026";
+        }
+        if (log.state() == LogState.UNREADABLE) {
+            return log.sentence();
+        }
+        if (log.entries().isEmpty()) {
+            return "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
+        }
+        return "No valid reading reached its end point yet, so there is no curve. The test log says what each reading"
+                + " found.";
     }
 }

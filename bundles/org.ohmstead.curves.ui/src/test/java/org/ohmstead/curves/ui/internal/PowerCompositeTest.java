@@ -269,4 +269,42 @@ class PowerCompositeTest {
         bench.settle();
         assertEquals(Optional.of("R0001"), bench.desk.chosenEntry().map(LogEntry::id));
     }
+
+    @Test
+    void answersWhatIsAskedBeforeAllPartsAreThere() throws Exception {
+        bench.withLog(Samples.many()).open();
+        PowerComposite power = new PowerComposite(bench.shell, bench.desk);
+        bench.shell.open();
+        power.setFocus();
+        bench.find("power.joint", Button.class).setSelection(true);
+        bench.find("power.joint", Button.class).notifyListeners(SWT.Selection, new Event());
+        bench.find("power.copy", Button.class).notifyListeners(SWT.Selection, new Event());
+        bench.desk.setDisplay(new DisplaySettings(2, true));
+        bench.settle();
+        bench.until("the curves are fitted", () -> powers().getItemCount() > 0);
+        bench.until(
+                "the chart has the focus",
+                () -> bench.display.getFocusControl() != null
+                        && bench.display.getFocusControl().getParent() == chart());
+        assertTrue(bench.find("power.joint", Button.class).getSelection());
+        String last = powers().getItem(0).getText(powers().getColumnCount() - 1);
+        assertTrue(last.contains(","), last);
+    }
+
+    @Test
+    void mayBeDisposedWhileItsPartsAreMade() throws Exception {
+        bench.withLog(Samples.many()).open();
+        bench.shell.open();
+        for (int turns = 0; turns < 20; turns++) {
+            PowerComposite power = new PowerComposite(bench.shell, bench.desk);
+            bench.shell.layout();
+            power.setFocus();
+            for (int turn = 0; turn < turns; turn++) {
+                bench.display.readAndDispatch();
+            }
+            power.dispose();
+            bench.settle();
+            assertEquals(0, bench.shell.getChildren().length);
+        }
+    }
 }

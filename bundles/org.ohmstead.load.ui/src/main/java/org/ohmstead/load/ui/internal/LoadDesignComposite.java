@@ -71,6 +71,7 @@ public final class LoadDesignComposite extends Composite {
         Composite right = Panes.stacked(main);
         main.setWeights(FOUND_AND_DETAIL);
         building.add(() -> makeForm(asking));
+        building.add(this::makeRestOfForm);
         building.add(() -> makeSearch(asking));
         building.add(() -> makeLoads(offered));
         building.add(() -> makeCandidates(listed));
@@ -83,6 +84,11 @@ public final class LoadDesignComposite extends Composite {
     private void makeForm(Composite parent) {
         form = new TargetForm(parent);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
+        form.requestLayout();
+    }
+
+    private void makeRestOfForm() {
+        form.makeRest();
         form.requestLayout();
     }
 

@@ -31,13 +31,14 @@ final class TargetForm extends Composite {
     private final OptionalQuantityField error;
     private final OptionalQuantityField power;
     private final ChoiceField<Arrangement> arrangement;
-    private final OptionalQuantityField highest;
-    private final QuantityField ambient;
-    private final IntegerField parts;
-    private final QuantityField seconds;
+    private OptionalQuantityField highest;
+    private QuantityField ambient;
+    private IntegerField parts;
+    private QuantityField seconds;
     private Target target = Target.USUAL;
     private Consumer<Target> handler = changed -> {};
 
+    /** Makes the first half; nothing may be asked of it before {@link #makeRest}. */
     TargetForm(Composite parent) {
         super(parent, SWT.NONE);
         Spacing.group(2).equalWidth(false).applyTo(this);
@@ -50,6 +51,10 @@ final class TargetForm extends Composite {
         power = left.optionalQuantity("power", "&Power per branch", Measure.of(Unit.WATT));
         power.check(value -> value.ifPresent(TargetForm::positive));
         arrangement = left.choice("arrangement", "&Branches", List.of(Arrangement.values()), Arrangement::words);
+    }
+
+    /** Makes the second half, and shows the usual target. */
+    void makeRest() {
         highest = right.optionalQuantity("highest", "&Highest frequency", Measure.of(Unit.HERTZ));
         highest.check(value -> value.ifPresent(TargetForm::positive));
         ambient = right.quantity("ambient", "&Air", Measure.of(Unit.CELSIUS));

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.DeskListener;
@@ -34,6 +35,7 @@ import org.ohmstead.workbench.session.Registration;
 public final class SheetComposite extends Composite {
     private static final int SETTLE_MILLISECONDS = 400;
     private static final int EMPTY_WIDTH = 420;
+    private static final String MAKING = "Making the results sheet\u2026";
 
     private final ProjectDesk desk;
     private final SheetMaker maker;
@@ -45,19 +47,21 @@ public final class SheetComposite extends Composite {
     private final Composite emptyPage;
     private final Label empty;
     private final Composite preview;
-    private final VerdictStrip verdicts;
-    private final PageBar pageBar;
-    private final PageColumn pages;
+    private final Slices building;
+    private VerdictStrip verdicts;
+    private PageBar pageBar;
+    private PageColumn pages;
     private final Runnable refresh = this::refresh;
     private Optional<ProjectSession> shownOf = Optional.empty();
     private boolean stale;
     private boolean shown;
     private boolean draftAsked;
+    private boolean complete;
     private long generation;
     private long shownGeneration;
 
     /**
-     * Makes the view.
+     * Makes the view; the preview, which is not in sight at first, comes in the next turns of the event loop.
      *
      * @param parent where it stands
      * @param desk with the project
@@ -92,12 +96,26 @@ public final class SheetComposite extends Composite {
                 .applyTo(empty);
         preview = new Composite(area, SWT.NONE);
         Spacing.group(1).applyTo(preview);
-        verdicts = new VerdictStrip(preview);
+        bar.allow(desk.session().isPresent());
+        showEmpty(emptyReason().orElse(MAKING));
+        building = new Slices(this);
+        building.add(() -> verdicts = new VerdictStrip(preview));
+        building.add(() -> verdicts.addColumns());
+        building.add(this::makePages);
+        building.add(this::start);
+    }
+
+    private void makePages() {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(verdicts.control());
         pageBar = new PageBar(preview);
-        pages = new PageColumn(preview, desk.work(), this::pagesChanged);
+        pages = new PageColumn(preview, desk.work(), pageBar::update);
         pageBar.connect(pages);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 120).applyTo(pages.control());
+    }
+
+    /** Has the sheet made when there is where to show it. */
+    private void start() {
+        complete = true;
         Registration listening = desk.listen(new Hears());
         addDisposeListener(event -> {
             listening.close();
@@ -157,7 +175,9 @@ public final class SheetComposite extends Composite {
 
     /** Makes the sheet anew if it is out of date; for whoever brings the view to the front. */
     public void refreshIfStale() {
-        if (stale && !isDisposed()) {
+        if (!isDisposed() && !complete) {
+            building.add(this::refreshIfStale);
+        } else if (stale && !isDisposed()) {
             getDisplay().timerExec(0, refresh);
         }
     }
@@ -198,7 +218,7 @@ public final class SheetComposite extends Composite {
         if (shown) {
             bar.state("Out of date \u2014 refreshing\u2026", true);
         } else {
-            showEmpty("Making the results sheet\u2026");
+            showEmpty(MAKING);
         }
         getDisplay().timerExec(SETTLE_MILLISECONDS, refresh);
     }
@@ -291,10 +311,6 @@ public final class SheetComposite extends Composite {
         }
     }
 
-    private void pagesChanged() {
-        pageBar.update();
-    }
-
     /** Returns whether the sheet is shown as things are now, every visible page sharp. */
     boolean settled() {
         return shown && shownGeneration == generation && shownOf.equals(desk.session()) && pages.complete();
@@ -306,6 +322,10 @@ public final class SheetComposite extends Composite {
 
     @Override
     public boolean setFocus() {
-        return stack.topControl == preview ? pages.control().setFocus() : super.setFocus();
+        // A composite that is being disposed is asked to give the focus to one of its own.
+        if (!isDisposed() && stack.topControl == preview) {
+            return !pages.control().isDisposed() && pages.control().setFocus();
+        }
+        return !isDisposed() && super.setFocus();
     }
 }

@@ -54,15 +54,20 @@ final class VerdictStrip {
         table = Ids.name(new Table(strip, SWT.FULL_SELECTION | SWT.SINGLE | SWT.BORDER), "sheet.ratings");
         table.setHeaderVisible(true);
         marks = new VerdictMark.Images(table);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
+        table.addListener(SWT.MouseMove, this::hover);
+    }
+
+    /** Makes the columns; a sheet can be shown when they are there. */
+    void addColumns() {
         column("Verdict", SWT.LEFT, "Whether the rating is met, decided with the uncertainty of the measurement.");
         column("Rating", SWT.LEFT, "The maker's own words.");
         column("At V", SWT.RIGHT, "Supply voltage at the amplifier's terminals at which the rating holds.");
         column("Rated W", SWT.RIGHT, "The power that the maker states.");
         column("Measured W", SWT.RIGHT, "The weakest channel at the rating's own supply voltage.");
         column("P(met) %", SWT.RIGHT, "How probable it is that the amplifier gives the rated power.");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
-        table.addControlListener(ControlListener.controlResizedAdapter(event -> fitColumns()));
-        table.addListener(SWT.MouseMove, this::hover);
+        fitColumns();
+        table.addControlListener(ControlListener.controlResizedAdapter(event -> fitRating()));
     }
 
     private void column(String header, int style, String hint) {
@@ -120,12 +125,22 @@ final class VerdictStrip {
                 table.getHeaderHeight() + table.getItemHeight() * Math.min(MOST_LINES, Math.max(1, lines.size()));
     }
 
+    /** Makes the columns as wide as what is in them. */
     private void fitColumns() {
-        int others = 0;
         for (int i = 0; i < table.getColumnCount(); i++) {
             if (i != RATING) {
                 table.getColumn(i).pack();
                 table.getColumn(i).setWidth(table.getColumn(i).getWidth() + PADDING);
+            }
+        }
+        fitRating();
+    }
+
+    /** Gives the maker's words the width that the others leave. */
+    private void fitRating() {
+        int others = 0;
+        for (int i = 0; i < table.getColumnCount(); i++) {
+            if (i != RATING) {
                 others += table.getColumn(i).getWidth();
             }
         }

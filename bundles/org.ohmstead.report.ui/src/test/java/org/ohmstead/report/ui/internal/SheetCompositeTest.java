@@ -198,13 +198,16 @@ class SheetCompositeTest {
     @Test
     void drawsPagesAndNotBlankPaper() {
         openAndSettle();
+        until(view::settled, "the pages are drawn");
+        // The screen shows a frame some time after it was drawn.
+        until(() -> darkPixels() > 200, "the letters of a page are seen");
+    }
+
+    /** Returns how many of a quarter of the pixels of the pages are dark, on the screen as it is now. */
+    private int darkPixels() {
         Rectangle area = view.pages().control().getClientArea();
         Image image = new Image(display, area.width, area.height);
         GC gc = new GC(view.pages().control());
-        until(view::settled, "the pages are drawn");
-        while (display.readAndDispatch()) {
-            continue;
-        }
         gc.copyArea(image, 0, 0);
         gc.dispose();
         ImageData data = image.getImageData();
@@ -216,7 +219,7 @@ class SheetCompositeTest {
                 dark += rgb.red + rgb.green + rgb.blue < 300 ? 1 : 0;
             }
         }
-        assertTrue(dark > 200, dark + " dark pixels; the letters of a page have more");
+        return dark;
     }
 
     @Test
@@ -350,5 +353,25 @@ class SheetCompositeTest {
         assertTrue(notice().contains("cannot be relied on"), notice());
         assertTrue(Files.exists(folder.resolve("log.csv")));
         assertThrows(IllegalArgumentException.class, () -> Ids.find(view, "sheet.publish.save", Button.class));
+    }
+
+    @Test
+    void mayBeDisposedWhileItsPartsAreMade() {
+        openProject();
+        view.dispose();
+        for (int turns = 0; turns < 12; turns++) {
+            view = new SheetComposite(shell, desk, "0.1.0");
+            view.refreshIfStale();
+            shell.layout();
+            view.setFocus();
+            for (int turn = 0; turn < turns; turn++) {
+                display.readAndDispatch();
+            }
+            view.dispose();
+            while (display.readAndDispatch()) {
+                continue;
+            }
+            assertEquals(0, shell.getChildren().length);
+        }
     }
 }

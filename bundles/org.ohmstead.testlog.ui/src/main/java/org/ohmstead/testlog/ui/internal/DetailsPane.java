@@ -6,7 +6,6 @@ package org.ohmstead.testlog.ui.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
@@ -19,8 +18,8 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.ohmstead.testlog.ui.internal.Details.Cell;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.table.CopiedTable;
@@ -29,13 +28,14 @@ import org.ohmstead.workbench.table.CopiedTable;
 final class DetailsPane {
     private static final int COLUMN_GAP = 18;
     private static final int LINE_SPACING = 2;
+    private static final int STEPS_AT_ONCE = 12;
 
     private final StyledText text;
     private final Font bold;
-    private final List<Place> places = new ArrayList<>();
+    private final Slices filling;
+    private final List<DetailsWriter.Place> places = new ArrayList<>();
+    private boolean frozen;
     private Supplier<String> everything = () -> "";
-
-    private record Place(int start, int end, Cell cell) {}
 
     DetailsPane(Composite parent) {
         text = Ids.name(
@@ -44,9 +44,9 @@ final class DetailsPane {
         text.setMargins(Spacing.MARGIN, Spacing.GAP, Spacing.MARGIN, Spacing.GAP);
         text.setLineSpacing(LINE_SPACING);
         text.setAlwaysShowScrollBars(false);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
         bold = FontDescriptor.createFrom(text.getFont()).setStyle(SWT.BOLD).createFont(text.getDisplay());
         text.addDisposeListener(event -> bold.dispose());
+        filling = new Slices(text);
         text.addMouseMoveListener(event -> hover(text.getOffsetAtPoint(new Point(event.x, event.y))));
         text.addKeyListener(KeyListener.keyPressedAdapter(event -> {
             if (event.stateMask == SWT.MOD1 && event.keyCode == 'c' && text.getSelectionCount() == 0) {
@@ -61,14 +61,16 @@ final class DetailsPane {
     }
 
     void showHint(String sentence) {
+        filling.clear();
         places.clear();
         text.setText(sentence);
         text.setStyleRange(tinted(0, sentence.length(), Tones.of(text).mutedText(), null));
         text.setData("details", null);
+        freeze(false);
     }
 
     /**
-     * Shows details.
+     * Shows details; what is in view stays until all of them are there, some turns of the event loop later.
      *
      * @param details what is read
      * @param copied makes the text that is copied of everything
@@ -79,18 +81,29 @@ final class DetailsPane {
             // What is read or selected in it stays where it is.
             return;
         }
-        places.clear();
-        text.setRedraw(false);
-        try {
-            text.setText("");
-            DetailsWriter writer = new DetailsWriter(text, bold, COLUMN_GAP);
-            details.blocks().forEach(writer::write);
-            writer.finish();
-            writer.places().forEach(place -> places.add(new Place(place.start(), place.end(), place.cell())));
+        text.setData("details", details);
+        freeze(true);
+        DetailsWriter writer = new DetailsWriter(text, bold, COLUMN_GAP);
+        details.blocks().forEach(writer::write);
+        filling.clear();
+        filling.add(() -> {
+            places.clear();
+            places.addAll(writer.places());
+            writer.begin();
+        });
+        for (int left = writer.steps(); left > 0; left -= STEPS_AT_ONCE) {
+            filling.add(() -> writer.layOut(STEPS_AT_ONCE));
+        }
+        filling.add(() -> {
             text.setTopPixel(0);
-            text.setData("details", details);
-        } finally {
-            text.setRedraw(true);
+            freeze(false);
+        });
+    }
+
+    private void freeze(boolean wanted) {
+        if (frozen != wanted) {
+            frozen = wanted;
+            text.setRedraw(!wanted);
         }
     }
 
@@ -102,7 +115,7 @@ final class DetailsPane {
 
     private void hover(int offset) {
         String wanted = "";
-        for (Place place : places) {
+        for (DetailsWriter.Place place : places) {
             if (offset >= place.start() && offset < place.end()) {
                 wanted = place.cell().hover();
             }

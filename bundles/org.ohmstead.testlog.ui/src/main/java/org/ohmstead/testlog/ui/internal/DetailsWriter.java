@@ -3,7 +3,10 @@
 
 package org.ohmstead.testlog.ui.internal;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
@@ -25,13 +28,23 @@ final class DetailsWriter {
     private final StringBuilder content = new StringBuilder();
     private final List<StyleRange> styles = new ArrayList<>();
     private final List<Place> places = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final Deque<Lines> lines = new ArrayDeque<>();
     private int lastCells;
 
     /** Where a cell stands in the text. */
     record Place(int start, int end, Cell cell) {}
 
-    private record Line(int index, int[] tabStops, int wrapIndent, boolean spaceAbove) {}
+    /** Lines that follow one another and are laid out alike. */
+    private record Lines(int first, int count, int[] tabStops, int wrapIndent, boolean spaceAbove) {
+        /** Returns whether a line below these belongs to them; space is kept above single lines only. */
+        boolean goOn(int[] stopsBelow, int indentBelow, boolean spaceBelow) {
+            return !spaceAbove && !spaceBelow && wrapIndent == indentBelow && Arrays.equals(tabStops, stopsBelow);
+        }
+
+        Lines longer() {
+            return new Lines(first, count + 1, tabStops, wrapIndent, spaceAbove);
+        }
+    }
 
     DetailsWriter(StyledText target, Font bold, int columnGap) {
         this.target = target;
@@ -62,32 +75,40 @@ final class DetailsWriter {
     }
 
     private void writeGrid(Details.Grid grid) {
+        int[][] own = extents(grid);
+        int[] widths = widths(own, grid);
+        for (int index = 0; index < own.length; index++) {
+            int[] stops = new int[widths.length - 1];
+            int left = widths[0] + columnGap;
+            for (int column = 1; column < widths.length; column++) {
+                stops[column - 1] = grid.rightAligned() ? left + widths[column] - own[index][column] : left;
+                left += widths[column] + columnGap;
+            }
+            line(grid.rows().get(index), stops, grid.rightAligned() ? 0 : widths[0] + columnGap, false);
+            styleLast(0, tones.mutedText(), null);
+        }
+    }
+
+    /** How wide each cell is. */
+    private int[][] extents(Details.Grid grid) {
         GC gc = new GC(target);
         try {
             gc.setFont(target.getFont());
-            int[] widths = widths(gc, grid);
-            for (List<Cell> row : grid.rows()) {
-                int[] stops = new int[row.size() - 1];
-                int left = widths[0] + columnGap;
-                for (int column = 1; column < row.size(); column++) {
-                    int own = gc.stringExtent(row.get(column).text()).x;
-                    stops[column - 1] = grid.rightAligned() ? left + widths[column] - own : left;
-                    left += widths[column] + columnGap;
-                }
-                line(row, stops, grid.rightAligned() ? 0 : widths[0] + columnGap, false);
-                styleLast(0, tones.mutedText(), null);
-            }
+            return grid.rows().stream()
+                    .map(row -> row.stream()
+                            .mapToInt(cell -> gc.stringExtent(cell.text()).x)
+                            .toArray())
+                    .toArray(int[][]::new);
         } finally {
             gc.dispose();
         }
     }
 
-    private static int[] widths(GC gc, Details.Grid grid) {
-        int[] widths = new int[grid.rows().get(0).size()];
-        for (List<Cell> row : grid.rows()) {
+    private static int[] widths(int[][] own, Details.Grid grid) {
+        int[] widths = new int[own[0].length];
+        for (int[] row : own) {
             for (int column = 0; column < widths.length; column++) {
-                int own = gc.stringExtent(row.get(column).text()).x;
-                widths[column] = Math.max(widths[column], own);
+                widths[column] = Math.max(widths[column], row[column]);
             }
         }
         if (!grid.rightAligned()) {
@@ -97,10 +118,17 @@ final class DetailsWriter {
     }
 
     private void line(List<Cell> cells, int[] tabStops, int wrapIndent, boolean spaceAbove) {
-        if (!lines.isEmpty()) {
+        Lines before = lines.peekLast();
+        if (before != null) {
             content.append('\n');
         }
-        lines.add(new Line(lines.size(), tabStops, wrapIndent, spaceAbove));
+        if (before != null && before.goOn(tabStops, wrapIndent, spaceAbove)) {
+            lines.removeLast();
+            lines.add(before.longer());
+        } else {
+            int first = before == null ? 0 : before.first() + before.count();
+            lines.add(new Lines(first, 1, tabStops, wrapIndent, spaceAbove));
+        }
         for (int column = 0; column < cells.size(); column++) {
             if (column > 0) {
                 content.append('\t');
@@ -121,17 +149,30 @@ final class DetailsWriter {
         }
     }
 
-    void finish() {
+    /** Puts the words into the target. */
+    void begin() {
         target.setText(content.toString());
-        for (Line line : lines) {
-            if (line.tabStops().length > 0) {
-                target.setLineTabStops(line.index(), 1, line.tabStops());
+        target.setStyleRanges(styles.toArray(new StyleRange[0]));
+    }
+
+    /** Returns how many steps there are left to {@link #layOut}. */
+    int steps() {
+        return lines.size();
+    }
+
+    /** Lays lines out, some steps further; the target measures all that is above and in sight anew at each of them. */
+    void layOut(int most) {
+        for (int step = 0; step < most && !lines.isEmpty(); step++) {
+            Lines some = lines.removeFirst();
+            if (some.tabStops().length > 0) {
+                target.setLineTabStops(some.first(), some.count(), some.tabStops());
             }
-            target.setLineWrapIndent(line.index(), 1, line.wrapIndent());
-            if (line.spaceAbove()) {
-                target.setLineVerticalIndent(line.index(), Spacing.GAP);
+            if (some.wrapIndent() > 0) {
+                target.setLineWrapIndent(some.first(), some.count(), some.wrapIndent());
+            }
+            if (some.spaceAbove()) {
+                target.setLineVerticalIndent(some.first(), Spacing.GAP);
             }
         }
-        target.setStyleRanges(styles.toArray(new StyleRange[0]));
     }
 }

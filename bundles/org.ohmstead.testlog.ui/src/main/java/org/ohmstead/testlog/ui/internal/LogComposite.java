@@ -10,12 +10,14 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.DeskListener;
@@ -32,6 +34,7 @@ public final class LogComposite extends Composite {
     private static final int[] WEIGHTS_WIDE = {66, 34};
     private static final int[] WEIGHTS_NARROW = {58, 42};
     private static final int EMPTY_WIDTH = 420;
+    private static final int COLUMNS_AT_ONCE = 5;
 
     private final ProjectDesk desk;
     private final StackLayout stack = new StackLayout();
@@ -41,14 +44,20 @@ public final class LogComposite extends Composite {
     private final RowFeed feed;
     private final FilterBar filter;
     private final SashForm sash;
-    private final LogTable table;
-    private final DetailsPane details;
-    private final VoidPanel voidPanel;
-    private final ChainBar chain;
+    private final Slices building;
+    private LogTable table;
+    private DetailsPane details;
+    private VoidPanel voidPanel;
+    private ChainBar chain;
     private LogArrangement arrangement = LogArrangement.NOTHING;
     private boolean wide = true;
+    private boolean complete;
+    private boolean focusedLater;
 
-    /** Makes the view with a memory of its own for the operator's name. */
+    /**
+     * Makes the view with a memory of its own for the operator's name; most of its parts come one after the other in
+     * the next turns of the event loop.
+     */
     public LogComposite(Composite parent, ProjectDesk desk) {
         this(parent, desk, OperatorMemory.ofTheView());
     }
@@ -73,16 +82,68 @@ public final class LogComposite extends Composite {
         sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
         sash.setSashWidth(Spacing.GAP);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 120).applyTo(sash);
-        table = new LogTable(
-                sash, this::chosen, column -> feed.order(feed.order().clicked(column)));
-        details = new DetailsPane(sash);
+        Composite listed = room(sash);
+        Composite read = room(sash);
         sash.setWeights(WEIGHTS_WIDE);
-        voidPanel = new VoidPanel(page, memory, this::voidEntries);
-        chain = new ChainBar(page, desk, this::askToVoid, this::showEntry);
+        Composite bottom = new Composite(page, SWT.NONE);
+        Spacing.group(1).applyTo(bottom);
+        // What comes here is as high as what is above, since it is made of the same.
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .hint(SWT.DEFAULT, filter.control().computeSize(SWT.DEFAULT, SWT.DEFAULT).y)
+                .applyTo(bottom);
         page.addListener(SWT.Resize, event -> turnSash(page.getSize().x));
+        showTop(desk.log());
+        building = new Slices(this);
+        building.add(() -> makeTable(listed));
+        for (int made = 0; made < LogColumn.values().length; made += COLUMNS_AT_ONCE) {
+            building.add(() -> table.addColumns(COLUMNS_AT_ONCE));
+        }
+        building.add(() -> makeDetails(read));
+        building.add(() -> makeChain(bottom));
+        building.add(() -> makeVoidPanel(memory, bottom));
+        building.add(this::start);
+        building.add(this::showDetails);
+    }
+
+    private static Composite room(Composite parent) {
+        Composite room = new Composite(parent, SWT.NONE);
+        room.setLayout(new FillLayout());
+        return room;
+    }
+
+    private void makeTable(Composite parent) {
+        table = new LogTable(
+                parent, this::chosen, column -> feed.order(feed.order().clicked(column)));
+        table.control().requestLayout();
+    }
+
+    private void makeDetails(Composite parent) {
+        details = new DetailsPane(parent);
+        details.control().requestLayout();
+    }
+
+    private void makeChain(Composite parent) {
+        chain = new ChainBar(parent, desk, this::askToVoid, this::showEntry);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(parent);
+        parent.requestLayout();
+    }
+
+    private void makeVoidPanel(OperatorMemory memory, Composite below) {
+        voidPanel = new VoidPanel(page, memory, this::voidEntries);
+        voidPanel.control().moveAbove(below);
+    }
+
+    /** Fills the parts when all of them are there. */
+    private void start() {
+        complete = true;
         Registration listening = desk.listen(new Hears());
         addDisposeListener(event -> listening.close());
         logChanged(desk.log());
+        // The user may have gone elsewhere meanwhile.
+        if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
+            setFocus();
+        }
     }
 
     private final class Hears implements DeskListener {
@@ -124,6 +185,10 @@ public final class LogComposite extends Composite {
     private void logChanged(LogSnapshot log) {
         chain.show(log);
         feed.entries(log.entries());
+        showTop(log);
+    }
+
+    private void showTop(LogSnapshot log) {
         boolean nothing = log.entries().isEmpty();
         if (nothing) {
             sayWhyEmpty(log);
@@ -151,8 +216,8 @@ public final class LogComposite extends Composite {
     }
 
     private void show(LogArrangement wanted) {
-        if (isDisposed()) {
-            return;
+        if (isDisposed() || !complete) {
+            return; // what was asked of the filter so far is answered when all is there
         }
         arrangement = wanted;
         table.show(wanted, feed.order());
@@ -183,6 +248,9 @@ public final class LogComposite extends Composite {
     }
 
     private void showDetails() {
+        if (!building.done()) {
+            return; // a turn of its own for this comes last
+        }
         Optional<LogEntry> chosen =
                 desk.chosenEntry().flatMap(entry -> desk.log().entry(entry.id()));
         Optional<ProjectSession> session = desk.session();
@@ -243,7 +311,9 @@ public final class LogComposite extends Composite {
     }
 
     private void enterTable() {
-        table.enter();
+        if (complete) {
+            table.enter();
+        }
     }
 
     private void turnSash(int width) {
@@ -258,6 +328,10 @@ public final class LogComposite extends Composite {
 
     @Override
     public boolean setFocus() {
+        if (!isDisposed() && !complete) {
+            focusedLater = true;
+            return forceFocus();
+        }
         // A composite that is being disposed is asked to give the focus to one of its own.
         if (stack.topControl == page && !table.control().isDisposed()) {
             return table.control().setFocus();

@@ -33,19 +33,16 @@ final class LogTable {
     private final Table table;
     private final StateIcons icons;
     private final Consumer<Optional<LogRow>> chosen;
+    private final Consumer<LogColumn> headerClicked;
     private LogArrangement arrangement = LogArrangement.NOTHING;
     private boolean sized;
 
     LogTable(Composite parent, Consumer<Optional<LogRow>> chosen, Consumer<LogColumn> headerClicked) {
         this.chosen = chosen;
+        this.headerClicked = headerClicked;
         table = Ids.name(new Table(parent, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER), "log.table");
         table.setHeaderVisible(true);
         icons = new StateIcons(table);
-        for (LogColumn column : LogColumn.values()) {
-            TableColumn header = new TableColumn(table, column.numeric() ? SWT.RIGHT : SWT.LEFT);
-            header.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> headerClicked.accept(column)));
-        }
-        showHeaders();
         table.addListener(SWT.SetData, this::fill);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> chosen.accept(focused())));
         table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
@@ -62,13 +59,29 @@ final class LogTable {
         return table;
     }
 
+    /** Makes so many columns more, or those that are left; rows can be shown when all of them are there. */
+    void addColumns(int most) {
+        LogColumn[] all = LogColumn.values();
+        int end = Math.min(all.length, table.getColumnCount() + most);
+        while (table.getColumnCount() < end) {
+            LogColumn column = all[table.getColumnCount()];
+            TableColumn header = new TableColumn(table, column.numeric() ? SWT.RIGHT : SWT.LEFT);
+            header.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> headerClicked.accept(column)));
+            showHeader(column);
+        }
+    }
+
     /** Writes the headers as uncertainties are shown now. */
     void showHeaders() {
         for (LogColumn column : LogColumn.values()) {
-            TableColumn header = table.getColumn(column.ordinal());
-            header.setText(column.header());
-            header.setToolTipText(column.hint() + " Click to sort.");
+            showHeader(column);
         }
+    }
+
+    private void showHeader(LogColumn column) {
+        TableColumn header = table.getColumn(column.ordinal());
+        header.setText(column.header());
+        header.setToolTipText(column.hint() + " Click to sort.");
     }
 
     void show(LogArrangement wanted, Order order) {

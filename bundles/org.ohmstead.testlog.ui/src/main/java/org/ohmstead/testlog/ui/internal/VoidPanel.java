@@ -62,6 +62,10 @@ final class VoidPanel {
         check();
     }
 
+    Composite control() {
+        return panel;
+    }
+
     private Text field(String label, String id, String message, boolean wide) {
         Label name = new Label(panel, SWT.NONE);
         name.setText(label);

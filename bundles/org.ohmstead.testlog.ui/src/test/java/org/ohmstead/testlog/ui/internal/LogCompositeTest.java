@@ -275,4 +275,37 @@ class LogCompositeTest {
         bench.settle();
         assertEquals(Optional.of("R0001"), bench.desk.chosenEntry().map(LogEntry::id));
     }
+
+    @Test
+    void answersWhatIsAskedBeforeAllPartsAreThere() throws Exception {
+        bench.withLog(Samples.six()).open();
+        LogComposite composite = new LogComposite(bench.shell, bench.desk);
+        bench.shell.open();
+        composite.setFocus();
+        bench.find("log.filter", Text.class).setText("bridged");
+        bench.desk.choose(bench.desk.log().entry("R0006"));
+        bench.settle();
+        bench.until("the table has the focus", () -> table().isFocusControl());
+        assertEquals("2 of 6", count());
+        assertEquals(2, table().getItemCount());
+        assertTrue(details().startsWith("R0006"), details());
+    }
+
+    @Test
+    void mayBeDisposedWhileItsPartsAreMade() throws Exception {
+        bench.withLog(Samples.six()).open();
+        bench.desk.choose(bench.desk.log().entry("R0001"));
+        bench.shell.open();
+        for (int turns = 0; turns < 20; turns++) {
+            LogComposite composite = new LogComposite(bench.shell, bench.desk);
+            bench.shell.layout();
+            composite.setFocus();
+            for (int turn = 0; turn < turns; turn++) {
+                bench.display.readAndDispatch();
+            }
+            composite.dispose();
+            bench.settle();
+            assertEquals(0, bench.shell.getChildren().length);
+        }
+    }
 }

@@ -55,6 +55,10 @@ final class ForecastPanes extends SashForm {
             table = new StepTable(lower, chosen);
             table.requestLayout();
         });
+        int columns = StepTableColumns.all().size();
+        for (int made = 0; made < columns; made += StepTable.COLUMNS_AT_ONCE) {
+            building.add(() -> table.addColumns());
+        }
     }
 
     void style(ReadOutStyle style) {

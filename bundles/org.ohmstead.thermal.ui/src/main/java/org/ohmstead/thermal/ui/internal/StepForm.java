@@ -80,7 +80,9 @@ final class StepForm extends Composite {
         FormSection form = new FormSection(this, "calc", "Step");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         building.add(() -> makeStep(form));
+        building.add(() -> makeLoad(form));
         building.add(() -> makeSignal(form));
+        building.add(() -> makeLength(form));
         building.add(() -> makeAmplifier(form));
         building.add(() -> {
             hints();
@@ -96,6 +98,10 @@ final class StepForm extends Composite {
         origin = Ids.name(form.note(""), "calc.origin");
         supply = form.quantity("supply", "Supply set &to", Measure.of(Unit.VOLT));
         mode = form.choice("mode", "&Mode", List.of(Mode.values()), StepStart::words);
+        form.requestLayout();
+    }
+
+    private void makeLoad(FormSection form) {
         channels = form.integer("channels", "C&hannels driven", 1, MOST_CHANNELS);
         load = form.quantity("load", "&Load of each", Measure.of(Unit.OHM));
         power = form.quantity("power", "&Power in each", Measure.of(Unit.WATT));
@@ -107,6 +113,10 @@ final class StepForm extends Composite {
         signal = form.choice("signal", "Si&gnal", List.of(StepSignal.values()), StepSignal::words);
         burstOn = form.quantity("burstOn", "Loud fo&r", Measure.milli(Unit.SECOND));
         burstPeriod = form.quantity("burstPeriod", "&Every", Measure.milli(Unit.SECOND));
+        form.requestLayout();
+    }
+
+    private void makeLength(FormSection form) {
         burstLow = form.quantity("burstLow", "Level &between", Measure.of(Unit.DECIBEL));
         crest = form.quantity("crest", "&Crest factor", Measure.of(Unit.DECIBEL));
         seconds = form.quantity("seconds", "Lasts &for", Measure.of(Unit.SECOND));

@@ -26,6 +26,9 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** The steps in the order in which they are run, with all that is forecast of each; copies with Ctrl+C. */
 final class StepTable extends Composite {
+    /** How many columns are made in one go. */
+    static final int COLUMNS_AT_ONCE = 5;
+
     private static final int CELL_PADDING = 20;
 
     private final List<Column<StepTableRow>> columns = StepTableColumns.all();
@@ -37,11 +40,6 @@ final class StepTable extends Composite {
         setLayout(new FillLayout());
         table = Ids.name(new Table(this, SWT.VIRTUAL | SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER), "forecast.table");
         table.setHeaderVisible(true);
-        for (Column<StepTableRow> each : columns) {
-            TableColumn column = new TableColumn(table, each.alignRight() ? SWT.RIGHT : SWT.LEFT);
-            column.setText(each.title());
-        }
-        fit();
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.Selection, event -> selection().ifPresent(row -> chosen.accept(row.id())));
         table.addListener(SWT.KeyDown, event -> {
@@ -50,6 +48,18 @@ final class StepTable extends Composite {
             }
         });
         new CellHover(table, this::hover);
+    }
+
+    /** Makes some columns more; rows can be shown when all of them are there. */
+    void addColumns() {
+        int end = Math.min(columns.size(), table.getColumnCount() + COLUMNS_AT_ONCE);
+        for (Column<StepTableRow> each : columns.subList(table.getColumnCount(), end)) {
+            TableColumn column = new TableColumn(table, each.alignRight() ? SWT.RIGHT : SWT.LEFT);
+            column.setText(each.title());
+        }
+        if (end == columns.size()) {
+            fit();
+        }
     }
 
     List<StepTableRow> rows() {

@@ -16,6 +16,7 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -27,6 +28,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.DeskListener;
@@ -49,15 +51,18 @@ public final class ProblemsComposite extends Composite implements DeskListener {
     private final Button goToButton;
     private final Composite stack;
     private final Composite filled;
-    private final Table table;
-    private final ProblemDetail detail;
     private final EmptyNote empty;
+    private final Slices building;
+    private Table table;
+    private ProblemDetail detail;
     private ProblemLine.Column sortColumn = ProblemLine.Column.SEVERITY;
     private boolean descending;
     private List<ProblemLine> shown = List.of();
+    private boolean complete;
+    private boolean focusedLater;
 
     /**
-     * Makes the view.
+     * Makes the view; the table comes in the next turns of the event loop.
      *
      * @param parent what it lies in
      * @param desk whose problems it shows
@@ -86,6 +91,7 @@ public final class ProblemsComposite extends Composite implements DeskListener {
         GridDataFactory.swtDefaults().hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(filter);
         goToButton = Buttons.push(bar, "problems.goto", "&Go to");
         goToButton.setToolTipText("Goes to the cause of the chosen problem (Enter).");
+        goToButton.setEnabled(false);
         Button again = Buttons.push(bar, "problems.check", "&Check again");
         again.setToolTipText("Checks the whole project anew (F5).");
         stack = new Composite(this, SWT.NONE);
@@ -93,14 +99,27 @@ public final class ProblemsComposite extends Composite implements DeskListener {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
         filled = new Composite(stack, SWT.NONE);
         Spacing.group(1).applyTo(filled);
-        table = makeTable(filled);
-        detail = new ProblemDetail(filled);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(detail);
         empty = new EmptyNote(stack, "problems.empty");
+        building = new Slices(this);
+        building.add(() -> table = makeTable(filled));
+        building.add(() -> {
+            detail = new ProblemDetail(filled);
+            GridDataFactory.fillDefaults().grab(true, false).applyTo(detail);
+        });
+        building.add(() -> start(again));
+    }
+
+    /** Shows the problems when there is where to show them. */
+    private void start(Button again) {
+        complete = true;
         listen(again);
         Registration registration = desk.listen(this);
         addListener(SWT.Dispose, event -> registration.close());
         showAll();
+        // The user may have gone elsewhere meanwhile.
+        if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
+            setFocus();
+        }
     }
 
     private Table makeTable(Composite parent) {
@@ -164,6 +183,9 @@ public final class ProblemsComposite extends Composite implements DeskListener {
 
     /** Copies the chosen problems, or all shown when none is chosen, as tab-separated values. */
     public void copy() {
+        if (!complete) {
+            return; // there is nothing to copy yet
+        }
         List<ProblemLine> lines = chosen().isEmpty() ? shown : chosen();
         if (lines.isEmpty()) {
             return;
@@ -173,7 +195,13 @@ public final class ProblemsComposite extends Composite implements DeskListener {
 
     @Override
     public boolean setFocus() {
-        return shown.isEmpty() ? filter.setFocus() : table.setFocus();
+        if (!complete && !isDisposed()) {
+            focusedLater = true;
+            return forceFocus();
+        }
+        // A composite that is being disposed is asked to give the focus to one of its own.
+        Control first = shown.isEmpty() ? filter : table;
+        return !isDisposed() && !first.isDisposed() && first.setFocus();
     }
 
     private List<ProblemLine> chosen() {
