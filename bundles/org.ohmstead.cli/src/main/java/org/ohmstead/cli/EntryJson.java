@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.MeasuredFigure;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.VoidNote;
@@ -43,10 +45,26 @@ final class EntryJson {
                 item.put("thdFRatio", channel.thdFRatio());
             }
         });
+        entry.figures().ifPresent(figures -> {
+            node.put("step", figures.stepId());
+            node.put("mode", figures.mode().name());
+            node.put("measurement", figures.measurementId());
+            node.put("takenAt", figures.takenAt().toString());
+            ArrayNode list = node.putArray("figures");
+            for (MeasuredFigure figure : figures.figures()) {
+                ObjectNode item = list.addObject();
+                item.put("id", figure.id());
+                item.put("channel", figure.channel());
+                item.put("at", figure.at());
+                item.put("value", figure.value());
+                item.put("unit", figure.unit());
+                figure.standardUncertainty().ifPresent(value -> item.put("standardUncertainty", value));
+            }
+        });
         return node;
     }
 
-    /** Returns why an entry does not count, or what a note says; empty for a valid reading. */
+    /** Returns why an entry does not count, what a note says, or which measurement found figures; empty for a valid reading. */
     static String remark(LogEntry entry) {
         if (entry.voided()) {
             return "void: " + entry.voidedBy().map(VoidNote::reason).orElse("");
@@ -54,6 +72,7 @@ final class EntryJson {
         return entry.voids()
                 .map(voided -> "voids " + voided.targetId() + ": " + voided.reason())
                 .or(() -> entry.note().map(LogNote::text))
+                .or(() -> entry.figures().map(MeasuredFigures::measurementId))
                 .orElse("");
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
@@ -76,9 +77,13 @@ final class LogListCommand implements Callable<Integer> {
             return true;
         }
         return entry.reading()
-                .filter(reading -> mode == null || reading.mode() == mode)
-                .filter(reading -> step == null || reading.stepId().equals(step))
-                .isPresent();
+                .map(reading -> wanted(reading.mode(), reading.stepId()))
+                .or(() -> entry.figures().map(figures -> wanted(figures.mode(), figures.stepId())))
+                .orElse(false);
+    }
+
+    private boolean wanted(Mode entryMode, String entryStep) {
+        return (mode == null || entryMode == mode) && (step == null || entryStep.equals(step));
     }
 
     private void print(List<LogEntry> entries) {
@@ -86,7 +91,9 @@ final class LogListCommand implements Callable<Integer> {
                 "entry", "taken (UTC)", "step", "channel", ">supply V", ">A", ">power W", ">\u00b1 W (k=2)", "remark");
         for (LogEntry entry : entries) {
             if (entry.reading().isEmpty()) {
-                table.row(entry.id(), entry.recordedAt().toString(), "", "", "", "", "", "", EntryJson.remark(entry));
+                String stepId = entry.figures().map(MeasuredFigures::stepId).orElse("");
+                table.row(
+                        entry.id(), entry.recordedAt().toString(), stepId, "", "", "", "", "", EntryJson.remark(entry));
                 continue;
             }
             Reading reading = entry.reading().get();

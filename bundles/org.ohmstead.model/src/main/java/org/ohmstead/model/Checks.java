@@ -3,6 +3,10 @@
 
 package org.ohmstead.model;
 
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
 /** The tests that record constructors share: each returns the checked value or says which parameter is out of which range. */
 final class Checks {
     private Checks() {}
@@ -48,5 +52,12 @@ final class Checks {
             throw new IllegalArgumentException(name + " is missing");
         }
         return value;
+    }
+
+    /** Returns a copy in the order of the names. */
+    static Map<String, String> texts(Map<String, String> values, String name) {
+        Map<String, String> copy = new TreeMap<>();
+        present(values, name).forEach((key, value) -> copy.put(named(key, name), present(value, name)));
+        return Collections.unmodifiableMap(copy);
     }
 }

@@ -15,7 +15,7 @@ import org.ohmstead.testlog.LogEntry;
 /**
  * The log as JSON Lines: UTF-8, one JSON object in each line, one line for each entry of any kind, in the log's order.
  *
- * <p>Fields: {@code sequence}, {@code kind} (reading, note, void), {@code id}, {@code recordedAt} (ISO 8601, UTC),
+ * <p>Fields: {@code sequence}, {@code kind} (reading, note, void, figures), {@code id}, {@code recordedAt} (ISO 8601, UTC),
  * {@code previousHash}, {@code hash}, {@code voided} (true or false), {@code voidReason} and {@code voidedBy} (only when voided), and
  * {@code body}: the entry's content exactly as the log stores it, in SI units, ratios not in percent. Where the stored text is not JSON,
  * {@code body} is absent and {@code unreadableBody} holds it as a string.

@@ -13,7 +13,9 @@ public enum EntryKind {
     /** Takes another entry back, with a reason. */
     VOID("void", 'V'),
     /** A remark. */
-    NOTE("note", 'N');
+    NOTE("note", 'N'),
+    /** What a run of a measurement found. */
+    FIGURES("figures", 'F');
 
     private final String word;
     private final char idPrefix;

@@ -6,10 +6,12 @@ package org.ohmstead.testlog;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
 
 /**
- * One entry of the log. Exactly one of {@code reading}, {@code note} and {@code voids} is there, unless the stored text cannot be read.
+ * One entry of the log. Exactly one of {@code reading}, {@code note}, {@code voids} and {@code figures} is there, unless the stored text
+ * cannot be read.
  *
  * @param sequence place in the log, counted from 1
  * @param kind what it is
@@ -22,6 +24,7 @@ import org.ohmstead.model.Reading;
  * @param note its content, of a note
  * @param voids its content, of a void: which entry it takes back
  * @param voidedBy why this entry does not count, when it was voided
+ * @param figures its content, of what a measurement found
  */
 public record LogEntry(
         long sequence,
@@ -34,7 +37,8 @@ public record LogEntry(
         Optional<Reading> reading,
         Optional<LogNote> note,
         Optional<VoidNote> voids,
-        Optional<VoidNote> voidedBy) {
+        Optional<VoidNote> voidedBy,
+        Optional<MeasuredFigures> figures) {
     public LogEntry {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(id, "id");
@@ -46,6 +50,35 @@ public record LogEntry(
         Objects.requireNonNull(note, "note");
         Objects.requireNonNull(voids, "voids");
         Objects.requireNonNull(voidedBy, "voidedBy");
+        Objects.requireNonNull(figures, "figures");
+    }
+
+    /** Makes an entry that does not hold figures. */
+    public LogEntry(
+            long sequence,
+            EntryKind kind,
+            String id,
+            Instant recordedAt,
+            String bodyText,
+            String previousHash,
+            String hash,
+            Optional<Reading> reading,
+            Optional<LogNote> note,
+            Optional<VoidNote> voids,
+            Optional<VoidNote> voidedBy) {
+        this(
+                sequence,
+                kind,
+                id,
+                recordedAt,
+                bodyText,
+                previousHash,
+                hash,
+                reading,
+                note,
+                voids,
+                voidedBy,
+                Optional.empty());
     }
 
     /** Returns whether the entry was voided, so that it does not count. */
@@ -55,6 +88,6 @@ public record LogEntry(
 
     /** Returns whether the stored text could be read; {@link TestLog#verify} says what is wrong when it could not. */
     public boolean readable() {
-        return reading.isPresent() || note.isPresent() || voids.isPresent();
+        return reading.isPresent() || note.isPresent() || voids.isPresent() || figures.isPresent();
     }
 }

@@ -8,15 +8,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.model.Mode;
-import org.ohmstead.model.Reading;
 
 /**
- * Which entries of the log are wanted. A condition on mode, load or step is met by readings only.
+ * Which entries of the log are wanted. A condition on mode, load or step is met by readings and figures only.
  *
  * @param kinds which kinds; at least one
- * @param mode only readings in this mode
- * @param loadId only readings into this load
- * @param stepId only readings of this step
+ * @param mode only readings and figures in this mode
+ * @param loadId only readings and figures into this load
+ * @param stepId only readings and figures of this step
  * @param since only entries added at this moment or later
  * @param includeVoided whether entries that were voided are wanted too
  */
@@ -49,6 +48,17 @@ public record LogQuery(
                 true);
     }
 
+    /** Returns a query for what measurements found and counts: figures, without the readings. */
+    public static LogQuery validFigures() {
+        return new LogQuery(
+                Set.of(EntryKind.FIGURES),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+    }
+
     /** Returns a query for the readings that count. */
     public static LogQuery validReadings() {
         return new LogQuery(
@@ -60,17 +70,17 @@ public record LogQuery(
                 false);
     }
 
-    /** Returns this query for readings in one mode. */
+    /** Returns this query for readings and figures in one mode. */
     public LogQuery withMode(Mode wanted) {
         return new LogQuery(kinds, Optional.of(wanted), loadId, stepId, since, includeVoided);
     }
 
-    /** Returns this query for readings into one load. */
+    /** Returns this query for readings and figures into one load. */
     public LogQuery withLoad(String wanted) {
         return new LogQuery(kinds, mode, Optional.of(wanted), stepId, since, includeVoided);
     }
 
-    /** Returns this query for readings of one step. */
+    /** Returns this query for readings and figures of one step. */
     public LogQuery withStep(String wanted) {
         return new LogQuery(kinds, mode, loadId, Optional.of(wanted), since, includeVoided);
     }
@@ -90,14 +100,17 @@ public record LogQuery(
         boolean asEntry = kinds.contains(entry.kind())
                 && (includeVoided || !entry.voided())
                 && since.map(moment -> !entry.recordedAt().isBefore(moment)).orElse(true);
-        boolean anyReading = mode.isEmpty() && loadId.isEmpty() && stepId.isEmpty();
-        return asEntry
-                && (anyReading || entry.reading().map(this::matchesReading).orElse(false));
+        boolean anyStep = mode.isEmpty() && loadId.isEmpty() && stepId.isEmpty();
+        boolean wantedStep = entry.reading()
+                .map(reading -> matches(reading.mode(), reading.loadId(), reading.stepId()))
+                .or(() -> entry.figures().map(figures -> matches(figures.mode(), figures.loadId(), figures.stepId())))
+                .orElse(anyStep);
+        return asEntry && wantedStep;
     }
 
-    private boolean matchesReading(Reading reading) {
-        return mode.map(wanted -> reading.mode() == wanted).orElse(true)
-                && loadId.map(wanted -> reading.loadId().equals(wanted)).orElse(true)
-                && stepId.map(wanted -> reading.stepId().equals(wanted)).orElse(true);
+    private boolean matches(Mode entryMode, String entryLoadId, String entryStepId) {
+        return mode.map(wanted -> entryMode == wanted).orElse(true)
+                && loadId.map(entryLoadId::equals).orElse(true)
+                && stepId.map(entryStepId::equals).orElse(true);
     }
 }

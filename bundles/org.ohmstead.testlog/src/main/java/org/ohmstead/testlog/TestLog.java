@@ -15,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.json.MeasuredFiguresJson;
 import org.ohmstead.model.json.ReadingJson;
 import org.ohmstead.testlog.internal.EntryBodies;
 import org.ohmstead.testlog.internal.EntryTable;
@@ -94,6 +96,38 @@ public final class TestLog implements AutoCloseable {
     }
 
     /**
+     * Adds what a run of a measurement found. When this returns, it is on the disk.
+     *
+     * @return the entry, with the figures as they were stored
+     * @throws TestLogException when it could not be added; then the log is as before
+     */
+    public LogEntry append(MeasuredFigures figures) throws TestLogException {
+        return add(EntryKind.FIGURES, MeasuredFiguresJson.toCanonicalText(figures), Optional.empty());
+    }
+
+    /**
+     * Adds a reading, and directly behind it what else the same run found: both or none. When this returns, both are on the disk.
+     *
+     * @return the entry of the reading and that of the figures
+     * @throws TestLogException when they could not be added; then the log is as before
+     */
+    public synchronized List<LogEntry> append(Reading reading, MeasuredFigures figures) throws TestLogException {
+        String readingText = ReadingJson.toCanonicalText(reading);
+        String figuresText = MeasuredFiguresJson.toCanonicalText(figures);
+        String recordedAt = now();
+        return LogFailures.guard(
+                file,
+                "The entries were not added",
+                () -> Transaction.run(
+                        connection,
+                        () -> List.of(
+                                EntryBodies.entry(
+                                        file, table.insert(EntryKind.READING, recordedAt, readingText), Map.of()),
+                                EntryBodies.entry(
+                                        file, table.insert(EntryKind.FIGURES, recordedAt, figuresText), Map.of()))));
+    }
+
+    /**
      * Adds a remark.
      *
      * @param text what to remark
@@ -110,7 +144,7 @@ public final class TestLog implements AutoCloseable {
     /**
      * Takes an entry back: it stays in the log, but does not count any more.
      *
-     * @param entryId id of a reading or note; small letters will do
+     * @param entryId id of a reading, of figures or of a note; small letters will do
      * @param reason why
      * @param who decided it; may be empty
      * @throws TestLogException when the reason is blank, there is no such entry, it is a void or was voided already, or it could not be
@@ -129,7 +163,7 @@ public final class TestLog implements AutoCloseable {
     }
 
     private synchronized LogEntry add(EntryKind kind, String body, Optional<String> target) throws TestLogException {
-        String recordedAt = clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
+        String recordedAt = now();
         return LogFailures.guard(
                 file,
                 "The entry was not added",
@@ -140,6 +174,10 @@ public final class TestLog implements AutoCloseable {
                     StoredRow row = table.insert(kind, recordedAt, body);
                     return EntryBodies.entry(file, row, Map.of());
                 }));
+    }
+
+    private String now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
     }
 
     private void requireVoidable(String target) throws SQLException, TestLogException {

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * The test log: every reading of a project, in the order it was taken, in one SQLite file {@code log.db}. Nothing in it is ever changed
+ * The test log: every reading and whatever else measurements found, in the order it was taken, in one SQLite file {@code log.db}. Nothing in it is ever changed
  * or deleted; a bad reading is voided by another entry. What {@link org.ohmstead.testlog.TestLog#append} has returned survives a power
  * cut. Each entry holds the hash of the one before, so that {@link org.ohmstead.testlog.TestLog#verify} finds any change made behind
  * the log's back.

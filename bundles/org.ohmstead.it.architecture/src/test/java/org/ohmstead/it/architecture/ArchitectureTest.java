@@ -156,7 +156,7 @@ class ArchitectureTest {
 
     /**
      * A number's unit stands in its name; the cheapest guard against mixing RMS with peak or watts with dBW. The ends of a range have the unit
-     * that stands in the name of the range.
+     * that stands in the name of the range; what has its unit or quantity beside it as data needs none in its name.
      */
     @Test
     void numbersOfTheModelNameTheirUnit() {
@@ -166,14 +166,29 @@ class ArchitectureTest {
                 .areDeclaredInClassesThat()
                 .resideInAnyPackage("org.ohmstead.model", "org.ohmstead.measure..", "org.ohmstead.curves")
                 .and()
+                .areDeclaredInClassesThat()
+                .resideOutsideOfPackage("org.ohmstead.measure.ui..")
+                .and()
                 .areNotStatic()
                 .and()
                 .areNotDeclaredIn("org.ohmstead.model.Range")
+                .and()
+                .areDeclaredInClassesThat(describe("do not hold the unit as data", type -> !holdsUnit(type)))
                 .should()
                 .haveNameMatching(
                         "(?i).*(Volts|VoltsRms|VoltsPeak|Amps|AmpsRms|Ohms|Watts|Hz|Seconds|Celsius|Kelvin"
                                 + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
-                                + "|coverageFactor|probabilityMet|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
+                                + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
                 .check(all);
+    }
+
+    private static boolean holdsUnit(JavaClass type) {
+        return type.getFields().stream()
+                        .map(field -> field.getRawType().getName())
+                        .anyMatch(Set.of(
+                                "org.ohmstead.units.Unit",
+                                "org.ohmstead.model.StopLimit",
+                                "org.ohmstead.model.StopLimit$Quantity")::contains)
+                || type.getName().equals("org.ohmstead.model.MeasuredFigure");
     }
 }

@@ -8,8 +8,10 @@ import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.json.CanonicalJson;
+import org.ohmstead.model.json.MeasuredFiguresJson;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.ReadingJson;
 import org.ohmstead.testlog.EntryKind;
@@ -54,7 +56,8 @@ public final class EntryBodies {
                 content.reading,
                 content.note,
                 content.voids,
-                Optional.ofNullable(voids.get(row.entryId())));
+                Optional.ofNullable(voids.get(row.entryId())),
+                content.figures);
     }
 
     private static Instant recordedAt(Path file, StoredRow row) throws TestLogException {
@@ -76,8 +79,7 @@ public final class EntryBodies {
         try {
             return parse(row, kind, recordedAt);
         } catch (ProjectFileException | IllegalArgumentException unreadable) {
-            return new Content(
-                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(unreadable.getMessage()));
+            return Content.NONE.withFault(unreadable.getMessage());
         }
     }
 
@@ -92,18 +94,19 @@ public final class EntryBodies {
     }
 
     private static Content parse(StoredRow row, EntryKind kind, Instant recordedAt) throws ProjectFileException {
-        if (kind == EntryKind.READING) {
-            Reading reading = ReadingJson.fromText(row.body());
-            return new Content(Optional.of(reading), Optional.empty(), Optional.empty(), Optional.empty());
-        }
-        Map<String, String> fields = CanonicalJson.readTexts(row.body());
-        if (kind == EntryKind.NOTE) {
-            LogNote note = new LogNote(field(fields, TEXT), field(fields, WHO));
-            return new Content(Optional.empty(), Optional.of(note), Optional.empty(), Optional.empty());
-        }
-        VoidNote voids = new VoidNote(
-                row.entryId(), field(fields, TARGET), field(fields, REASON), field(fields, WHO), recordedAt);
-        return new Content(Optional.empty(), Optional.empty(), Optional.of(voids), Optional.empty());
+        return switch (kind) {
+            case READING -> Content.NONE.withReading(ReadingJson.fromText(row.body()));
+            case FIGURES -> Content.NONE.withFigures(MeasuredFiguresJson.fromText(row.body()));
+            case NOTE -> {
+                Map<String, String> fields = CanonicalJson.readTexts(row.body());
+                yield Content.NONE.withNote(new LogNote(field(fields, TEXT), field(fields, WHO)));
+            }
+            case VOID -> {
+                Map<String, String> fields = CanonicalJson.readTexts(row.body());
+                yield Content.NONE.withVoids(new VoidNote(
+                        row.entryId(), field(fields, TARGET), field(fields, REASON), field(fields, WHO), recordedAt));
+            }
+        };
     }
 
     private static String field(Map<String, String> fields, String name) {
@@ -115,5 +118,32 @@ public final class EntryBodies {
     }
 
     private record Content(
-            Optional<Reading> reading, Optional<LogNote> note, Optional<VoidNote> voids, Optional<String> fault) {}
+            Optional<Reading> reading,
+            Optional<LogNote> note,
+            Optional<VoidNote> voids,
+            Optional<MeasuredFigures> figures,
+            Optional<String> fault) {
+        static final Content NONE =
+                new Content(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+        Content withReading(Reading newReading) {
+            return new Content(Optional.of(newReading), note, voids, figures, fault);
+        }
+
+        Content withNote(LogNote newNote) {
+            return new Content(reading, Optional.of(newNote), voids, figures, fault);
+        }
+
+        Content withVoids(VoidNote newVoids) {
+            return new Content(reading, note, Optional.of(newVoids), figures, fault);
+        }
+
+        Content withFigures(MeasuredFigures newFigures) {
+            return new Content(reading, note, voids, Optional.of(newFigures), fault);
+        }
+
+        Content withFault(String newFault) {
+            return new Content(reading, note, voids, figures, Optional.of(newFault));
+        }
+    }
 }

@@ -61,7 +61,7 @@ public final class ReadingReader {
                 notes));
     }
 
-    private static Conditions conditions(FieldReader in) throws ProjectFileException {
+    static Conditions conditions(FieldReader in) throws ProjectFileException {
         OptionalDouble ambient = in.optionalNumber("ambientCelsius", "air temperature in degrees Celsius");
         OptionalDouble ofCase = in.optionalNumber("caseCelsius", "temperature of the case in degrees Celsius");
         return in.build(() -> new Conditions(ambient, ofCase));
@@ -133,7 +133,7 @@ public final class ReadingReader {
         return in.build(() -> new HarmonicFigure(order, ratio));
     }
 
-    private static Provenance provenance(FieldReader in) throws ProjectFileException {
+    static Provenance provenance(FieldReader in) throws ProjectFileException {
         String revision = in.requiredText("projectRevision", "SHA-256 of the project");
         String procedureId = in.requiredText("procedureId", "which procedure found the figures");
         String procedureVersion = in.requiredText("procedureVersion", "version of the procedure");

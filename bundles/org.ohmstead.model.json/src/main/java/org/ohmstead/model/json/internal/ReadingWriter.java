@@ -36,7 +36,7 @@ public final class ReadingWriter {
                 .end();
     }
 
-    private static ObjectNode conditions(Conditions conditions) {
+    static ObjectNode conditions(Conditions conditions) {
         return ObjectBuilder.begin()
                 .number("ambientCelsius", conditions.ambientCelsius())
                 .number("caseCelsius", conditions.caseCelsius())
@@ -90,7 +90,7 @@ public final class ReadingWriter {
                 .end();
     }
 
-    private static ObjectNode provenance(Provenance provenance) {
+    static ObjectNode provenance(Provenance provenance) {
         return ObjectBuilder.begin()
                 .text("projectRevision", provenance.projectRevision())
                 .text("procedureId", provenance.procedureId())

@@ -12,6 +12,8 @@ import java.util.function.Function;
 import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.InstrumentUsed;
+import org.ohmstead.model.MeasuredFigure;
+import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Meter;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
@@ -60,6 +62,7 @@ final class EntryDetails {
             text.fact("By", orNone(note.who()));
         });
         entry.voids().ifPresent(this::voiding);
+        entry.figures().ifPresent(this::figures);
         if (!entry.readable()) {
             text.paragraph(
                     "The stored text of this entry cannot be understood. Verify the log to learn what is wrong; take"
@@ -75,6 +78,7 @@ final class EntryDetails {
         String rest = entry.reading()
                 .map(reading -> Words.of(reading.mode()) + ", " + Numbers.shown(reading.nominalLoadOhms()) + " \u03a9, "
                         + Figures.fixed(reading.weakestChannel().supplyVolts(), 2) + " V")
+                .or(() -> entry.figures().map(figures -> figures.stepId() + ", " + figures.measurementId()))
                 .orElse(entry.note().isPresent() ? "note" : entry.voids().isPresent() ? "void" : "unreadable");
         return entry.id() + "  \u00b7  " + rest;
     }
@@ -91,6 +95,18 @@ final class EntryDetails {
         text.fact("Reason", note.reason());
         text.fact("Decided by", orNone(note.who()));
         text.fact("On", Figures.time(note.recordedAt()) + " UTC");
+    }
+
+    private void figures(MeasuredFigures figures) {
+        text.heading("Figures");
+        for (MeasuredFigure figure : figures.figures()) {
+            String place = (figure.channel().isEmpty() ? "" : ", channel " + figure.channel())
+                    + (figure.at().isEmpty() ? "" : ", " + figure.at());
+            text.fact(figure.id() + place, (Numbers.shown(figure.value()) + " " + figure.unit()).strip());
+        }
+        figures.notes().forEach(note -> text.paragraph(note, false));
+        text.fact("Bench", figures.driver().id() + " " + figures.driver().version());
+        provenance(figures.provenance());
     }
 
     private void reading(Reading reading) {

@@ -78,6 +78,12 @@ record LogRow(LogEntry entry, RowState state, List<String> cells, String searche
     }
 
     private static void addRemark(Map<LogColumn, String> texts, LogEntry entry) {
+        entry.figures().ifPresent(figures -> {
+            texts.put(LogColumn.STEP, figures.stepId());
+            texts.put(LogColumn.MODE, Words.of(figures.mode()));
+            texts.put(LogColumn.SUPPLY, Figures.fixed(figures.supplyVolts(), 2));
+            texts.put(LogColumn.OPERATOR, figures.provenance().operator());
+        });
         entry.note().ifPresent(note -> {
             texts.put(LogColumn.STEP, note.text());
             texts.put(LogColumn.OPERATOR, note.who());
@@ -96,7 +102,7 @@ record LogRow(LogEntry entry, RowState state, List<String> cells, String searche
             return RowState.VOIDED;
         }
         return switch (entry.kind()) {
-            case READING -> RowState.VALID;
+            case READING, FIGURES -> RowState.VALID;
             case NOTE -> RowState.NOTE;
             case VOID -> RowState.VOIDING;
         };
