@@ -26,6 +26,10 @@ final class Arrows {
     private static final String THERMAL = "org.ohmstead.thermal";
     private static final String THERMAL_PLAN = "org.ohmstead.thermal.plan";
     private static final String TESTLOG = "org.ohmstead.testlog";
+    private static final String MEASURE = "org.ohmstead.measure";
+    private static final String BENCH = "org.ohmstead.measure.bench";
+    private static final String SCPI = "org.ohmstead.measure.scpi";
+    private static final String ENGINE = "org.ohmstead.measure.engine";
     private static final String STANDARD = "org.ohmstead.measure.standard";
     private static final String REPORT = "org.ohmstead.report";
     private static final String JOBS = "org.ohmstead.jobs";
@@ -43,6 +47,7 @@ final class Arrows {
     /** The platform with its widgets. */
     private static final List<String> PLATFORM = List.of("org.eclipse*", "org.osgi*");
 
+    private static final String COMPONENTS = "org.osgi.service.component.annotations";
     private static final String JACKSON = "com.fasterxml.jackson*";
 
     /** The bundles that run without a window. */
@@ -65,10 +70,22 @@ final class Arrows {
             Map.entry(SIGNAL, List.of(UNITS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
-            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.osgi.service.component.annotations")),
-            Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
+            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
+            Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
-            Map.entry(STANDARD, List.of(MODEL, SIGNAL, METROLOGY, UNITS)),
+            Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
+            Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, METROLOGY, UNITS, COMPONENTS)),
+            Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
+            Map.entry(
+                    "org.ohmstead.measure.testkit",
+                    List.of(
+                            MEASURE,
+                            MODEL,
+                            SIGNAL,
+                            UNITS,
+                            "org.junit.jupiter.api*",
+                            "org.opentest4j*",
+                            "org.apiguardian*")),
             Map.entry(
                     REPORT,
                     List.of(
@@ -89,7 +106,23 @@ final class Arrows {
                             "org.apache.xmpbox*",
                             "org.apache.commons.logging*",
                             "de.rototor*")),
-            Map.entry(JOBS, List.of(MODEL, MODEL_JSON, METROLOGY, CURVES, TESTLOG, STANDARD, REPORT)),
+            Map.entry(
+                    JOBS,
+                    List.of(
+                            MODEL,
+                            MODEL_JSON,
+                            METROLOGY,
+                            CURVES,
+                            TESTLOG,
+                            STANDARD,
+                            REPORT,
+                            MEASURE,
+                            BENCH,
+                            ENGINE,
+                            SIGNAL,
+                            THERMAL,
+                            THERMAL_PLAN,
+                            COMPONENTS)),
             Map.entry(
                     "org.ohmstead.cli",
                     List.of(
@@ -108,6 +141,9 @@ final class Arrows {
                             THERMAL_PLAN,
                             TESTLOG,
                             STANDARD,
+                            MEASURE,
+                            BENCH,
+                            ENGINE,
                             REPORT,
                             JACKSON,
                             "picocli*",
@@ -116,27 +152,27 @@ final class Arrows {
                             "org.eclipse.core.runtime")));
 
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
-    private static final Map<String, List<String>> FACES = Map.of(
-            PLOT_UI,
-            List.of(PLOT, PLOT_CHART, UNITS),
-            WORKBENCH,
-            List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, JOBS),
-            "org.ohmstead.curves.ui",
-            List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
-            "org.ohmstead.load.ui",
-            List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
-            "org.ohmstead.thermal.ui",
-            List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
-            "org.ohmstead.signal.ui",
-            List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI),
-            "org.ohmstead.testlog.ui",
-            List.of(TESTLOG, MODEL, UNITS),
-            "org.ohmstead.report.ui",
-            List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI),
-            "org.ohmstead.workbench.sample",
-            List.of(MODEL, UNITS),
-            "org.ohmstead.app",
-            List.of(MODEL, MODEL_JSON, UNITS, JOBS));
+    private static final Map<String, List<String>> FACES = Map.ofEntries(
+            Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS)),
+            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, JOBS)),
+            Map.entry(
+                    "org.ohmstead.curves.ui",
+                    List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.load.ui",
+                    List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.thermal.ui",
+                    List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.signal.ui",
+                    List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry("org.ohmstead.testlog.ui", List.of(TESTLOG, MODEL, UNITS)),
+            Map.entry(
+                    "org.ohmstead.report.ui",
+                    List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI)),
+            Map.entry("org.ohmstead.workbench.sample", List.of(MODEL, UNITS)),
+            Map.entry("org.ohmstead.app", List.of(MODEL, MODEL_JSON, UNITS, JOBS)));
 
     /** What each bundle may use. */
     static final Map<String, List<String>> ALLOWED = all();

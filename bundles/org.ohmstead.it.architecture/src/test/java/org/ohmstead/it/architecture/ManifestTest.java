@@ -131,9 +131,13 @@ class ManifestTest {
     @ParameterizedTest
     @MethodSource("shippedBundles")
     void standsInTheFeature(Path bundle) throws IOException {
-        String which = bundle.endsWith("org.ohmstead.workbench.sample")
-                ? "org.ohmstead.sample.feature"
-                : "org.ohmstead.feature";
+        String name = bundle.getFileName().toString();
+        String which =
+                switch (name) {
+                    case "org.ohmstead.workbench.sample" -> "org.ohmstead.sample.feature";
+                    case "org.ohmstead.measure.sample", "org.ohmstead.measure.testkit" -> name + ".feature";
+                    default -> "org.ohmstead.feature";
+                };
         Path feature = Bundles.root().resolve("features").resolve(which).resolve("feature.xml");
         assertTrue(
                 Files.readString(feature).contains("<plugin id=\"" + bundle.getFileName() + "\" "),

@@ -50,12 +50,7 @@ public final class EndPointFinder {
 
     private static EndPointResult atDistortion(List<AnalyzedLevel> levels, EndPoint.DistortionLimit limit) {
         ToDoubleFunction<AnalyzedLevel> distortion = level -> ratio(level.analysis(), limit.measure());
-        int least = 0;
-        for (int i = 1; i < levels.size(); i++) {
-            if (distortion.applyAsDouble(levels.get(i)) <= distortion.applyAsDouble(levels.get(least))) {
-                least = i;
-            }
-        }
+        int least = leastDistorted(levels, limit.measure());
         if (distortion.applyAsDouble(levels.get(least)) > limit.ratio()) {
             return outside(levels, 0, EndPointOutcome.ALREADY_BEYOND);
         }
@@ -65,6 +60,18 @@ public final class EndPointFinder {
             }
         }
         return outside(levels, levels.size() - 1, EndPointOutcome.NOT_REACHED);
+    }
+
+    /** Returns the index of the level of least distortion; the highest of several. */
+    static int leastDistorted(List<AnalyzedLevel> levels, DistortionMeasure measure) {
+        int least = 0;
+        for (int i = 1; i < levels.size(); i++) {
+            if (ratio(levels.get(i).analysis(), measure)
+                    <= ratio(levels.get(least).analysis(), measure)) {
+                least = i;
+            }
+        }
+        return least;
     }
 
     private static EndPointResult crossing(
@@ -182,7 +189,8 @@ public final class EndPointFinder {
         return below + share * (above - below);
     }
 
-    private static double ratio(ChannelAnalysis analysis, DistortionMeasure measure) {
+    /** Returns one of the distortion figures. */
+    static double ratio(ChannelAnalysis analysis, DistortionMeasure measure) {
         return switch (measure) {
             case THD_F -> analysis.thdFRatio();
             case THD_R -> analysis.thdRRatio();

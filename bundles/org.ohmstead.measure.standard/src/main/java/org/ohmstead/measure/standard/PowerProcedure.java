@@ -3,38 +3,24 @@
 
 package org.ohmstead.measure.standard;
 
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.CaptureUsed;
-import org.ohmstead.model.ChannelReading;
-import org.ohmstead.model.Conditions;
-import org.ohmstead.model.EndPointOutcome;
-import org.ohmstead.model.HarmonicFigure;
-import org.ohmstead.model.InstrumentUsed;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Step;
-import org.ohmstead.model.Stimulus;
-import org.ohmstead.model.SweepPoint;
-import org.ohmstead.model.UncertaintyPart;
-import org.ohmstead.signal.AnalysisSettings;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.CaptureFile;
 import org.ohmstead.signal.ChannelAnalysis;
-import org.ohmstead.signal.LoadImpedance;
-import org.ohmstead.signal.WaveformAnalyzer;
 
 /**
  * Output power at an end point, from a recorded sweep of levels: distortion-limited power, clipping-onset power, power at a level;
@@ -94,26 +80,24 @@ public final class PowerProcedure {
         for (RecordedLevel level : levels) {
             analyze(step, load, level, channels, notes);
         }
-        List<ChannelReading> readings = new ArrayList<>();
-        for (int channel = 0; channel < channelCount; channel++) {
-            LoadBranch branch = load.branches().get(channel);
-            readings.add(channelReading(step, channelName(step.mode(), channel), branch, channels.get(channel), notes));
-        }
-        return new Reading(
-                step.id(),
-                step.mode(),
-                load.id(),
-                load.nominalOhms(),
-                step.stimulus(),
-                step.endPoint(),
-                levels.stream()
-                        .map(RecordedLevel::recordedAt)
-                        .max(Comparator.naturalOrder())
-                        .orElseThrow(),
-                conditions(levels),
-                readings,
-                provenance(levels),
-                List.copyOf(notes));
+        List<LevelFacts> facts = levels.stream().map(PowerProcedure::facts).toList();
+        Provenance provenance = new Provenance(
+                projectRevision,
+                ID,
+                VERSION,
+                softwareVersion,
+                operator,
+                PowerReadings.instruments(project, facts),
+                facts.stream().map(LevelFacts::capture).toList());
+        return PowerReadings.reading(project, step, facts, channels, notes, provenance);
+    }
+
+    private static LevelFacts facts(RecordedLevel level) {
+        return new LevelFacts(
+                new CaptureUsed(level.captureSha256(), level.fileName(), level.voltsPerFullScale()),
+                level.caseCelsius(),
+                level.ambientCelsius(),
+                level.recordedAt());
     }
 
     private void analyze(
@@ -134,14 +118,15 @@ public final class PowerProcedure {
         }
         for (int channel = 0; channel < channels.size(); channel++) {
             LoadBranch branch = load.branches().get(channel);
-            AnalysisSettings settings = AnalysisSettings.forLoad(impedance(branch))
-                    .withFrequencyHz(step.stimulus().frequencyHz());
             ChannelAnalysis analysis;
             try {
-                analysis = WaveformAnalyzer.analyze(capture.channels().get(channel), settings);
+                analysis = LevelAnalysis.analyze(
+                        capture.channels().get(channel), branch, step.stimulus().frequencyHz());
             } catch (CaptureException e) {
                 throw new EvaluationException(
-                        level.fileName() + ", channel " + channelName(step.mode(), channel) + ": " + e.getMessage(), e);
+                        level.fileName() + ", channel " + LevelAnalysis.channelName(step.mode(), channel) + ": "
+                                + e.getMessage(),
+                        e);
             }
             channels.get(channel)
                     .add(new AnalyzedLevel(
@@ -149,7 +134,7 @@ public final class PowerProcedure {
                             level.supplyVolts(),
                             level.supplyAmps(),
                             level.captureSha256(),
-                            powerWatts(step, level, analysis),
+                            LevelAnalysis.powerWatts(step.stimulus(), step.id(), level.fileName(), analysis),
                             analysis));
             for (String note : analysis.notes()) {
                 notes.add(level.fileName() + ": " + note);
@@ -166,97 +151,5 @@ public final class PowerProcedure {
         } catch (CaptureException e) {
             throw new EvaluationException(level.fileName() + ": " + e.getMessage(), e);
         }
-    }
-
-    private static double powerWatts(Step step, RecordedLevel level, ChannelAnalysis analysis)
-            throws EvaluationException {
-        if (step.stimulus() instanceof Stimulus.ToneBurst) {
-            return analysis.burst()
-                    .orElseThrow(() -> new EvaluationException(level.fileName()
-                            + ": no tone burst was found, but the step \"" + step.id()
-                            + "\" is a burst. Check the stimulus, and that the capture holds a whole burst."))
-                    .powerWatts();
-        }
-        if (analysis.burst().isPresent()) {
-            throw new EvaluationException(level.fileName() + ": the tone comes in bursts, but the step \"" + step.id()
-                    + "\" wants a steady tone. Check the stimulus, or that the recording did not begin too early.");
-        }
-        return analysis.powerWatts();
-    }
-
-    private static LoadImpedance impedance(LoadBranch branch) {
-        return branch.inductanceHenries() > 0
-                ? new LoadImpedance.SeriesInductance(branch.ohms(), branch.inductanceHenries())
-                : new LoadImpedance.Resistance(branch.ohms());
-    }
-
-    private ChannelReading channelReading(
-            Step step, String name, LoadBranch branch, List<AnalyzedLevel> levels, Set<String> notes)
-            throws EvaluationException {
-        EndPointResult result = EndPointFinder.find(levels, step.endPoint());
-        if (result.outcome() == EndPointOutcome.NOT_REACHED) {
-            notes.add(
-                    "Channel " + name
-                            + ": the end point was not reached; the power is a lower bound. Record higher levels if it is safe.");
-        } else if (result.outcome() == EndPointOutcome.ALREADY_BEYOND) {
-            notes.add("Channel " + name
-                    + ": every level is beyond the end point; the power is an upper bound. Record lower levels.");
-        }
-        List<UncertaintyPart> parts = PowerUncertainty.parts(
-                result, branch, project.bench(), project.amplifier().supplyType());
-        AnalyzedLevel nearest = levels.get(result.nearestLevel());
-        return new ChannelReading(
-                name,
-                result.outcome(),
-                branch.ohms(),
-                result.powerWatts(),
-                PowerUncertainty.combinedWatts(parts),
-                result.outputVoltsRms(),
-                nearest.analysis().frequencyHz(),
-                result.thdFRatio(),
-                result.supplyVolts(),
-                result.supplyAmps(),
-                parts,
-                levels.stream().map(PowerProcedure::sweepPoint).toList(),
-                nearest.analysis().harmonics().stream()
-                        .map(harmonic -> new HarmonicFigure(harmonic.order(), harmonic.ratioToFundamental()))
-                        .toList());
-    }
-
-    private static SweepPoint sweepPoint(AnalyzedLevel level) {
-        return new SweepPoint(
-                level.driveDb(),
-                level.analysis().outputVoltsRms(),
-                level.powerWatts(),
-                level.analysis().thdFRatio(),
-                level.analysis().thdPlusNoiseRRatio(),
-                level.analysis().clipping().clipped(),
-                level.supplyVolts(),
-                level.supplyAmps(),
-                level.captureSha256());
-    }
-
-    private static Conditions conditions(List<RecordedLevel> levels) {
-        RecordedLevel last = levels.stream()
-                .max(Comparator.comparing(RecordedLevel::recordedAt))
-                .orElseThrow();
-        OptionalDouble ambient = last.ambientCelsius();
-        return new Conditions(ambient, last.caseCelsius());
-    }
-
-    private Provenance provenance(List<RecordedLevel> levels) {
-        LocalDate day = levels.get(0).recordedAt().atZone(ZoneOffset.UTC).toLocalDate();
-        List<InstrumentUsed> instruments = project.bench().meters().stream()
-                .map(meter -> new InstrumentUsed(
-                        meter.id(), meter.quantity(), meter.name(), meter.calibratedOn(), meter.isOverdueOn(day)))
-                .toList();
-        List<CaptureUsed> captures = levels.stream()
-                .map(level -> new CaptureUsed(level.captureSha256(), level.fileName(), level.voltsPerFullScale()))
-                .toList();
-        return new Provenance(projectRevision, ID, VERSION, softwareVersion, operator, instruments, captures);
-    }
-
-    private static String channelName(Mode mode, int channel) {
-        return mode == Mode.BRIDGED ? "A+B" : String.valueOf((char) ('A' + channel));
     }
 }

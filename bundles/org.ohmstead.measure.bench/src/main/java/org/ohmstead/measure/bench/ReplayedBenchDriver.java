@@ -1,0 +1,75 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.bench;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import org.ohmstead.measure.Bench;
+import org.ohmstead.measure.BenchDriver;
+import org.ohmstead.measure.DriverInfo;
+import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.measure.Setting;
+import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.Subject;
+import org.ohmstead.measure.bench.internal.ReplayedBench;
+import org.ohmstead.units.Unit;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/**
+ * Gives back what was recorded before: for each level that is fed the capture that was taken at it, with what the meters showed then.
+ * A level that was not recorded is refused, never made up.
+ */
+@Component
+public final class ReplayedBenchDriver implements BenchDriver {
+    private static final DriverInfo INFO = new DriverInfo(
+            "org.ohmstead.bench.replayed",
+            "1.0.0",
+            "Recordings",
+            "Captures that were recorded before, played back level by level.",
+            DriverInfo.Kind.REPLAYED,
+            List.of(
+                    new Setting.Text("folder", "folder", "Where the recordings and their list lie.", ""),
+                    new Setting.Number(
+                            "nearDb",
+                            "near enough",
+                            "A level counts as recorded within this.",
+                            Unit.DECIBEL,
+                            0.05,
+                            0,
+                            20)));
+
+    private final RecordingSource source;
+
+    /** Makes a driver of the recordings that a source knows. */
+    @Activate
+    public ReplayedBenchDriver(@Reference RecordingSource source) {
+        this.source = source;
+    }
+
+    @Override
+    public DriverInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Bench open(Subject subject, Settings settings) throws MeasurementException {
+        Path folder;
+        try {
+            folder = Path.of(settings.text("folder"));
+        } catch (InvalidPathException e) {
+            throw new MeasurementException(
+                    "The folder \"" + settings.text("folder") + "\" is no path. Choose the folder of the recordings.",
+                    e);
+        }
+        List<RecordingSource.Recorded> recordings = source.recordings(folder, subject);
+        if (recordings.isEmpty()) {
+            throw new MeasurementException("The folder " + folder + " has no recordings of the step \""
+                    + subject.step().id() + "\". Choose another folder or another step.");
+        }
+        return new ReplayedBench(subject, recordings, settings.number("nearDb"));
+    }
+}

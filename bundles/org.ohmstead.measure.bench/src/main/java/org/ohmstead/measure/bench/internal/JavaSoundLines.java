@@ -1,0 +1,122 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.bench.internal;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.DataLine;
+import javax.sound.sampled.Line;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.Mixer;
+import javax.sound.sampled.SourceDataLine;
+import javax.sound.sampled.TargetDataLine;
+import org.ohmstead.measure.bench.SoundLines;
+
+/** The computer's own sound cards. */
+public final class JavaSoundLines implements SoundLines {
+    private static final double BUFFER_SECONDS = 0.05;
+
+    /** Finds them when they are asked for. */
+    public JavaSoundLines() {
+        // keeps nothing
+    }
+
+    @Override
+    public boolean plays(String device, AudioFormat format) {
+        return mixer(device, new DataLine.Info(SourceDataLine.class, format)).isPresent();
+    }
+
+    @Override
+    public boolean records(String device, AudioFormat format) {
+        return mixer(device, new DataLine.Info(TargetDataLine.class, format)).isPresent();
+    }
+
+    private static Optional<Mixer> mixer(String device, Line.Info wanted) {
+        String part = device.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(AudioSystem.getMixerInfo())
+                .filter(info -> info.getName().toLowerCase(Locale.ROOT).contains(part))
+                .map(AudioSystem::getMixer)
+                .filter(mixer -> mixer.isLineSupported(wanted))
+                .findFirst();
+    }
+
+    private static Line line(String device, Line.Info wanted) throws IOException {
+        Mixer mixer = mixer(device, wanted)
+                .orElseThrow(() -> new IOException("No sound card of that name does " + wanted + "."));
+        try {
+            return mixer.getLine(wanted);
+        } catch (LineUnavailableException e) {
+            throw new IOException("The sound card is in use.", e);
+        }
+    }
+
+    @Override
+    public Player openPlayer(String device, AudioFormat format) throws IOException {
+        SourceDataLine line = (SourceDataLine) line(device, new DataLine.Info(SourceDataLine.class, format));
+        try {
+            line.open(format, bufferOctets(format));
+        } catch (LineUnavailableException e) {
+            throw new IOException("The output is in use.", e);
+        }
+        return new LoopPlayer(line);
+    }
+
+    @Override
+    public Taker openTaker(String device, AudioFormat format) throws IOException {
+        TargetDataLine line = (TargetDataLine) line(device, new DataLine.Info(TargetDataLine.class, format));
+        try {
+            line.open(format);
+        } catch (LineUnavailableException e) {
+            throw new IOException("The input is in use.", e);
+        }
+        return new LineTaker(line);
+    }
+
+    private static int bufferOctets(AudioFormat format) {
+        return (int) (BUFFER_SECONDS * format.getSampleRate()) * format.getFrameSize();
+    }
+
+    /** Reads a line from now on: what it had collected before is thrown away. */
+    private static final class LineTaker implements Taker {
+        private static final int PIECE_SHARE = 20;
+
+        private final TargetDataLine line;
+
+        LineTaker(TargetDataLine line) {
+            this.line = line;
+        }
+
+        @Override
+        public byte[] take(int octets) throws IOException, InterruptedException {
+            byte[] taken = new byte[octets];
+            line.flush();
+            line.start();
+            int piece = Math.max(1, (int) line.getFormat().getSampleRate() / PIECE_SHARE)
+                    * line.getFormat().getFrameSize();
+            int filled = 0;
+            while (filled < octets) {
+                if (Thread.interrupted()) {
+                    line.stop();
+                    throw new InterruptedException("The recording was interrupted.");
+                }
+                int read = line.read(taken, filled, Math.min(piece, octets - filled));
+                if (read <= 0) {
+                    throw new IOException("The input ended after " + filled + " of " + octets + " octets.");
+                }
+                filled += read;
+            }
+            line.stop();
+            return taken;
+        }
+
+        @Override
+        public void close() {
+            line.close();
+        }
+    }
+}

@@ -1,0 +1,167 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.standard;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmstead.measure.Ability;
+import org.ohmstead.measure.Bench;
+import org.ohmstead.measure.Figure;
+import org.ohmstead.measure.FigureInfo;
+import org.ohmstead.measure.Measurement;
+import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.measure.MeasurementInfo;
+import org.ohmstead.measure.MeasurementResult;
+import org.ohmstead.measure.Progress;
+import org.ohmstead.measure.Readiness;
+import org.ohmstead.measure.Setting;
+import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.Subject;
+import org.ohmstead.model.DistortionMeasure;
+import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.EndPointOutcome;
+import org.ohmstead.model.Rating;
+import org.ohmstead.model.Reading;
+import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.Unit;
+import org.osgi.service.component.annotations.Component;
+
+/**
+ * Power inside tone bursts at the step's end point, and dynamic headroom: 10 log10 of it over the rated continuous power, and over the
+ * continuous power as measured where there is no rating or it is asked for. When the bursts are those of the step itself, it gives the
+ * reading of power that a burst rating is judged by, too.
+ */
+@Component
+public final class BurstPower implements Measurement {
+    private static final FigureInfo BURST = new FigureInfo("burstPower", "burst power", Unit.WATT, true);
+    private static final FigureInfo CONTINUOUS = new FigureInfo("continuousPower", "continuous power", Unit.WATT, true);
+    private static final FigureInfo HEADROOM = new FigureInfo("headroom", "dynamic headroom", Unit.DECIBEL, true);
+    private static final MeasurementInfo INFO = new MeasurementInfo(
+            "org.ohmstead.burst-power",
+            "1.0.0",
+            "Burst power and dynamic headroom",
+            "Searches the end point with short bursts, which the supply and the rails can carry above a steady tone.",
+            List.of(
+                    "CTA-490-A (IHF-A-202), dynamic headroom; timing from memory",
+                    "ANSI/CTA-2006, dynamic power; timing from memory"),
+            Set.of(Ability.TONE, Ability.TONE_BURST, Ability.WAVEFORM),
+            settings(),
+            List.of(BURST, CONTINUOUS, HEADROOM),
+            Duration.ofMinutes(20));
+
+    private static List<Setting> settings() {
+        List<Setting> all = new ArrayList<>(List.of(
+                new Setting.Number("onSeconds", "burst", "Length of the loud part.", Unit.SECOND, 0.02, 0.001, 10),
+                new Setting.Number("periodSeconds", "period", "From burst to burst.", Unit.SECOND, 0.5, 0.002, 20),
+                new Setting.Number("lowLevelDb", "between", "Level between bursts.", Unit.DECIBEL, -20, -200, 0),
+                new Setting.Flag(
+                        "measureContinuous",
+                        "continuous too",
+                        "Measure the continuous power even if it is rated.",
+                        false)));
+        all.addAll(SearchSettings.all());
+        return List.copyOf(all);
+    }
+
+    @Override
+    public MeasurementInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Readiness readiness(Subject subject) {
+        if (subject.step().endPoint() instanceof EndPoint.FixedLevel) {
+            return new Readiness.NotYet(
+                    "The step's end point is a level, which is no limit to the power of a burst.",
+                    "Choose a distortion limit or the onset of clipping.");
+        }
+        return StandardReadiness.forLoad(subject);
+    }
+
+    @Override
+    public MeasurementResult run(Subject subject, Settings settings, Bench bench, Progress progress)
+            throws MeasurementException, InterruptedException {
+        if (settings.number("periodSeconds") <= settings.number("onSeconds")) {
+            throw new MeasurementException(
+                    "The burst is as long as its period. Set a longer period or a shorter burst.");
+        }
+        double frequencyHz = subject.step().stimulus().frequencyHz();
+        Stimulus burst = new Stimulus.ToneBurst(
+                frequencyHz,
+                settings.number("onSeconds"),
+                settings.number("periodSeconds"),
+                settings.number("lowLevelDb"));
+        EndPoint endPoint = subject.step().endPoint() instanceof EndPoint.FixedLevel
+                ? new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F)
+                : subject.step().endPoint();
+        Optional<Rating> rating = ExpectedPower.ratingAtSupply(subject);
+        BenchRun benchRun = new BenchRun(bench, progress, subject.step().mode(), settings.number("settleSeconds"));
+        return benchRun.silentAfter(run -> {
+            Set<String> notes = new LinkedHashSet<>();
+            List<Figure> figures = new ArrayList<>();
+            LevelSearch loud = search(run, subject, burst, endPoint, settings, notes);
+            List<EndPointResult> inBurst = results(loud, endPoint, notes);
+            List<String> names = BenchRun.names(subject.step().mode(), inBurst.size());
+            for (int channel = 0; channel < names.size(); channel++) {
+                String name = names.get(channel);
+                figures.add(PowerFigures.of(BURST, subject, channel, inBurst.get(channel)));
+                if (rating.isPresent()) {
+                    figures.add(headroom(inBurst.get(channel), rating.get().powerWatts(), name, "re rated power"));
+                }
+            }
+            if (rating.isEmpty() || settings.flag("measureContinuous")) {
+                List<EndPointResult> steady = results(
+                        search(run, subject, new Stimulus.ContinuousSine(frequencyHz), endPoint, settings, notes),
+                        endPoint,
+                        notes);
+                for (int channel = 0; channel < names.size(); channel++) {
+                    double watts = steady.get(channel).powerWatts();
+                    figures.add(PowerFigures.of(CONTINUOUS, subject, channel, steady.get(channel)));
+                    figures.add(headroom(inBurst.get(channel), watts, names.get(channel), "re measured power"));
+                }
+            }
+            // Bursts as the step wants them are what its rating is judged by.
+            Optional<Reading> reading = burst.equals(subject.step().stimulus())
+                    ? Optional.of(PowerReadings.ofSearch(subject, loud, INFO))
+                    : Optional.empty();
+            return new MeasurementResult(figures, reading, List.copyOf(notes));
+        });
+    }
+
+    private static Figure headroom(EndPointResult burst, double watts, String name, String at) {
+        return Figure.of(HEADROOM, 10 * Math.log10(burst.powerWatts() / watts))
+                .ofChannel(name)
+                .at(at);
+    }
+
+    private static LevelSearch search(
+            BenchRun run, Subject subject, Stimulus stimulus, EndPoint endPoint, Settings settings, Set<String> notes)
+            throws MeasurementException, InterruptedException {
+        LevelSearch search = new LevelSearch(
+                run,
+                subject,
+                stimulus,
+                endPoint,
+                SearchSettings.limits(settings, stimulus),
+                stimulus instanceof Stimulus.ToneBurst ? BURST : CONTINUOUS);
+        search.run();
+        notes.addAll(search.notes());
+        return search;
+    }
+
+    private static List<EndPointResult> results(LevelSearch search, EndPoint endPoint, Set<String> notes) {
+        List<EndPointResult> results = search.channels().stream()
+                .map(levels -> EndPointFinder.find(levels, endPoint))
+                .toList();
+        if (results.stream().anyMatch(result -> result.outcome() != EndPointOutcome.REACHED)) {
+            notes.add(
+                    "The end point was not met in every channel; a power there is that of the highest or lowest level.");
+        }
+        return results;
+    }
+}

@@ -1,0 +1,113 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.standard;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmstead.measure.Ability;
+import org.ohmstead.measure.Bench;
+import org.ohmstead.measure.Feed;
+import org.ohmstead.measure.FigureInfo;
+import org.ohmstead.measure.Measurement;
+import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.measure.MeasurementInfo;
+import org.ohmstead.measure.MeasurementResult;
+import org.ohmstead.measure.Progress;
+import org.ohmstead.measure.Readiness;
+import org.ohmstead.measure.Setting;
+import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.Subject;
+import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.Reading;
+import org.ohmstead.units.QuantityException;
+import org.ohmstead.units.QuantityParser;
+import org.ohmstead.units.Unit;
+import org.osgi.service.component.annotations.Component;
+
+/**
+ * Output power at the end point of a step, by a search for the level: distortion limit, onset of clipping or a set level, with a
+ * steady tone or a burst. It gives a reading with the whole level sweep and the uncertainty of {@link PowerUncertainty}.
+ */
+@Component
+public final class PowerAtEndPoint implements Measurement {
+    private static final MeasurementInfo INFO = new MeasurementInfo(
+            PowerProcedure.ID,
+            PowerProcedure.VERSION,
+            "Power at the end point",
+            "Raises the level from a safe one until the step's end point is passed, and closes in on it with short recordings.",
+            List.of(
+                    "IEC 60268-3, distortion-limited output power (the idea; clause text from memory)",
+                    "GUM (JCGM 100:2008), equation 10, for the uncertainty"),
+            Set.of(Ability.TONE, Ability.WAVEFORM),
+            settings(),
+            List.of(new FigureInfo("power", "power at the end point", Unit.WATT, true)),
+            Duration.ofMinutes(20));
+
+    private static List<Setting> settings() {
+        List<Setting> all = new ArrayList<>(SearchSettings.all());
+        all.add(new Setting.Text(
+                "levels",
+                "levels",
+                "Levels in dB, separated by commas, that are taken instead of a search, such as those of a recording; empty to search.",
+                ""));
+        return List.copyOf(all);
+    }
+
+    @Override
+    public MeasurementInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Readiness readiness(Subject subject) {
+        return StandardReadiness.forPower(subject);
+    }
+
+    @Override
+    public MeasurementResult run(Subject subject, Settings settings, Bench bench, Progress progress)
+            throws MeasurementException, InterruptedException {
+        List<Double> levelsDb = levelsDb(settings.text("levels"));
+        BenchRun benchRun = new BenchRun(bench, progress, subject.step().mode(), settings.number("settleSeconds"));
+        return benchRun.silentAfter(run -> {
+            LevelSearch search = new LevelSearch(
+                    run,
+                    subject,
+                    subject.step().stimulus(),
+                    subject.step().endPoint(),
+                    SearchSettings.limits(settings, subject.step().stimulus()),
+                    INFO.figures().get(0));
+            if (!levelsDb.isEmpty()) {
+                search.runThrough(levelsDb);
+            } else if (subject.step().endPoint() instanceof EndPoint.FixedLevel fixed) {
+                search.runAt(fixed.driveDb());
+            } else {
+                search.run();
+            }
+            Reading reading = PowerReadings.ofSearch(subject, search, INFO);
+            return new MeasurementResult(
+                    PowerFigures.of(INFO.figures().get(0), reading), Optional.of(reading), reading.notes());
+        });
+    }
+
+    private static List<Double> levelsDb(String text) throws MeasurementException {
+        List<Double> levels = new ArrayList<>();
+        for (String each : text.isBlank() ? new String[0] : text.split(",")) {
+            try {
+                levels.add(QuantityParser.parse(each.strip(), Unit.DECIBEL).value());
+            } catch (QuantityException e) {
+                throw new MeasurementException("The setting \"levels\" cannot be read. " + e.getMessage(), e);
+            }
+        }
+        for (double level : levels) {
+            if (level > 0 || level < Feed.LOWEST_DB) {
+                throw new MeasurementException("The setting \"levels\" holds " + level + " dB; each must lie between "
+                        + Feed.LOWEST_DB + " dB and 0 dB.");
+            }
+        }
+        return levels.stream().distinct().sorted().toList();
+    }
+}
