@@ -76,6 +76,7 @@ final class Arrows {
             Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
             Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, METROLOGY, UNITS, COMPONENTS)),
             Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
+            Map.entry(SCPI, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
             Map.entry(
                     "org.ohmstead.measure.testkit",
                     List.of(
