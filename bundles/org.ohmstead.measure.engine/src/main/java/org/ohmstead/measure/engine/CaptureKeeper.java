@@ -1,0 +1,98 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.engine;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import org.ohmstead.measure.Acquisition;
+import org.ohmstead.model.CaptureUsed;
+import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.CaptureException;
+import org.ohmstead.signal.WavFile;
+import org.ohmstead.signal.Waveform;
+import org.ohmstead.testlog.CaptureStore;
+import org.ohmstead.testlog.TestLogException;
+
+/** Puts the recordings of a run into the project's store, each as it comes. */
+final class CaptureKeeper {
+    private final CaptureStore store;
+    private final List<KeptCapture> kept = new ArrayList<>();
+    private int count;
+
+    CaptureKeeper(Path projectFolder) {
+        this.store = new CaptureStore(projectFolder);
+    }
+
+    synchronized int count() {
+        return count;
+    }
+
+    synchronized List<KeptCapture> kept() {
+        return List.copyOf(kept);
+    }
+
+    synchronized void keep(Acquisition acquisition) throws TestLogException {
+        count++;
+        String name = String.format(Locale.ROOT, "recording-%02d", count);
+        kept.add(stored(acquisition.output(), name, acquisition.voltsPerFullScale(), false));
+        if (acquisition.input().isPresent()) {
+            Capture input = acquisition.input().get();
+            kept.add(stored(
+                    input, name + "-input", Collections.nCopies(input.channels().size(), 1.0), true));
+        }
+    }
+
+    private KeptCapture stored(Capture capture, String name, List<Double> voltsPerFullScale, boolean input)
+            throws TestLogException {
+        try {
+            Path folder = Files.createTempDirectory("ohmstead");
+            Path file = folder.resolve(name + ".wav");
+            try {
+                WavFile.writeFloat(
+                        file,
+                        capture,
+                        voltsPerFullScale.stream()
+                                .mapToDouble(Double::doubleValue)
+                                .toArray());
+                CaptureStore.StoredCapture stored = store.store(file);
+                CaptureUsed used = new CaptureUsed(stored.sha256(), name + ".wav", voltsPerFullScale);
+                return new KeptCapture(used, contentSha256(capture), input);
+            } finally {
+                Files.deleteIfExists(file);
+                Files.deleteIfExists(folder);
+            }
+        } catch (IOException | CaptureException failed) {
+            throw new TestLogException(
+                    "The recording \"" + name + "\" could not be kept (" + failed.getMessage()
+                            + "). Check that the disk has room, then run the step again.",
+                    failed);
+        }
+    }
+
+    private static String contentSha256(Capture capture) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (Waveform channel : capture.channels()) {
+                ByteBuffer bytes = ByteBuffer.allocate(8 * (channel.size() + 1));
+                bytes.putDouble(channel.sampleRateHz());
+                for (int i = 0; i < channel.size(); i++) {
+                    bytes.putDouble(channel.voltsAt(i));
+                }
+                digest.update(bytes.array());
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java platform has SHA-256", missing);
+        }
+    }
+}
