@@ -25,6 +25,9 @@ final class AmplifierBodies {
     /** The source of the middle of the ranges. */
     static final String LIKELY = "amplifier.likely";
 
+    /** What a person calls the case. */
+    static final String CASE = "case of the amplifier";
+
     private static final String PRACTICE = " (common practice, no source)";
     private static final double USUAL_CASE_CELSIUS = 80;
     private static final double USUAL_DEVICE_CELSIUS = 150;
@@ -160,12 +163,7 @@ final class AmplifierBodies {
         int[] source = {builder.source(limited ? SOURCE : LIKELY)};
         int[] mode = {builder.mode(kelvinPerWatt * joulesPerKelvin, source, new double[] {kelvinPerWatt})};
         double[] one = {1};
-        builder.point(
-                point("case" + ending, "case of the amplifier", limited, caseLimitCelsius()),
-                mode,
-                one,
-                new int[0],
-                new double[0]);
+        builder.point(point("case" + ending, CASE, limited, caseLimitCelsius()), mode, one, new int[0], new double[0]);
         // The devices are taken to follow the case at once, which is cautious: their own heat capacity is small.
         device.ifPresent(through -> builder.point(
                 point("device" + ending, "hottest device of the amplifier", limited, deviceLimitCelsius()),

@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.function.Function;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Cable;
-import org.ohmstead.model.Fuse;
 import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
@@ -24,7 +23,6 @@ import org.ohmstead.model.Step;
 import org.ohmstead.model.SupplyLimits;
 import org.ohmstead.thermal.CableLead;
 import org.ohmstead.thermal.FuseBank;
-import org.ohmstead.thermal.FuseKind;
 import org.ohmstead.thermal.HeatModel;
 
 /** Puts a {@link PlanForecast} together. */
@@ -139,25 +137,13 @@ final class ForecastMaker {
         return CableLead.of(cable, limits);
     }
 
-    /**
-     * The fuses as a bank; empty when there are none, or when they are not alike or of no kind that there is a table
-     * for.
-     */
     private Optional<FuseBank> fuses() {
-        List<Fuse> fuses = project.amplifier().fuses();
-        if (fuses.isEmpty()) {
-            return Optional.empty();
-        }
-        Fuse first = fuses.get(0);
-        boolean alike = fuses.stream()
-                .allMatch(fuse -> fuse.style().equals(first.style()) && fuse.ratedAmps() == first.ratedAmps());
-        Optional<FuseKind> kind = FuseKind.of(first.style());
-        if (!alike || kind.isEmpty()) {
+        Optional<FuseBank> bank = FuseBanks.of(project);
+        if (bank.isEmpty() && !project.amplifier().fuses().isEmpty()) {
             notes.add("The amplifier's fuses are not alike, or of no kind that there is a table for, so that they are"
                     + " not looked at.");
-            return Optional.empty();
         }
-        return kind.map(which -> new FuseBank(which, first.ratedAmps(), fuses.size()));
+        return bank;
     }
 
     private ScheduleTask task(List<PlannedStep> planned, List<StepForecast> steps) {

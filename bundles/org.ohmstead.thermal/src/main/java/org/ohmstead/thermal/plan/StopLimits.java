@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Project;
 import org.ohmstead.thermal.FuseBank;
 import org.ohmstead.thermal.HeatPoint;
@@ -28,6 +27,14 @@ public final class StopLimits {
         List<StopLimit> limits = new ArrayList<>();
         forecast.task().ifPresent(task -> temperatures(forecast, task, limits));
         current(forecast.project()).ifPresent(limits::add);
+        return List.copyOf(limits);
+    }
+
+    /** Returns the limits for a step by itself: of the current what supply and fuses bear for its length, see {@link StepCurrentLimit}. */
+    static List<StopLimit> ofStep(PlanForecast forecast) {
+        List<StopLimit> limits = new ArrayList<>();
+        forecast.task().ifPresent(task -> temperatures(forecast, task, limits));
+        StepCurrentLimit.of(forecast).ifPresent(limits::add);
         return List.copyOf(limits);
     }
 
@@ -79,6 +86,12 @@ public final class StopLimits {
     }
 
     private static Optional<StopLimit> current(Project project) {
+        List<StopLimit> candidates = new ArrayList<>(ofSupply(project));
+        fuseRule(project).ifPresent(candidates::add);
+        return candidates.stream().min(Comparator.comparingDouble(StopLimit::limit));
+    }
+
+    static List<StopLimit> ofSupply(Project project) {
         List<StopLimit> candidates = new ArrayList<>();
         if (!project.heat().supply().battery()) {
             candidates.add(amps(project.bench().supply().currentLimitAmps(), "There the supply limits its current."));
@@ -87,16 +100,19 @@ public final class StopLimits {
                 .supply()
                 .continuousAmps()
                 .ifPresent(amps -> candidates.add(amps(amps, "It is what the supply gives for as long as one likes.")));
-        Amplifier amplifier = project.amplifier();
-        if (amplifier.totalFuseAmps() > 0) {
-            candidates.add(amps(
-                    FuseBank.CONTINUOUS_RATIO * amplifier.totalFuseAmps(),
-                    "Fuses are to carry " + FuseBank.CONTINUOUS_RULE + "."));
-        }
-        return candidates.stream().min(Comparator.comparingDouble(StopLimit::limit));
+        return candidates;
     }
 
-    private static StopLimit amps(double amps, String why) {
+    /** The current that all fuses together are to carry for ever at most. */
+    static Optional<StopLimit> fuseRule(Project project) {
+        double fuseAmps = project.amplifier().totalFuseAmps();
+        return fuseAmps > 0
+                ? Optional.of(amps(
+                        FuseBank.CONTINUOUS_RATIO * fuseAmps, "Fuses are to carry " + FuseBank.CONTINUOUS_RULE + "."))
+                : Optional.empty();
+    }
+
+    static StopLimit amps(double amps, String why) {
         return new StopLimit(StopLimit.Quantity.SUPPLY_AMPS, "current from the supply", amps, why);
     }
 }
