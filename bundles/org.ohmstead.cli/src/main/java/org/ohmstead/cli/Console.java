@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** Where a word's results, messages and progress go. */
 final class Console {
@@ -15,13 +16,38 @@ final class Console {
 
     private final PrintStream out;
     private final PrintStream err;
+    private final ConsoleInput in;
     private final boolean terminal;
     private boolean progressShown;
 
     Console(PrintStream out, PrintStream err) {
+        this(out, err, new ConsoleInput(System.in, System.console() != null));
+    }
+
+    Console(PrintStream out, PrintStream err, ConsoleInput in) {
         this.out = new PrintStream(out, true, StandardCharsets.UTF_8);
         this.err = new PrintStream(err, true, StandardCharsets.UTF_8);
+        this.in = in;
         this.terminal = System.console() != null;
+    }
+
+    /** Returns whether a person sits before it who can be asked. */
+    boolean hasPerson() {
+        return in.terminal();
+    }
+
+    /** Asks for a line; beside the results, so that these can go elsewhere. Empty at the end of the input. */
+    Optional<String> ask(String prompt) throws InterruptedException {
+        clearProgress();
+        in.forgetEarlier();
+        err.print(harmless(prompt));
+        err.flush();
+        Optional<String> answer = in.line();
+        if (answer.isEmpty() || !in.terminal()) {
+            // Nobody's Enter has ended the line.
+            err.println();
+        }
+        return answer;
     }
 
     /** Prints a line of results. */
@@ -52,6 +78,12 @@ final class Console {
     /** Prints a line that belongs to the message before it. */
     void note(String text) {
         err.println("  " + harmless(text));
+    }
+
+    /** Prints a line about how far something is; for people, beside the results. */
+    void status(String text) {
+        clearProgress();
+        err.println(harmless(text));
     }
 
     /** Returns a text without control characters: what comes from a file shall not steer the terminal or feign lines. */

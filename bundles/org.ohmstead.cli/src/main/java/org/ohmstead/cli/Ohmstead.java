@@ -42,13 +42,20 @@ public final class Ohmstead {
      * @return 0 done, 1 done but something fell short, 2 wrong usage, 3 bad input, 4 outside failure
      */
     public static int run(String[] arguments, PrintStream out, PrintStream err) {
-        Console console = new Console(out, err);
+        try (FrameworkPlugins plugins = new FrameworkPlugins()) {
+            return run(arguments, out, err, new ConsoleInput(System.in, System.console() != null), plugins);
+        }
+    }
+
+    /** Runs one command line with an input and plug-ins from anywhere. */
+    static int run(String[] arguments, PrintStream out, PrintStream err, ConsoleInput in, PluginSource plugins) {
+        Console console = new Console(out, err, in);
         CommandLine commands = new CommandLine(new RootCommand(console));
         for (Object command : new Object[] {
             new DemoCommand(console),
             new CheckCommand(console),
             new AnalyzeCommand(console),
-            new RunCommand(console),
+            new RunCommand(console, plugins),
             new CurvesCommand(console),
             new ReportCommand(console)
         }) {
@@ -58,6 +65,8 @@ public final class Ohmstead {
         commands.addSubcommand(withWords(load, load.words()));
         ThermalCommand thermal = new ThermalCommand(console);
         commands.addSubcommand(withWords(thermal, thermal.words()));
+        PluginsCommand pluginWords = new PluginsCommand(console, plugins);
+        commands.addSubcommand(withWords(pluginWords, pluginWords.words()));
         LogCommand log = new LogCommand(console);
         commands.addSubcommand(withWords(log, log.words()));
         commands.registerConverter(Path.class, Ohmstead::path);
@@ -115,7 +124,7 @@ public final class Ohmstead {
             notation.pointer().lines().forEach(console::note);
             return ExitCodes.BAD_INPUT;
         }
-        if (failure instanceof ReportException) {
+        if (failure instanceof ReportException || failure instanceof OutsideException) {
             console.message(failure.getMessage());
             return ExitCodes.OUTSIDE_FAILURE;
         }

@@ -17,6 +17,8 @@ import picocli.CommandLine.Spec;
             "The usual way: %n"
                     + "  ohmstead check PROJECT                  is the project complete and safe to run?%n"
                     + "  ohmstead thermal plan PROJECT           how hot, how much current, how long; the best order and rests%n"
+                    + "  ohmstead plugins                        benches, measurements and precautions that there are%n"
+                    + "  ohmstead run PROJECT --driver BENCH     carry out the plan on a bench; try --driver simulated%n"
                     + "  ohmstead run PROJECT --replay FOLDER    analyse recorded captures, log a reading for each step%n"
                     + "  ohmstead curves PROJECT                 power against supply voltage%n"
                     + "  ohmstead report PROJECT                 ratings against measurement, as HTML and PDF%n"

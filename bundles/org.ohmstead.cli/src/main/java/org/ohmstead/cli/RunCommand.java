@@ -11,31 +11,47 @@ import java.util.concurrent.Callable;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.jobs.ReplayJob;
 import org.ohmstead.jobs.ReplayOutcome;
+import org.ohmstead.measure.engine.Catalog;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Carries out the plan of a project. */
 @Command(
         name = "run",
         description = {
-            "Carry out the plan of a project from recorded captures: analyse them and log a reading for each step.",
+            "Carry out the plan of a project on a bench, and log a result for each step as soon as it is there.",
             "",
-            "The folder given with --replay holds the captures and recordings.json, which says of each capture its step, its drive"
-                    + " level and what the bench's meters showed. Captures are kept in the project under the hash of their content."
-                    + " Steps whose captures are already in the log are left out, so an interrupted run can simply be started again.",
+            "--driver names the bench; try a plan on the simulated one first. Before anything is fed all precautions are looked at:"
+                    + " what forbids a step is said, and a warning needs a yes. What the log holds of the same plan already is left"
+                    + " out, so after a crash or Ctrl-C, which makes the bench safe at once, the same command goes on behind the last"
+                    + " entry.",
+            "",
+            "With --replay instead, the folder holds captures that were recorded before and recordings.json, which says of each capture"
+                    + " its step, its drive level and what the bench's meters showed. Captures are kept in the project under the hash of"
+                    + " their content.",
             ""
         },
         footer = {
             "",
-            "Exit code 3 when a step could not be evaluated; the others are logged all the same.",
+            "Exit code 1 when something of the plan is still to be done at the end; with --replay 3 when a step could not be evaluated.",
+            "Example: ohmstead run kestrel.ohmstead --driver simulated --dry-run",
+            "Example: ohmstead run kestrel.ohmstead --driver simulated --yes --json",
+            "Example: ohmstead run kestrel.ohmstead --driver typed --set \"driver.output=volts and distortion\" --step stereo-4ohm",
             "Example: ohmstead run kestrel.ohmstead --replay recordings"
         })
 final class RunCommand implements Callable<Integer> {
     private final Console console;
+    private final PluginSource plugins;
+
+    @Spec
+    private CommandSpec spec;
 
     @Mixin
     private HelpOption help;
@@ -46,22 +62,44 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(
-            names = "--replay",
-            paramLabel = "FOLDER",
-            required = true,
-            description = "Where the recorded captures lie.")
+    @Mixin
+    private RunOptions options;
+
+    @Option(names = "--replay", paramLabel = "FOLDER", description = "Where captures lie that were recorded before.")
     private Path replay;
 
-    @Option(names = "--again", description = "Log steps again whose captures are already in the log.")
+    @Option(names = "--again", description = "Measure and log also what the log holds already.")
     private boolean again;
 
-    RunCommand(Console console) {
+    RunCommand(Console console, PluginSource plugins) {
         this.console = console;
+        this.plugins = plugins;
     }
 
     @Override
     public Integer call() throws Exception {
+        if (replay != null) {
+            if (options.given()) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--replay takes the readings from a folder; of the other options it takes only --again and --json.");
+            }
+            return replay();
+        }
+        if (options.driver().isEmpty() && !options.dryRun()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Missing the bench: name it with --driver, such as --driver simulated (see: ohmstead plugins),"
+                            + " or name a folder of recordings with --replay.");
+        }
+        ProjectFolder folder = project.open();
+        Catalog catalog = plugins.catalog(new ConsoleOperator(console));
+        return options.dryRun()
+                ? new PlanDryRun(console, catalog, folder, options, again).show(json.wanted())
+                : new PlanOnBench(console, catalog, folder, options, again, json.wanted()).run();
+    }
+
+    private int replay() throws Exception {
         ProjectFolder folder = project.open();
         ReplayOutcome outcome =
                 new ReplayJob(folder, Ohmstead.version()).run(replay, again, new ConsoleProgress(console));

@@ -16,7 +16,9 @@ import org.ohmstead.units.QuantityFormat;
 
 /** The wording that the tables of several words share. */
 final class Texts {
+    private static final QuantityFormat TWO = QuantityFormat.digits(2);
     private static final QuantityFormat THREE = QuantityFormat.digits(3);
+    private static final QuantityFormat FOUR = QuantityFormat.digits(4);
     private static final int MOST_NAMES = 8;
     private static final double SECONDS_PER_MINUTE = 60;
     private static final double SECONDS_PER_HOUR = 3600;
@@ -85,6 +87,16 @@ final class Texts {
     /** Returns a number with three significant digits, without an exponent. */
     static String three(double value) {
         return THREE.format(value);
+    }
+
+    /** Returns the same with two, as befits an uncertainty. */
+    static String two(double value) {
+        return TWO.format(value);
+    }
+
+    /** Returns the same with four. */
+    static String four(double value) {
+        return FOUR.format(value);
     }
 
     /** Returns a range as "1.2 to 3.4", or the one number when both ends look alike. */

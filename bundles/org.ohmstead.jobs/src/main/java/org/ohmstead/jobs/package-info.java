@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * Jobs on a whole project, for whoever offers them, with a window or without: open its folder, carry out its plan from recordings,
- * assemble and publish its results sheet, make the demo project anew.
+ * Jobs on a whole project, for whoever offers them, with a window or without: open its folder, carry out its plan on a bench or from
+ * recordings, assemble and publish its results sheet, make the demo project anew.
  *
  * <pre>{@code
  * ProjectFolder folder = ProjectFolder.open(Path.of("kestrel.ohmstead"));

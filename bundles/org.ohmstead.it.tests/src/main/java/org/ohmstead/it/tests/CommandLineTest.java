@@ -317,7 +317,8 @@ class CommandLineTest {
     void usageIsTaughtNotThrown() {
         assertEquals(0, Words.run("--help").exitCode());
         assertTrue(Words.run("--version").out().startsWith("ohmstead 0."));
-        for (String word : List.of("demo", "check", "analyze", "load", "thermal", "run", "curves", "log", "report")) {
+        for (String word :
+                List.of("demo", "check", "analyze", "load", "thermal", "plugins", "run", "curves", "log", "report")) {
             Words help = Words.run(word, "--help");
             assertEquals(0, help.exitCode());
             assertTrue(help.out().startsWith("Usage: ohmstead " + word), help.out());

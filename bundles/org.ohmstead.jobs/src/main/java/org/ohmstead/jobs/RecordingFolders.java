@@ -1,0 +1,68 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.jobs;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.measure.Subject;
+import org.ohmstead.measure.bench.RecordingSource;
+import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.model.json.Recording;
+import org.ohmstead.model.json.RecordingsFile;
+import org.osgi.service.component.annotations.Component;
+
+/** Knows the captures of a folder by the list of recordings that lies beside them; in a running framework a service. */
+@Component
+public final class RecordingFolders implements RecordingSource {
+    /** Makes the service, which keeps nothing. */
+    public RecordingFolders() {
+        // for the framework
+    }
+
+    /**
+     * Returns the recordings of a subject's step.
+     *
+     * @throws MeasurementException when no folder is named, it has no list, or the list cannot be read
+     */
+    @Override
+    public List<Recorded> recordings(Path folder, Subject subject) throws MeasurementException {
+        if (folder.toString().isBlank()) {
+            throw new MeasurementException(
+                    "No folder of recordings is named. Choose the folder that holds the captures and their "
+                            + ReplayJob.LIST_NAME + ".");
+        }
+        Path list = folder.resolve(ReplayJob.LIST_NAME);
+        if (!Files.isRegularFile(list)) {
+            throw new MeasurementException(
+                    "The folder " + folder + " has no " + ReplayJob.LIST_NAME
+                            + ", which says of each capture its step, level and meter readings. Choose the folder of the recordings.");
+        }
+        List<Recorded> recorded = new ArrayList<>();
+        try {
+            for (Recording each : RecordingsFile.read(list).recordings()) {
+                if (each.stepId().equals(subject.step().id())) {
+                    recorded.add(recorded(folder, each));
+                }
+            }
+        } catch (ProjectFileException unreadable) {
+            throw new MeasurementException(unreadable.getMessage(), unreadable);
+        }
+        return List.copyOf(recorded);
+    }
+
+    private static Recorded recorded(Path folder, Recording each) {
+        return new Recorded(
+                folder.resolve(each.fileName()),
+                each.driveDb(),
+                each.voltsPerFullScale(),
+                each.supplyVolts(),
+                each.supplyAmps(),
+                each.caseCelsius(),
+                each.ambientCelsius(),
+                each.recordedAt());
+    }
+}
