@@ -87,6 +87,7 @@ final class Arrows {
                             "org.junit.jupiter.api*",
                             "org.opentest4j*",
                             "org.apiguardian*")),
+            Map.entry("org.ohmstead.measure.sample", List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
             Map.entry(ENGINE, List.of(MEASURE, MODEL, SIGNAL, UNITS, TESTLOG, COMPONENTS)),
             Map.entry(
                     REPORT,
