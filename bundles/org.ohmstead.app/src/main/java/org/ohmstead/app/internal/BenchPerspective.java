@@ -7,17 +7,20 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** Working at the bench: the plan in the editor area, the log as it grows, the capture of the chosen reading. */
+/** Working at the bench: the run console over the log as it grows and the capture of the chosen reading; pages open beside it. */
 public final class BenchPerspective implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         Perspectives.offer(layout);
-        layout.addView(Perspectives.NAVIGATOR, IPageLayout.LEFT, 0.18f, IPageLayout.ID_EDITOR_AREA);
-        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.54f, IPageLayout.ID_EDITOR_AREA);
-        right.addView(Perspectives.CAPTURE);
-        right.addPlaceholder(Perspectives.HELP);
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.5f, IPageLayout.ID_EDITOR_AREA);
+        // The console has the room until somebody opens a page.
+        layout.setEditorAreaVisible(false);
+        layout.addView(Perspectives.NAVIGATOR, IPageLayout.LEFT, 0.15f, IPageLayout.ID_EDITOR_AREA);
+        IFolderLayout console = layout.createFolder("console", IPageLayout.RIGHT, 0.3f, IPageLayout.ID_EDITOR_AREA);
+        console.addView(Perspectives.CONSOLE);
+        console.addPlaceholder(Perspectives.HELP);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.74f, "console");
         below.addView(Perspectives.LOG);
+        below.addView(Perspectives.CAPTURE);
         below.addView(Perspectives.FORECAST);
         below.addView(Perspectives.PROBLEMS);
         below.addView(Perspectives.PROGRESS);

@@ -20,6 +20,7 @@ final class Perspectives {
     static final String FORECAST = "org.ohmstead.thermal.ui.forecast";
     static final String STEP_HEAT = "org.ohmstead.thermal.ui.calculator";
     static final String IDENTIFY = "org.ohmstead.thermal.ui.identify";
+    static final String CONSOLE = "org.ohmstead.measure.ui.console";
     static final String LOG = "org.ohmstead.testlog.ui.log";
     static final String POWER = "org.ohmstead.curves.ui.power";
     static final String CAPTURE = "org.ohmstead.signal.ui.capture";
@@ -41,6 +42,7 @@ final class Perspectives {
             FORECAST,
             STEP_HEAT,
             IDENTIFY,
+            CONSOLE,
             LOG,
             POWER,
             CAPTURE,

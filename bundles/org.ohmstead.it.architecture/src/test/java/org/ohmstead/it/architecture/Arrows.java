@@ -170,6 +170,21 @@ final class Arrows {
             Map.entry(
                     "org.ohmstead.signal.ui",
                     List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.measure.ui",
+                    List.of(
+                            MEASURE,
+                            BENCH,
+                            ENGINE,
+                            STANDARD,
+                            SIGNAL,
+                            MODEL,
+                            TESTLOG,
+                            JOBS,
+                            UNITS,
+                            PLOT,
+                            PLOT_CHART,
+                            PLOT_UI)),
             Map.entry("org.ohmstead.testlog.ui", List.of(TESTLOG, MODEL, UNITS)),
             Map.entry(
                     "org.ohmstead.report.ui",

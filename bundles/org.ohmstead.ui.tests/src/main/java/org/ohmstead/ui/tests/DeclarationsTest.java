@@ -40,6 +40,7 @@ class DeclarationsTest {
             "org.ohmstead.thermal.ui.forecast",
             "org.ohmstead.thermal.ui.calculator",
             "org.ohmstead.thermal.ui.identify",
+            "org.ohmstead.measure.ui.console",
             "org.ohmstead.testlog.ui.log",
             "org.ohmstead.curves.ui.power",
             "org.ohmstead.signal.ui.capture",
@@ -113,6 +114,7 @@ class DeclarationsTest {
             "load_design_view",
             "load_bank_view",
             "plan_editor",
+            "console_view",
             "welcome",
             "preferences"
         }) {

@@ -40,7 +40,8 @@ class ResponseTest {
         "org.ohmstead.load.ui.bank",
         "org.ohmstead.thermal.ui.forecast",
         "org.ohmstead.thermal.ui.calculator",
-        "org.ohmstead.thermal.ui.identify"
+        "org.ohmstead.thermal.ui.identify",
+        "org.ohmstead.measure.ui.console"
     };
     private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 

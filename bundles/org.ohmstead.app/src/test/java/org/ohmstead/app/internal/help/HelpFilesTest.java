@@ -37,6 +37,7 @@ class HelpFilesTest {
             "heat_forecast_view",
             "heat_calculator_view",
             "heat_identify_view",
+            "console_view",
             "power_view",
             "capture_view",
             "log_view",
@@ -123,6 +124,7 @@ class HelpFilesTest {
                 "step-heat",
                 "identify",
                 "replay",
+                "console",
                 "modules")) {
             HelpPage page = parse(FileHelpSource.ROOT + "help/" + name + ".html");
             assertTrue(

@@ -1,0 +1,123 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.ui.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmstead.workbench.look.Numbers;
+
+/**
+ * One of the figures that are shown large while something is measured.
+ *
+ * @param kind which
+ * @param course its values so far, in the order of time; of many only the last ones
+ * @param detail what else is to be said of it, such as each channel's value; may be empty
+ */
+record LiveFigure(Kind kind, List<Trend.Sample> course, String detail) {
+    /** How many values are remembered. */
+    static final int MOST = 240;
+
+    private static final int FOR_TREND = 12;
+    private static final double HUNDRED = 100;
+    private static final double TEN = 10;
+
+    /** What is shown. */
+    enum Kind {
+        /** Output power in watts, of the weakest channel. */
+        POWER("Power", "W", "power"),
+        /** Distortion in percent, of the worst channel. */
+        THD("THD", "%", "thd"),
+        /** Supply volts at the amplifier's terminals. */
+        SUPPLY_VOLTS("Supply", "V", "supply"),
+        /** Supply current. */
+        SUPPLY_AMPS("Current", "A", "current"),
+        /** The temperature of the amplifier's case. */
+        CASE_CELSIUS("Case", "\u00b0C", "case");
+
+        private final String words;
+        private final String unit;
+        private final String id;
+
+        Kind(String words, String unit, String id) {
+            this.words = words;
+            this.unit = unit;
+            this.id = id;
+        }
+
+        String words() {
+            return words;
+        }
+
+        String unit() {
+            return unit;
+        }
+
+        String id() {
+            return id;
+        }
+    }
+
+    LiveFigure {
+        course = List.copyOf(course);
+    }
+
+    static LiveFigure unknown(Kind kind) {
+        return new LiveFigure(kind, List.of(), "");
+    }
+
+    /** Returns this with one more value. */
+    LiveFigure with(double seconds, double value, String newDetail) {
+        List<Trend.Sample> more = new ArrayList<>(course);
+        more.add(new Trend.Sample(seconds, value));
+        return new LiveFigure(kind, Trend.last(more, MOST), newDetail);
+    }
+
+    /** Returns this without its past, for the next item. */
+    LiveFigure begun() {
+        return unknown(kind);
+    }
+
+    OptionalDouble value() {
+        return course.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(course.get(course.size() - 1).value());
+    }
+
+    Trend trend() {
+        return Trend.of(Trend.last(course, FOR_TREND));
+    }
+
+    /** Returns the number alone, with as many digits as one can take in at a glance; a dash when nothing is known. */
+    String number() {
+        OptionalDouble value = value();
+        if (value.isEmpty()) {
+            return "\u2013";
+        }
+        double shown = value.getAsDouble();
+        return switch (kind) {
+            case THD -> thd(shown);
+            case SUPPLY_VOLTS -> Numbers.format("%.2f", shown);
+            case CASE_CELSIUS -> Numbers.format("%.1f", shown);
+            case POWER, SUPPLY_AMPS -> Numbers.format(Math.abs(shown) < HUNDRED ? "%.1f" : "%.0f", shown);
+        };
+    }
+
+    private static String thd(double percent) {
+        if (percent < 1) {
+            return Numbers.format("%.3f", percent);
+        }
+        return Numbers.format(percent < TEN ? "%.2f" : "%.1f", percent);
+    }
+
+    /** Returns what a screen reader and a hover say. */
+    String sentence() {
+        if (value().isEmpty()) {
+            return kind.words() + ": nothing known yet.";
+        }
+        String going = trend().words().isEmpty() ? "" : ", " + trend().words();
+        return kind.words() + ": " + number() + " " + kind.unit() + going
+                + (detail.isEmpty() ? "." : " (" + detail + ").");
+    }
+}

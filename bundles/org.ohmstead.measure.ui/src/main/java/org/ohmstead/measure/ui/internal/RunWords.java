@@ -1,0 +1,141 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.measure.ui.internal;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.ohmstead.measure.DriverInfo;
+import org.ohmstead.measure.Figure;
+import org.ohmstead.measure.engine.DryRun;
+import org.ohmstead.measure.engine.RunOutcome;
+import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.EndPointOutcome;
+import org.ohmstead.model.Reading;
+import org.ohmstead.model.Severity;
+import org.ohmstead.workbench.look.Numbers;
+
+/** What the console says of a run. */
+final class RunWords {
+    private static final int DIGITS = 4;
+    private static final int MOST_FIGURES = 6;
+    private static final int MINUTE = 60;
+
+    private RunWords() {}
+
+    /** Returns minutes and seconds. */
+    static String time(Duration duration) {
+        long seconds = Math.max(0, duration.toSeconds());
+        return String.format(Locale.ROOT, "%d:%02d", seconds / MINUTE, seconds % MINUTE);
+    }
+
+    /** Returns why nothing is known of an item yet. */
+    static String beforeChecks(RunDesk runs) {
+        return runs.whyNot().orElse("Go through the plan to see what is to be known before this item.");
+    }
+
+    /** Returns what is to be said of an item that is over. */
+    static String over(ItemRow row) {
+        return switch (row.status()) {
+            case DONE -> "It is in the log: " + String.join(", ", row.entryIds())
+                    + ". Measure it again if you doubt it, or take its result back with a reason.";
+            case SKIPPED -> "It was left out. Measure it all the same by Repeat.";
+            case RUNNING -> "It is being measured.";
+            case RESTING -> "The amplifier rests before it.";
+            default -> "";
+        };
+    }
+
+    /** Returns whether a bench has yet to be chosen, or the one that was chosen is not there. */
+    static boolean needsBench(RunDesk runs) {
+        return runs.catalog().drivers().stream()
+                .noneMatch(info -> info.id().equals(runs.choices().driverId()));
+    }
+
+    /** Returns the bench in a few words. */
+    static String bench(RunDesk runs) {
+        Optional<DriverInfo> driver = runs.catalog().drivers().stream()
+                .filter(info -> info.id().equals(runs.choices().driverId()))
+                .findFirst();
+        if (driver.isEmpty()) {
+            return runs.choices().driverId().isEmpty()
+                    ? "No bench is chosen"
+                    : "The bench driver " + runs.choices().driverId() + " is not there";
+        }
+        String kind =
+                switch (driver.get().kind()) {
+                    case REAL -> "";
+                    case REPLAYED -> " (replayed)";
+                    case SIMULATED -> "";
+                };
+        return driver.get().name() + kind;
+    }
+
+    /** Returns how an item ended. */
+    static Message ended(RunFeed.Ended ended) {
+        RunOutcome outcome = ended.outcome();
+        String more = outcome.remarks().isEmpty() ? "" : " " + String.join(" ", outcome.remarks());
+        if (outcome instanceof RunOutcome.Finished finished) {
+            return new Message(
+                    more.isEmpty() ? Severity.NOTE : Severity.WARNING,
+                    ended.item().stepId() + ": " + found(finished) + more);
+        }
+        boolean wanted = outcome instanceof RunOutcome.Cancelled;
+        return new Message(
+                wanted ? Severity.NOTE : Severity.ERROR, ended.item().stepId() + ": " + outcome.sentence() + more);
+    }
+
+    private static String found(RunOutcome.Finished finished) {
+        Optional<Reading> reading = finished.record().result().power();
+        if (reading.isPresent()) {
+            return reading.get().channels().stream().map(RunWords::channel).collect(Collectors.joining(", ")) + ".";
+        }
+        List<Figure> figures = finished.record().result().figures();
+        String some = figures.stream().limit(MOST_FIGURES).map(RunWords::figure).collect(Collectors.joining(", "));
+        return some + (figures.size() > MOST_FIGURES ? ", and more in the log." : ".");
+    }
+
+    private static String channel(ChannelReading channel) {
+        String bound =
+                switch (channel.outcome()) {
+                    case REACHED -> "";
+                    case NOT_REACHED -> "at least ";
+                    case ALREADY_BEYOND -> "at most ";
+                };
+        String sure = channel.outcome() == EndPointOutcome.REACHED && channel.standardUncertaintyWatts() > 0
+                ? " \u00b1 " + Numbers.digits(2 * channel.standardUncertaintyWatts(), 2) + " W (k = 2)"
+                : "";
+        return channel.channel() + " " + bound + Numbers.digits(channel.powerWatts(), DIGITS) + " W" + sure;
+    }
+
+    private static String figure(Figure figure) {
+        String place = (figure.channel() + " " + figure.at()).strip();
+        return (place.isEmpty() ? "" : place + " ")
+                + Numbers.digits(figure.value(), DIGITS)
+                + (figure.unit().symbol().isEmpty() ? "" : " " + figure.unit().symbol());
+    }
+
+    /** Returns what going through the plan found. */
+    static String dryRun(DryRun dryRun, double stepSeconds) {
+        long blocked = dryRun.steps().stream()
+                .filter(step -> !step.mayRun() && step.unconfirmed().isEmpty())
+                .count();
+        long ask = dryRun.steps().stream()
+                .filter(step -> !step.unconfirmed().isEmpty())
+                .count();
+        int count = dryRun.steps().size();
+        if (count == 0) {
+            return "Nothing is left to be done.";
+        }
+        String what = count + (count == 1 ? " item is" : " items are") + " still to be done: "
+                + (blocked == 0 ? "none cannot be run" : blocked + " cannot be run") + ", "
+                + (ask == 0 ? "none asks" : ask + (ask == 1 ? " asks" : " ask"))
+                + " for a yes.";
+        long minutes = Math.max(1, Math.round(count * stepSeconds / MINUTE));
+        return what + " The signal is on for about " + minutes
+                + " min in all; changes of load and rests come on top, as the heat forecast has them.";
+    }
+}
