@@ -49,4 +49,20 @@ public record Assessment(
         double ratio = measured.value() / limit;
         return Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
     }
+
+    /**
+     * Returns the specific consumer's risk, 0 to 1: how likely this accepted item is a bad one (JCGM 106, clause 9);
+     * nothing if it was not accepted.
+     */
+    public OptionalDouble consumersRisk() {
+        return verdict == Verdict.MEETS ? OptionalDouble.of(1 - probabilityMet) : OptionalDouble.empty();
+    }
+
+    /**
+     * Returns the specific producer's risk, 0 to 1: how likely this rejected item is a good one (JCGM 106, clause 9);
+     * nothing if it was not rejected.
+     */
+    public OptionalDouble producersRisk() {
+        return verdict == Verdict.FALLS_SHORT ? OptionalDouble.of(probabilityMet) : OptionalDouble.empty();
+    }
 }

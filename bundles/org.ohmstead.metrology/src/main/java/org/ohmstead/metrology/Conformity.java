@@ -3,11 +3,14 @@
 
 package org.ohmstead.metrology;
 
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.StudentT;
 
 /**
- * Judges measured values against one limit by JCGM 106:2012.
+ * Judges measured values against one or two limits by JCGM 106:2012.
  *
  * <ul>
  *   <li>Conformance probability (clause 7, "One-sided tolerance intervals with normal PDFs"): for a lower limit T and
@@ -24,6 +27,8 @@ import org.ohmstead.metrology.internal.StudentT;
  */
 public final class Conformity {
 
+    private static final int MOST_STEPS = 200;
+
     private Conformity() {}
 
     /** Returns the judgement whether the quantity is at least the limit; both in the same unit. */
@@ -34,6 +39,66 @@ public final class Conformity {
     /** Returns the judgement whether the quantity is at most the limit; both in the same unit. */
     public static Assessment assessAtMost(Estimate measured, double upperLimit, DecisionRule rule) {
         return assess(measured, upperLimit, Assessment.Side.AT_MOST, rule);
+    }
+
+    /**
+     * Returns the judgement against one or two limits. It goes by the conformance probability p, so that both limits
+     * count where the measurement is wide: guarded acceptance meets from p = confidence on and falls short up to p = 1
+     * - confidence, guarded rejection falls short below p = 1 - confidence and meets otherwise, simple acceptance looks
+     * at the measured value alone. For one limit this is the same as guard bands of t(confidence) u.
+     */
+    public static ToleranceAssessment assess(Estimate measured, ToleranceInterval tolerance, DecisionRule rule) {
+        double probability = tolerance.probabilityWithin(measured);
+        Verdict verdict;
+        if (rule instanceof DecisionRule.GuardedAcceptance guarded) {
+            boolean missed = probability <= 1 - guarded.confidence();
+            verdict = probability >= guarded.confidence()
+                    ? Verdict.MEETS
+                    : missed ? Verdict.FALLS_SHORT : Verdict.UNDECIDED;
+        } else if (rule instanceof DecisionRule.GuardedRejection guarded) {
+            verdict = probability >= 1 - guarded.confidence() ? Verdict.MEETS : Verdict.FALLS_SHORT;
+        } else {
+            verdict = tolerance.contains(measured.value()) ? Verdict.MEETS : Verdict.FALLS_SHORT;
+        }
+        Optional<ToleranceInterval> acceptance = acceptance(measured, tolerance, rule);
+        return new ToleranceAssessment(verdict, measured, tolerance, rule, probability, acceptance);
+    }
+
+    /**
+     * Returns the guard band that keeps the specific risk at one limit down to a wanted value, g = t(1 - risk) u (JCGM
+     * 106 8.3.2), in the unit of the measured value.
+     *
+     * @param measured the measured value; only its uncertainty and degrees of freedom matter
+     * @param risk the wanted risk, above 0 and at most 0.5
+     */
+    public static double guardBandForRisk(Estimate measured, double risk) {
+        return guardBand(measured, DecisionRule.acceptanceForRisk(risk));
+    }
+
+    /** Returns the measured values that meet the rule, nothing if there are none. */
+    private static Optional<ToleranceInterval> acceptance(
+            Estimate measured, ToleranceInterval tolerance, DecisionRule rule) {
+        double guardBand = guardBand(measured, rule);
+        if (guardBand <= 0 || !(tolerance instanceof ToleranceInterval.Within within)) {
+            return tolerance.narrowedBy(rule instanceof DecisionRule.GuardedRejection ? -guardBand : guardBand);
+        }
+        boolean rejection = rule instanceof DecisionRule.GuardedRejection;
+        double wanted = rejection ? 1 - rule.confidence() : rule.confidence();
+        DoubleUnaryOperator excess = value -> within.probabilityWithin(
+                        new Estimate(value, measured.standardUncertainty(), measured.degreesOfFreedom()))
+                - wanted;
+        double middle = within.middle();
+        if (excess.applyAsDouble(middle) < 0) {
+            return Optional.empty();
+        }
+        double start = within.lower() + (rejection ? -guardBand : guardBand);
+        double low = start;
+        if (start < middle && excess.applyAsDouble(start) < 0) {
+            double accuracy = 1e-10 * measured.standardUncertainty();
+            low = new BrentSolver(1e-14, accuracy).solve(MOST_STEPS, excess::applyAsDouble, start, middle);
+        }
+        low = Math.min(low, middle);
+        return Optional.of(new ToleranceInterval.Within(low, within.upper() - (low - within.lower())));
     }
 
     private static Assessment assess(Estimate measured, double limit, Assessment.Side side, DecisionRule rule) {

@@ -18,6 +18,24 @@ public sealed interface DecisionRule {
     double confidence();
 
     /**
+     * Returns guarded acceptance that takes at most this risk of accepting a bad item at the acceptance limit.
+     *
+     * @param consumersRisk above 0 and at most 0.5, e.g. 0.05
+     */
+    static DecisionRule acceptanceForRisk(double consumersRisk) {
+        return new GuardedAcceptance(1 - Checks.probability("consumersRisk", consumersRisk));
+    }
+
+    /**
+     * Returns guarded rejection that takes at most this risk of rejecting a good item at the acceptance limit.
+     *
+     * @param producersRisk above 0 and at most 0.5, e.g. 0.05
+     */
+    static DecisionRule rejectionForRisk(double producersRisk) {
+        return new GuardedRejection(1 - Checks.probability("producersRisk", producersRisk));
+    }
+
+    /**
      * Simple acceptance, also called shared risk (JCGM 106 8.2): the measured value is taken as it is, its uncertainty
      * is not subtracted.
      */

@@ -50,18 +50,7 @@ public final class MonteCarlo {
      */
     public static MonteCarlo run(
             ToDoubleFunction<double[]> model, List<? extends Distribution> inputs, int trials, long seed) {
-        List<Distribution> distributions = List.copyOf(inputs);
-        return run(
-                model,
-                random -> {
-                    double[] draw = new double[distributions.size()];
-                    for (int i = 0; i < draw.length; i++) {
-                        draw[i] = distributions.get(i).draw(random);
-                    }
-                    return draw;
-                },
-                trials,
-                seed);
+        return run(model, independent(inputs), trials, seed);
     }
 
     /**
@@ -75,31 +64,7 @@ public final class MonteCarlo {
      */
     public static MonteCarlo run(
             ToDoubleFunction<double[]> model, double[] means, Covariance covariance, int trials, long seed) {
-        Checks.sameLength("means", means.length, "the covariance matrix", covariance.size());
-        double[] centre = means.clone();
-        double[][] root = new double[centre.length][0];
-        if (Arrays.stream(covariance.standardUncertainties()).anyMatch(u -> u > 0)) {
-            root = new RectangularCholeskyDecomposition(MatrixUtils.createRealMatrix(correlations(covariance)), 1e-12)
-                    .getRootMatrix()
-                    .getData();
-        }
-        double[][] factor = root;
-        double[] uncertainties = covariance.standardUncertainties();
-        return run(
-                model,
-                random -> {
-                    double[] normals = new double[factor[0].length];
-                    Arrays.setAll(normals, k -> random.nextGaussian());
-                    double[] draw = centre.clone();
-                    for (int i = 0; i < draw.length; i++) {
-                        for (int k = 0; k < normals.length; k++) {
-                            draw[i] += uncertainties[i] * factor[i][k] * normals[k];
-                        }
-                    }
-                    return draw;
-                },
-                trials,
-                seed);
+        return run(model, jointNormal(means, covariance), trials, seed);
     }
 
     /** Returns the number of draws. */
@@ -160,6 +125,61 @@ public final class MonteCarlo {
         return (sorted.length - below) / (double) sorted.length;
     }
 
+    /** Returns how independent inputs are drawn. */
+    static Function<RandomGenerator, double[]> independent(List<? extends Distribution> inputs) {
+        List<Distribution> distributions = List.copyOf(inputs);
+        return random -> {
+            double[] draw = new double[distributions.size()];
+            for (int i = 0; i < draw.length; i++) {
+                draw[i] = distributions.get(i).draw(random);
+            }
+            return draw;
+        };
+    }
+
+    /** Returns how inputs with a joint normal distribution are drawn. */
+    static Function<RandomGenerator, double[]> jointNormal(double[] means, Covariance covariance) {
+        Checks.sameLength("means", means.length, "the covariance matrix", covariance.size());
+        double[] centre = means.clone();
+        double[][] root = new double[centre.length][0];
+        if (Arrays.stream(covariance.standardUncertainties()).anyMatch(u -> u > 0)) {
+            root = new RectangularCholeskyDecomposition(MatrixUtils.createRealMatrix(correlations(covariance)), 1e-12)
+                    .getRootMatrix()
+                    .getData();
+        }
+        double[][] factor = root;
+        double[] uncertainties = covariance.standardUncertainties();
+        return random -> {
+            double[] normals = new double[factor[0].length];
+            Arrays.setAll(normals, k -> random.nextGaussian());
+            double[] draw = centre.clone();
+            for (int i = 0; i < draw.length; i++) {
+                for (int k = 0; k < normals.length; k++) {
+                    draw[i] += uncertainties[i] * factor[i][k] * normals[k];
+                }
+            }
+            return draw;
+        };
+    }
+
+    /** Returns that many draws of the model's result, in the order drawn. */
+    static double[] draws(
+            ToDoubleFunction<double[]> model,
+            Function<RandomGenerator, double[]> source,
+            RandomGenerator random,
+            int trials) {
+        double[] draws = new double[trials];
+        for (int trial = 0; trial < trials; trial++) {
+            draws[trial] = Checks.finite("result of the model", model.applyAsDouble(source.apply(random)));
+        }
+        return draws;
+    }
+
+    /** Returns the distribution of these draws; the array is taken over and sorted. */
+    static MonteCarlo ofDraws(double[] draws) {
+        return new MonteCarlo(draws);
+    }
+
     private static double[][] correlations(Covariance covariance) {
         double[][] correlations = new double[covariance.size()][covariance.size()];
         for (int i = 0; i < correlations.length; i++) {
@@ -176,12 +196,7 @@ public final class MonteCarlo {
             throw new IllegalArgumentException(
                     "trials is " + trials + " but must be at least " + FEWEST_TRIALS + "; 1000000 is usual.");
         }
-        RandomGenerator random = new Well(seed);
-        double[] draws = new double[trials];
-        for (int trial = 0; trial < trials; trial++) {
-            draws[trial] = Checks.finite("result of the model", model.applyAsDouble(source.apply(random)));
-        }
-        return new MonteCarlo(draws);
+        return new MonteCarlo(draws(model, source, new Well(seed), trials));
     }
 
     private int coveredDraws(double probability) {

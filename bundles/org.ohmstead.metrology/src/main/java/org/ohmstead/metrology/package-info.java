@@ -3,7 +3,8 @@
 
 /**
  * Measurement uncertainty, least-squares fits and verdicts: the numbers behind every figure that is compared with a
- * limit. Uncertainties follow the GUM (JCGM 100) and its Monte Carlo supplement (JCGM 101), verdicts follow JCGM 106.
+ * limit. Uncertainties follow the GUM (JCGM 100) and its Monte Carlo supplement (JCGM 101), which are set against each
+ * other by {@link org.ohmstead.metrology.MethodComparison}; verdicts and their risks follow JCGM 106.
  * Everything is immutable; uncertainties are standard uncertainties unless a name says <em>expanded</em>.
  *
  * <pre>{@code

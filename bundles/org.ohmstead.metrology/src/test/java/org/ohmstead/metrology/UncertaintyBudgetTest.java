@@ -65,6 +65,45 @@ class UncertaintyBudgetTest {
     }
 
     @Test
+    void effectiveDegreesOfFreedomOfTheGum() {
+        // GUM G.4.1, example: y = b x1 x2 x3 with relative uncertainties of 0.25, 0.57 and 0.82 % from 10, 5 and 15
+        // readings: u = 1.03 %, nu = 19.0, t95(19) = 2.09, U95 = 2.2 %.
+        Estimate percent = UncertaintyBudget.of(
+                        100,
+                        new Contribution("x1", 1, 0.25, 9),
+                        new Contribution("x2", 1, 0.57, 4),
+                        new Contribution("x3", 1, 0.82, 14))
+                .combined();
+        assertEquals(1.03, percent.standardUncertainty(), 0.005);
+        assertEquals(19.0, percent.degreesOfFreedom(), 0.05);
+        assertEquals(2.09, percent.coverageFactor(0.95), 0.005);
+        assertEquals(2.2, percent.expandedUncertainty(0.95), 0.05);
+    }
+
+    @Test
+    void correlatedBudgetOfTheGum() {
+        // GUM H.2: R = V/I cos(phi) with the correlations of table H.3; u(R) = 0.0710714 ohm unrounded (printed
+        // 0.071), 0.1945 ohm if they are forgotten.
+        double volts = 4.9990;
+        double amperes = 0.0196610;
+        double radians = 1.04446;
+        double ohms = volts / amperes * Math.cos(radians);
+        UncertaintyBudget forgotten = UncertaintyBudget.of(
+                ohms,
+                new Contribution("V", ohms / volts, 0.0032093613, 4),
+                new Contribution("I", -ohms / amperes, 9.471008e-6, 4),
+                new Contribution("phi", -ohms * Math.tan(radians), 7.520638e-4, 4));
+        assertEquals(0.1945, forgotten.combined().standardUncertainty(), 0.00005);
+        UncertaintyBudget budget = forgotten
+                .withCorrelation("V", "I", -0.355311)
+                .withCorrelation("V", "phi", 0.857624)
+                .withCorrelation("I", "phi", -0.645111);
+        assertEquals(127.732, budget.combined().value(), 0.0005);
+        assertEquals(0.0710714, budget.combined().standardUncertainty(), 1e-6);
+        assertEquals(4, budget.combined().degreesOfFreedom());
+    }
+
+    @Test
     void correlationsAddOrCancel() {
         UncertaintyBudget budget =
                 UncertaintyBudget.of(0, new Contribution("a", 1, 3, INFINITE), new Contribution("b", -1, 2, 7));
