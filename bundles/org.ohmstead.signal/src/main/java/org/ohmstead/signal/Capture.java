@@ -3,6 +3,10 @@
 
 package org.ohmstead.signal;
 
+import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -39,5 +43,27 @@ public record Capture(List<Waveform> channels, String sourceName, String formatT
     /** Returns the number of sample instants, the same for each channel. */
     public int size() {
         return channels.get(0).size();
+    }
+
+    /**
+     * Returns the SHA-256, in lower-case hexadecimal digits, of what was recorded, however it is stored: of each channel the sample rate in
+     * hertz and then all samples in volts, as doubles, most significant byte first.
+     */
+    public String contentSha256() {
+        MessageDigest digest;
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java platform has SHA-256", missing);
+        }
+        for (Waveform channel : channels) {
+            ByteBuffer bytes = ByteBuffer.allocate(Double.BYTES * (channel.size() + 1));
+            bytes.putDouble(channel.sampleRateHz());
+            for (int i = 0; i < channel.size(); i++) {
+                bytes.putDouble(channel.voltsAt(i));
+            }
+            digest.update(bytes.array());
+        }
+        return HexFormat.of().formatHex(digest.digest());
     }
 }

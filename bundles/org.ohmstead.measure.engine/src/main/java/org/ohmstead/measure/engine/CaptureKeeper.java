@@ -4,14 +4,10 @@
 package org.ohmstead.measure.engine;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import org.ohmstead.measure.Acquisition;
@@ -19,7 +15,6 @@ import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.WavFile;
-import org.ohmstead.signal.Waveform;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
 
@@ -66,7 +61,7 @@ final class CaptureKeeper {
                                 .toArray());
                 CaptureStore.StoredCapture stored = store.store(file);
                 CaptureUsed used = new CaptureUsed(stored.sha256(), name + ".wav", voltsPerFullScale);
-                return new KeptCapture(used, contentSha256(capture), input);
+                return new KeptCapture(used, capture.contentSha256(), input);
             } finally {
                 Files.deleteIfExists(file);
                 Files.deleteIfExists(folder);
@@ -76,23 +71,6 @@ final class CaptureKeeper {
                     "The recording \"" + name + "\" could not be kept (" + failed.getMessage()
                             + "). Check that the disk has room, then run the step again.",
                     failed);
-        }
-    }
-
-    private static String contentSha256(Capture capture) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (Waveform channel : capture.channels()) {
-                ByteBuffer bytes = ByteBuffer.allocate(8 * (channel.size() + 1));
-                bytes.putDouble(channel.sampleRateHz());
-                for (int i = 0; i < channel.size(); i++) {
-                    bytes.putDouble(channel.voltsAt(i));
-                }
-                digest.update(bytes.array());
-            }
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java platform has SHA-256", missing);
         }
     }
 }

@@ -9,8 +9,8 @@ import org.ohmstead.model.CaptureUsed;
  * A recording that a run made and that lies in the project's store.
  *
  * @param used its hash in the store, its name and its scale
- * @param contentSha256 hash of what was recorded: of each channel the sample rate and then all samples, as doubles, most significant
- *     byte first; a measurement that cannot know the store names its recordings by it
+ * @param contentSha256 hash of what was recorded, see {@link org.ohmstead.signal.Capture#contentSha256}; a measurement that cannot know the
+ *     store names its recordings by it
  * @param input whether it is what was fed in, and not the output
  */
 public record KeptCapture(CaptureUsed used, String contentSha256, boolean input) {}
