@@ -48,11 +48,6 @@ public record RunLimits(
                 200);
     }
 
-    /** Returns these with another longest time for a call to a bench. */
-    public RunLimits withBenchCall(Duration newBenchCall) {
-        return new RunLimits(newBenchCall, personCall, question, grace, observeEvery, mostCaptures, mostLines);
-    }
-
     private static void positive(Duration value, String name) {
         if (value == null || value.isNegative() || value.isZero()) {
             throw new IllegalArgumentException(name + " is " + value + "; it must be above 0");

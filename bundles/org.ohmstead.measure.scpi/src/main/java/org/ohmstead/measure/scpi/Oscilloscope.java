@@ -29,11 +29,6 @@ public final class Oscilloscope {
         instrument.start();
     }
 
-    /** Returns whether its command set tells channels apart. */
-    public boolean hasChannels() {
-        return instrument.set().fills("fetch", "channel");
-    }
-
     /**
      * Sets a range.
      *
