@@ -4,23 +4,20 @@
 package org.ohmstead.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import org.ohmstead.jobs.ModuleJars;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
 
 /**
  * The modules that lie as jars in the product's folder for them. They are installed before the plug-ins are looked for; what is in the
- * folder counts, as in the workbench, which marks the same bundles in the same way.
+ * folder counts, as in the workbench.
  */
 final class DropIns {
-    private static final String FOLDER = "plugins-extra";
-    private static final String MARK = "ohmstead-module:";
     private static final String INSTALLATION = "osgi.install.area";
     private static final System.Logger LOGGER = System.getLogger(DropIns.class.getName());
 
@@ -33,10 +30,10 @@ final class DropIns {
         if (installation == null) {
             return;
         }
-        Path folder = Path.of(URI.create(installation.replace(" ", "%20"))).resolve(FOLDER);
+        Path folder = Path.of(URI.create(installation.replace(" ", "%20"))).resolve(ModuleJars.FOLDER);
         for (Path jar : jars(folder)) {
             try {
-                install(jar, context);
+                ModuleJars.install(jar, context);
             } catch (BundleException | IOException failed) {
                 LOGGER.log(System.Logger.Level.WARNING, "The module " + jar + " could not be installed.", failed);
             }
@@ -45,8 +42,7 @@ final class DropIns {
 
     private static void takeOut(BundleContext context) {
         for (Bundle bundle : context.getBundles()) {
-            String location = bundle.getLocation();
-            if (location.startsWith(MARK) && Files.notExists(Path.of(URI.create(location.substring(MARK.length()))))) {
+            if (ModuleJars.jar(bundle).filter(Files::notExists).isPresent()) {
                 try {
                     bundle.uninstall();
                 } catch (BundleException failed) {
@@ -58,31 +54,11 @@ final class DropIns {
     }
 
     private static List<Path> jars(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".jar"))
-                    .sorted()
-                    .toList();
+        try {
+            return ModuleJars.in(folder);
         } catch (IOException failed) {
             LOGGER.log(System.Logger.Level.WARNING, "The folder " + folder + " could not be listed.", failed);
             return List.of();
-        }
-    }
-
-    private static void install(Path jar, BundleContext context) throws BundleException, IOException {
-        String location = MARK + jar.toUri();
-        Bundle there = context.getBundle(location);
-        if (there != null && Files.getLastModifiedTime(jar).toMillis() <= there.getLastModified()) {
-            return;
-        }
-        try (InputStream content = Files.newInputStream(jar)) {
-            if (there == null) {
-                context.installBundle(location, content);
-            } else {
-                there.update(content);
-            }
         }
     }
 }

@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 import org.ohmstead.app.internal.module.ModuleFolders;
+import org.ohmstead.jobs.ModuleJars;
 
 /** Ohmstead with its windows. */
 public final class WorkbenchApplication implements IApplication {
@@ -54,8 +55,8 @@ public final class WorkbenchApplication implements IApplication {
     /** Returns the folders of modules: that of the installation, and that beside the user's layouts. */
     private static List<Path> moduleFolders() {
         return List.of(
-                folder(Platform.getInstallLocation()).resolve(ModuleFolders.NAME),
-                folder(Platform.getInstanceLocation()).resolveSibling(ModuleFolders.NAME));
+                folder(Platform.getInstallLocation()).resolve(ModuleJars.FOLDER),
+                folder(Platform.getInstanceLocation()).resolveSibling(ModuleJars.FOLDER));
     }
 
     private static Path folder(Location location) {

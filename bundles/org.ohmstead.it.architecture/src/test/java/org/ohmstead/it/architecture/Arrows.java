@@ -125,7 +125,8 @@ final class Arrows {
                             SIGNAL,
                             THERMAL,
                             THERMAL_PLAN,
-                            COMPONENTS)),
+                            COMPONENTS,
+                            "org.osgi.framework")),
             Map.entry(
                     "org.ohmstead.cli",
                     List.of(

@@ -11,6 +11,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.ohmstead.app.internal.module.ModuleFolders;
 import org.ohmstead.app.internal.module.ModuleState;
+import org.ohmstead.jobs.ModuleJars;
 
 /** Lists the modules of the folders of modules, with what keeps one from running. */
 public final class ShowModules extends AbstractHandler {
@@ -29,7 +30,7 @@ public final class ShowModules extends AbstractHandler {
 
     static String text(List<ModuleState> modules) {
         String list = modules.isEmpty()
-                ? "No module lies in a folder " + ModuleFolders.NAME + "."
+                ? "No module lies in a folder " + ModuleJars.FOLDER + "."
                 : modules.stream()
                         .map(module -> module.name() + ": " + module.fault().orElse("runs.") + "\n" + module.file())
                         .collect(Collectors.joining("\n\n"));

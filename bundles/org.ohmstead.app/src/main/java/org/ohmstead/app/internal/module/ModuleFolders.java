@@ -4,15 +4,14 @@
 package org.ohmstead.app.internal.module;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.eclipse.core.runtime.ILog;
+import org.ohmstead.jobs.ModuleJars;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
@@ -26,10 +25,6 @@ import org.osgi.framework.wiring.FrameworkWiring;
  * resolve, and costs every start about as much as half the window.
  */
 public final class ModuleFolders {
-    /** Name of a folder of modules, in the installation and in the user's folder. */
-    public static final String NAME = "plugins-extra";
-
-    private static final String MARK = "ohmstead-module:";
     private static List<ModuleState> found = List.of();
 
     private ModuleFolders() {}
@@ -50,10 +45,10 @@ public final class ModuleFolders {
         List<Path> jars = folders.stream()
                 .flatMap(folder -> jars(folder, states).stream())
                 .toList();
-        removeAllBut(jars.stream().map(ModuleFolders::location).toList(), context);
+        removeAllBut(jars, context);
         for (Path jar : jars) {
             try {
-                installed.put(jar, install(jar, context));
+                installed.put(jar, ModuleJars.install(jar, context));
             } catch (BundleException | IOException e) {
                 states.add(new ModuleState(
                         jar.getFileName().toString(), jar.toString(), Optional.of(sentence("cannot be installed", e))));
@@ -70,47 +65,24 @@ public final class ModuleFolders {
     }
 
     private static List<Path> jars(Path folder, List<ModuleState> states) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".jar"))
-                    .sorted()
-                    .toList();
+        try {
+            return ModuleJars.in(folder);
         } catch (IOException e) {
-            states.add(new ModuleState(NAME, folder.toString(), Optional.of(sentence("cannot be listed", e))));
+            states.add(new ModuleState(
+                    ModuleJars.FOLDER, folder.toString(), Optional.of(sentence("cannot be listed", e))));
             return List.of();
         }
     }
 
-    private static String location(Path jar) {
-        return MARK + jar.toUri();
-    }
-
-    private static void removeAllBut(List<String> wanted, BundleContext context) {
+    private static void removeAllBut(List<Path> wanted, BundleContext context) {
         for (Bundle bundle : context.getBundles()) {
-            if (bundle.getLocation().startsWith(MARK) && !wanted.contains(bundle.getLocation())) {
+            if (ModuleJars.jar(bundle).filter(jar -> !wanted.contains(jar)).isPresent()) {
                 try {
                     bundle.uninstall();
                 } catch (BundleException e) {
                     ILog.of(ModuleFolders.class).error("The module " + bundle + " could not be taken out.", e);
                 }
             }
-        }
-    }
-
-    private static Bundle install(Path jar, BundleContext context) throws BundleException, IOException {
-        Bundle there = context.getBundle(location(jar));
-        long changed = Files.getLastModifiedTime(jar).toMillis();
-        if (there != null && changed <= there.getLastModified()) {
-            return there;
-        }
-        try (var content = Files.newInputStream(jar)) {
-            if (there != null) {
-                there.update(content);
-                return there;
-            }
-            return context.installBundle(location(jar), content);
         }
     }
 
