@@ -4,6 +4,7 @@
 package org.ohmstead.model;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  * @param heatSinkKelvinPerWatt thermal resistance of its sink to the air in kelvin per watt, when known
  * @param ratings what its maker claims
  * @param notes anything else; may be empty
+ * @param price what it cost, when known
  */
 public record Amplifier(
         String maker,
@@ -30,7 +32,8 @@ public record Amplifier(
         List<Fuse> fuses,
         OptionalDouble heatSinkKelvinPerWatt,
         List<Rating> ratings,
-        String notes) {
+        String notes,
+        Optional<Price> price) {
     public Amplifier {
         Checks.present(maker, "maker");
         Checks.named(model, "model");
@@ -42,6 +45,38 @@ public record Amplifier(
         heatSinkKelvinPerWatt.ifPresent(value -> Checks.positive(value, "heatSinkKelvinPerWatt"));
         ratings = List.copyOf(ratings);
         Checks.present(notes, "notes");
+        Checks.present(price, "price");
+    }
+
+    /** Makes an amplifier whose price is not known. */
+    public Amplifier(
+            String maker,
+            String model,
+            String serialNumber,
+            int channelCount,
+            SupplyType supplyType,
+            List<LowestLoad> lowestLoads,
+            List<Fuse> fuses,
+            OptionalDouble heatSinkKelvinPerWatt,
+            List<Rating> ratings,
+            String notes) {
+        this(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes,
+                Optional.empty());
+    }
+
+    /** Returns maker and model as one text; the model alone when the maker is not known. */
+    public String fullName() {
+        return (maker.strip() + " " + model.strip()).strip();
     }
 
     /** Returns the lowest load in ohms that the maker allows in a mode, or empty when none is stated. */
@@ -69,7 +104,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 newRatings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another maker. */
@@ -84,7 +120,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another model. */
@@ -99,7 +136,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another serial number. */
@@ -114,7 +152,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another channel count. */
@@ -129,7 +168,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another supply type. */
@@ -144,7 +184,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with other lowest loads. */
@@ -159,7 +200,8 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with other fuses. */
@@ -174,7 +216,8 @@ public record Amplifier(
                 newFuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with another thermal resistance of its sink in kelvin per watt, or none. */
@@ -189,7 +232,8 @@ public record Amplifier(
                 fuses,
                 newHeatSinkKelvinPerWatt,
                 ratings,
-                notes);
+                notes,
+                price);
     }
 
     /** Returns this amplifier with other notes. */
@@ -204,6 +248,23 @@ public record Amplifier(
                 fuses,
                 heatSinkKelvinPerWatt,
                 ratings,
-                newNotes);
+                newNotes,
+                price);
+    }
+
+    /** Returns this amplifier with another price, or none. */
+    public Amplifier withPrice(Optional<Price> newPrice) {
+        return new Amplifier(
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSinkKelvinPerWatt,
+                ratings,
+                notes,
+                newPrice);
     }
 }

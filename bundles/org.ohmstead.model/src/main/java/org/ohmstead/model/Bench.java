@@ -16,9 +16,16 @@ import java.util.OptionalDouble;
  * @param meters the instruments
  * @param parts the stock of load resistors
  * @param ambientCelsius usual air temperature, when known
+ * @param repeatability how closely it finds the same power again, when that was studied
  */
 public record Bench(
-        String place, Supply supply, Cable cable, List<Meter> meters, List<Part> parts, OptionalDouble ambientCelsius) {
+        String place,
+        Supply supply,
+        Cable cable,
+        List<Meter> meters,
+        List<Part> parts,
+        OptionalDouble ambientCelsius,
+        Optional<Repeatability> repeatability) {
     public Bench {
         Checks.present(place, "place");
         Checks.present(supply, "supply");
@@ -26,6 +33,18 @@ public record Bench(
         meters = List.copyOf(meters);
         parts = List.copyOf(parts);
         ambientCelsius.ifPresent(value -> Checks.within(value, -60, 120, "ambientCelsius"));
+        Checks.present(repeatability, "repeatability");
+    }
+
+    /** Makes a bench whose repeatability was not studied. */
+    public Bench(
+            String place,
+            Supply supply,
+            Cable cable,
+            List<Meter> meters,
+            List<Part> parts,
+            OptionalDouble ambientCelsius) {
+        this(place, supply, cable, meters, parts, ambientCelsius, Optional.empty());
     }
 
     /** Returns the first meter that reads a quantity, or empty when the bench has none. */
@@ -35,31 +54,36 @@ public record Bench(
 
     /** Returns this bench with another place. */
     public Bench withPlace(String newPlace) {
-        return new Bench(newPlace, supply, cable, meters, parts, ambientCelsius);
+        return new Bench(newPlace, supply, cable, meters, parts, ambientCelsius, repeatability);
     }
 
     /** Returns this bench with another supply. */
     public Bench withSupply(Supply newSupply) {
-        return new Bench(place, newSupply, cable, meters, parts, ambientCelsius);
+        return new Bench(place, newSupply, cable, meters, parts, ambientCelsius, repeatability);
     }
 
     /** Returns this bench with another cable. */
     public Bench withCable(Cable newCable) {
-        return new Bench(place, supply, newCable, meters, parts, ambientCelsius);
+        return new Bench(place, supply, newCable, meters, parts, ambientCelsius, repeatability);
     }
 
     /** Returns this bench with other meters. */
     public Bench withMeters(List<Meter> newMeters) {
-        return new Bench(place, supply, cable, newMeters, parts, ambientCelsius);
+        return new Bench(place, supply, cable, newMeters, parts, ambientCelsius, repeatability);
     }
 
     /** Returns this bench with other parts. */
     public Bench withParts(List<Part> newParts) {
-        return new Bench(place, supply, cable, meters, newParts, ambientCelsius);
+        return new Bench(place, supply, cable, meters, newParts, ambientCelsius, repeatability);
     }
 
     /** Returns this bench with another usual air temperature, or none. */
     public Bench withAmbientCelsius(OptionalDouble newAmbientCelsius) {
-        return new Bench(place, supply, cable, meters, parts, newAmbientCelsius);
+        return new Bench(place, supply, cable, meters, parts, newAmbientCelsius, repeatability);
+    }
+
+    /** Returns this bench with another repeatability, or none. */
+    public Bench withRepeatability(Optional<Repeatability> newRepeatability) {
+        return new Bench(place, supply, cable, meters, parts, ambientCelsius, newRepeatability);
     }
 }

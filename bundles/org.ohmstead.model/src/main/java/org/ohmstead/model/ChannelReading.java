@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
  * @param uncertaintyParts budget of the power
  * @param sweep the levels, rising
  * @param harmonics of the capture nearest to the end point
+ * @param correlations which parts of the budget move together; each names parts by their source
  */
 public record ChannelReading(
         String channel,
@@ -36,7 +37,8 @@ public record ChannelReading(
         OptionalDouble supplyAmps,
         List<UncertaintyPart> uncertaintyParts,
         List<SweepPoint> sweep,
-        List<HarmonicFigure> harmonics) {
+        List<HarmonicFigure> harmonics,
+        List<PartCorrelation> correlations) {
     public ChannelReading {
         Checks.named(channel, "channel");
         Checks.present(outcome, "outcome");
@@ -51,5 +53,38 @@ public record ChannelReading(
         uncertaintyParts = List.copyOf(uncertaintyParts);
         sweep = List.copyOf(sweep);
         harmonics = List.copyOf(harmonics);
+        correlations = List.copyOf(correlations);
+    }
+
+    /** Makes what a channel gave, of whose budget no parts move together. */
+    public ChannelReading(
+            String channel,
+            EndPointOutcome outcome,
+            double loadOhms,
+            double powerWatts,
+            double standardUncertaintyWatts,
+            double outputVoltsRms,
+            double frequencyHz,
+            double thdFRatio,
+            double supplyVolts,
+            OptionalDouble supplyAmps,
+            List<UncertaintyPart> uncertaintyParts,
+            List<SweepPoint> sweep,
+            List<HarmonicFigure> harmonics) {
+        this(
+                channel,
+                outcome,
+                loadOhms,
+                powerWatts,
+                standardUncertaintyWatts,
+                outputVoltsRms,
+                frequencyHz,
+                thdFRatio,
+                supplyVolts,
+                supplyAmps,
+                uncertaintyParts,
+                sweep,
+                harmonics,
+                List.of());
     }
 }

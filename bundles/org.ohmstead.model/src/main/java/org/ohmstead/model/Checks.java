@@ -25,6 +25,14 @@ final class Checks {
         return value;
     }
 
+    static double atLeast(double value, double lowest, String name) {
+        if (!Double.isFinite(value) || value < lowest) {
+            throw new IllegalArgumentException(
+                    name + " is " + value + "; it must be a finite number of at least " + lowest);
+        }
+        return value;
+    }
+
     static double finite(double value, String name) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(name + " is " + value + "; it must be a finite number");

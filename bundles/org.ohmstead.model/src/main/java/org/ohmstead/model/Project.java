@@ -19,6 +19,8 @@ import java.util.Set;
  * @param sheet settings of the results sheet
  * @param setAside readings that are left out of curves and verdicts; each entry once
  * @param heat what the forecast of heat, current and time needs
+ * @param checkStandards what shows whether the bench still is what it was
+ * @param sharedLog where the laboratory's shared log lies, when there is one
  */
 public record Project(
         String title,
@@ -28,7 +30,9 @@ public record Project(
         List<Step> plan,
         SheetSettings sheet,
         List<SetAside> setAside,
-        HeatData heat) {
+        HeatData heat,
+        List<CheckStandard> checkStandards,
+        Optional<SharedLog> sharedLog) {
     public Project {
         Checks.named(title, "title");
         Checks.present(amplifier, "amplifier");
@@ -38,6 +42,8 @@ public record Project(
         Checks.present(sheet, "sheet");
         setAside = List.copyOf(setAside);
         Checks.present(heat, "heat");
+        checkStandards = List.copyOf(checkStandards);
+        Checks.present(sharedLog, "sharedLog");
         Set<String> entries = new HashSet<>();
         for (SetAside each : setAside) {
             if (!entries.add(each.entryId())) {
@@ -45,6 +51,19 @@ public record Project(
                         "setAside is holding the entry \"" + each.entryId() + "\" twice; a reading is set aside once");
             }
         }
+    }
+
+    /** Makes a project without check standards and without a shared log. */
+    public Project(
+            String title,
+            Amplifier amplifier,
+            Bench bench,
+            List<BenchLoad> loads,
+            List<Step> plan,
+            SheetSettings sheet,
+            List<SetAside> setAside,
+            HeatData heat) {
+        this(title, amplifier, bench, loads, plan, sheet, setAside, heat, List.of(), Optional.empty());
     }
 
     /** Makes a project of which no reading is set aside, and of whose heat nothing is known. */
@@ -76,43 +95,58 @@ public record Project(
         return plan.stream().filter(step -> step.id().equals(id)).findFirst();
     }
 
+    /** Returns the check standard with an id, or empty. */
+    public Optional<CheckStandard> checkStandard(String id) {
+        return checkStandards.stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
     /** Returns this project with another amplifier. */
     public Project withAmplifier(Amplifier newAmplifier) {
-        return new Project(title, newAmplifier, bench, loads, plan, sheet, setAside, heat);
+        return new Project(title, newAmplifier, bench, loads, plan, sheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with another bench. */
     public Project withBench(Bench newBench) {
-        return new Project(title, amplifier, newBench, loads, plan, sheet, setAside, heat);
+        return new Project(title, amplifier, newBench, loads, plan, sheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with other loads. */
     public Project withLoads(List<BenchLoad> newLoads) {
-        return new Project(title, amplifier, bench, newLoads, plan, sheet, setAside, heat);
+        return new Project(title, amplifier, bench, newLoads, plan, sheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with another plan. */
     public Project withPlan(List<Step> newPlan) {
-        return new Project(title, amplifier, bench, loads, newPlan, sheet, setAside, heat);
+        return new Project(title, amplifier, bench, loads, newPlan, sheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with other sheet settings. */
     public Project withSheet(SheetSettings newSheet) {
-        return new Project(title, amplifier, bench, loads, plan, newSheet, setAside, heat);
+        return new Project(title, amplifier, bench, loads, plan, newSheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with another title. */
     public Project withTitle(String newTitle) {
-        return new Project(newTitle, amplifier, bench, loads, plan, sheet, setAside, heat);
+        return new Project(newTitle, amplifier, bench, loads, plan, sheet, setAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with other readings set aside. */
     public Project withSetAside(List<SetAside> newSetAside) {
-        return new Project(title, amplifier, bench, loads, plan, sheet, newSetAside, heat);
+        return new Project(title, amplifier, bench, loads, plan, sheet, newSetAside, heat, checkStandards, sharedLog);
     }
 
     /** Returns this project with other data for the forecast of heat. */
     public Project withHeat(HeatData newHeat) {
-        return new Project(title, amplifier, bench, loads, plan, sheet, setAside, newHeat);
+        return new Project(title, amplifier, bench, loads, plan, sheet, setAside, newHeat, checkStandards, sharedLog);
+    }
+
+    /** Returns this project with other check standards. */
+    public Project withCheckStandards(List<CheckStandard> newCheckStandards) {
+        return new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat, newCheckStandards, sharedLog);
+    }
+
+    /** Returns this project with another shared log, or none. */
+    public Project withSharedLog(Optional<SharedLog> newSharedLog) {
+        return new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat, checkStandards, newSharedLog);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Set;
 /** Finds what is wrong or risky in a project as a whole, beyond what each record's constructor checks. */
 public final class ProjectChecks {
     private static final double SAME_LOAD_RATIO = 0.05;
+    private static final double MOST_HEATING_RATIO = 0.5;
 
     private ProjectChecks() {}
 
@@ -27,12 +28,16 @@ public final class ProjectChecks {
         List<Problem> problems = new ArrayList<>();
         checkIds(project, problems);
         checkRatings(project, problems);
+        LabChecks.checkPrice(project, problems);
         checkMeters(project, today, problems);
         checkLoads(project, problems);
         for (int index = 0; index < project.plan().size(); index++) {
             checkStep(project, project.plan().get(index), "$.plan[" + index + "]", problems);
         }
+        LabChecks.checkVerdictRule(project, problems);
         checkRests(project, problems);
+        LabChecks.checkStandards(project, problems);
+        LabChecks.checkSharedLog(project, problems);
         return List.copyOf(problems);
     }
 
@@ -56,6 +61,7 @@ public final class ProjectChecks {
         unique(project.bench().parts().stream().map(Part::id).toList(), "$.bench.parts", problems);
         unique(project.loads().stream().map(BenchLoad::id).toList(), "$.loads", problems);
         unique(project.plan().stream().map(Step::id).toList(), "$.plan", problems);
+        unique(project.checkStandards().stream().map(CheckStandard::id).toList(), "$.checkStandards", problems);
     }
 
     private static void unique(List<String> ids, String where, List<Problem> problems) {
@@ -107,14 +113,7 @@ public final class ProjectChecks {
         }
         for (int index = 0; index < project.bench().meters().size(); index++) {
             Meter meter = project.bench().meters().get(index);
-            if (meter.isOverdueOn(today)) {
-                problems.add(new Problem(
-                        Severity.WARNING,
-                        "$.bench.meters[" + index + "].calibrationDueOn",
-                        "The calibration of \"" + meter.name() + "\" ran out on "
-                                + meter.calibrationDueOn().orElseThrow() + ".",
-                        "Have it calibrated; until then its readings are marked as overdue."));
-            }
+            LabChecks.checkCalibration(meter, "$.bench.meters[" + index + "]", today, problems);
         }
     }
 
@@ -135,7 +134,25 @@ public final class ProjectChecks {
                                     load.nominalOhms()),
                             "Measure it again by four wires, or build it nearer to its nominal value."));
                 }
+                checkHeating(load, branch, "$.loads[" + index + "].branches[" + branch + "]", problems);
             }
+        }
+    }
+
+    private static void checkHeating(BenchLoad load, int branch, String where, List<Problem> problems) {
+        double ratio = load.branches().get(branch).heatingRatio();
+        if (ratio > MOST_HEATING_RATIO) {
+            problems.add(
+                    new Problem(
+                            Severity.WARNING,
+                            where + ".heatingRatio",
+                            String.format(
+                                    Locale.ROOT,
+                                    "The load \"%s\" is said to change its resistance by up to %.3g %% when it is hot, more than %.0f %%.",
+                                    load.id(),
+                                    100 * ratio,
+                                    100 * MOST_HEATING_RATIO),
+                            "Enter it as a ratio, for example 0.01 for 1 %; a load that really changes so much tells little of power."));
         }
     }
 

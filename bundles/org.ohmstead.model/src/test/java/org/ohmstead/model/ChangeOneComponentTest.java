@@ -57,6 +57,17 @@ class ChangeOneComponentTest {
         records.add(project.heat().amplifier());
         records.add(project.heat().supply());
         records.add(project.heat().pacing());
+        CheckStandard standard = project.checkStandards().get(0);
+        records.add(standard);
+        records.add(meter.stability());
+        Repeatability repeatability = project.bench().repeatability().orElseThrow();
+        records.add(repeatability);
+        VerdictRule verdictRule = project.sheet().verdictRule().orElseThrow();
+        records.add(verdictRule);
+        Price price = project.amplifier().price().orElseThrow();
+        records.add(price);
+        SharedLog sharedLog = project.sharedLog().orElseThrow();
+        records.add(sharedLog);
         records.add(new Stimulus.ContinuousSine(1000));
         records.add(new Stimulus.ToneBurst(1000, 0.02, 0.5, -20));
         return records.stream();
@@ -103,6 +114,8 @@ class ChangeOneComponentTest {
             return Optional.empty();
         } else if (value instanceof Optional<?>) {
             return Optional.of(LocalDate.of(2031, 5, 6));
+        } else if (value instanceof LocalDate day) {
+            return day.plusDays(1);
         } else if (value instanceof List<?> list
                 && list.size() == 1
                 && (list.get(0) instanceof SetAside || list.get(0) instanceof Rest)) {
@@ -131,6 +144,8 @@ class ChangeOneComponentTest {
             return traits.withMeasured(!traits.measured());
         } else if (value instanceof Accuracy accuracy) {
             return accuracy.withFixed(9);
+        } else if (value instanceof MeterStability stability) {
+            return stability.withFromCelsius(9);
         } else if (value instanceof SheetSettings sheet) {
             return sheet.withRemarks("changed");
         } else if (value instanceof Stimulus stimulus) {

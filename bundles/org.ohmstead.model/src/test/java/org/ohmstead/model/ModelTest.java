@@ -127,6 +127,33 @@ class ModelTest {
     }
 
     @Test
+    void aBranchSaysNothingOfHeatAndLeadsUnlessItIsTold() {
+        LoadBranch cold = new LoadBranch(4, 0.01, 0, "");
+        assertEquals(new LoadBranch(4, 0.01, 0, "", 0, 0), cold);
+        assertThrows(IllegalArgumentException.class, () -> cold.withHeatingRatio(-0.01));
+        assertThrows(IllegalArgumentException.class, () -> cold.withHeatingRatio(1.01));
+        assertThrows(IllegalArgumentException.class, () -> cold.withLeadStandardUncertaintyOhms(-1e-6));
+        assertThrows(IllegalArgumentException.class, () -> cold.withLeadStandardUncertaintyOhms(Double.NaN));
+    }
+
+    @Test
+    void doubtsALoadThatChangesByMoreThanHalfWhenHot() {
+        Project project = SampleProject.sound();
+        BenchLoad load = project.loads().get(0);
+        LoadBranch branch = load.branches().get(0);
+        Project half = project.withLoads(List.of(
+                load.withBranches(List.of(branch, branch.withHeatingRatio(0.5))),
+                project.loads().get(1)));
+        assertEquals(List.of(), ProjectChecks.check(half, LocalDate.of(2026, 3, 2)));
+        Problem problem = only(project.withLoads(List.of(
+                load.withBranches(List.of(branch, branch.withHeatingRatio(0.6))),
+                project.loads().get(1))));
+        assertEquals("$.loads[0].branches[1].heatingRatio", problem.where());
+        assertEquals(Severity.WARNING, problem.severity());
+        assertTrue(problem.what().contains("up to 60.0 % when it is hot, more than 50 %"), problem.what());
+    }
+
+    @Test
     void overdueIsAfterTheLastDay() {
         Meter meter = SampleProject.sound().bench().meters().get(0);
         assertFalse(meter.isOverdueOn(LocalDate.of(2027, 1, 15)));

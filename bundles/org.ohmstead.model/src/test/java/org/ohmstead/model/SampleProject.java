@@ -24,7 +24,8 @@ final class SampleProject {
                 List.of(new Fuse(30, "blade", "on the amplifier")),
                 OptionalDouble.empty(),
                 List.of(new Rating("r1", PowerKind.CONTINUOUS, Mode.STEREO, 4, 60, 14.4, 0.01, 1000, "")),
-                "");
+                "",
+                Optional.of(new Price(249, "EUR", LocalDate.of(2026, 2, 1))));
         Bench bench = new Bench(
                 "Bench 1",
                 new Supply("Supply", 0, 16, 100),
@@ -38,7 +39,8 @@ final class SampleProject {
                                 accuracy,
                                 Optional.of(LocalDate.of(2026, 1, 15)),
                                 Optional.of(LocalDate.of(2027, 1, 15)),
-                                ""),
+                                "",
+                                new MeterStability(0.0004, 2.1, 0.0003, 0.00005, 19, 27)),
                         new Meter(
                                 "m2",
                                 MeterQuantity.SUPPLY_VOLTS,
@@ -56,7 +58,8 @@ final class SampleProject {
                                 OptionalDouble.of(1.2),
                                 OptionalDouble.of(0.9),
                                 Optional.of(new PulseRule(5, 5))))),
-                OptionalDouble.of(23));
+                OptionalDouble.of(23),
+                Optional.of(new Repeatability(0.002, 9, "ten powers in a row")));
         LoadBranch four = new LoadBranch(4.01, 0.004, 0, "8R||8R");
         LoadBranch two = new LoadBranch(2.01, 0.004, 0, "");
         return new Project(
@@ -74,9 +77,22 @@ final class SampleProject {
                         new Stimulus.ContinuousSine(1000),
                         new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F),
                         false)),
-                new SheetSettings("", "", 0.95, ""),
+                new SheetSettings("", "", 0.95, "", Optional.of(new VerdictRule(VerdictKind.GUARDED_ACCEPTANCE, 0.05))),
                 List.of(new SetAside("R0003", "load lead was loose")),
-                heat());
+                heat(),
+                List.of(new CheckStandard(
+                        "ten",
+                        "Resistor of 10 ohm at 10 V",
+                        "",
+                        CheckStandard.POWER,
+                        "",
+                        "W",
+                        20,
+                        0.01,
+                        OptionalDouble.of(10),
+                        OptionalDouble.of(0.02),
+                        1)),
+                Optional.of(new SharedLog("localhost", 5432, "lab", "bench-1", "lab.pem")));
     }
 
     private static HeatData heat() {

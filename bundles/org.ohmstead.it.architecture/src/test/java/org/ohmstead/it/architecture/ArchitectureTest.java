@@ -178,7 +178,7 @@ class ArchitectureTest {
                 .haveNameMatching(
                         "(?i).*(Volts|VoltsRms|VoltsPeak|Amps|AmpsRms|Ohms|Watts|Hz|Seconds|Celsius|Kelvin"
                                 + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
-                                + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
+                                + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|coefficient|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
                 .check(all);
     }
 
@@ -189,6 +189,7 @@ class ArchitectureTest {
                                 "org.ohmstead.units.Unit",
                                 "org.ohmstead.model.StopLimit",
                                 "org.ohmstead.model.StopLimit$Quantity")::contains)
-                || type.getName().equals("org.ohmstead.model.MeasuredFigure");
+                || Set.of("org.ohmstead.model.MeasuredFigure", "org.ohmstead.model.Price")
+                        .contains(type.getName());
     }
 }

@@ -177,9 +177,14 @@ class ProjectFileErrorsTest {
 
     @Test
     void endsTooEarlySaysSo() throws Exception {
-        Files.writeString(file, good.substring(0, good.length() / 2));
-        ProjectFileException failure = assertThrows(ProjectFileException.class, () -> ProjectFile.read(file));
-        assertTrue(failure.getMessage().contains("the file ends too early"), failure.getMessage());
+        int comma = good.indexOf(",\n", good.length() / 2);
+        int open = good.indexOf("{\n", good.length() / 2);
+        // Within a line, before and after the comma of an entry, and after what opens an object.
+        for (int length : new int[] {comma - 1, comma, comma + 1, comma + 4, open, open + 1}) {
+            Files.writeString(file, good.substring(0, length));
+            ProjectFileException failure = assertThrows(ProjectFileException.class, () -> ProjectFile.read(file));
+            assertTrue(failure.getMessage().contains("the file ends too early"), failure.getMessage());
+        }
     }
 
     @ParameterizedTest

@@ -21,7 +21,8 @@ class ReadingJsonTest {
     @Test
     void theTextIsCanonical() {
         String text = ReadingJson.toCanonicalText(Samples.reading());
-        assertTrue(text.startsWith("{\"channels\":[{\"channel\":\"A\",\"frequencyHz\":999.9999999999999,"), text);
+        assertTrue(
+                text.startsWith("{\"channels\":[{\"channel\":\"A\",\"correlations\":[{\"coefficient\":-0.25,"), text);
         assertTrue(text.contains("\"standardUncertaintyWatts\":0.30000000000000004"), text);
         assertTrue(text.contains("{\"order\":2,\"ratioToFundamental\":1e-21}"), text);
         assertFalse(text.contains("\n"), text);

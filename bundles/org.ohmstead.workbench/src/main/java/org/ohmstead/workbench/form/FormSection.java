@@ -110,6 +110,11 @@ public final class FormSection extends Composite {
         return new TextField(this, fieldId, label, true);
     }
 
+    /** Adds a short text that must not be empty. */
+    public WordField word(String fieldId, String label) {
+        return new WordField(this, fieldId, label);
+    }
+
     /** Adds a text of several lines that may be empty. */
     public TextField lines(String fieldId, String label) {
         return new TextField(this, fieldId, label, false, true);

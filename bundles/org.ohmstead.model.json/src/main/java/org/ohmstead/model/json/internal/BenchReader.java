@@ -12,10 +12,12 @@ import org.ohmstead.model.Bench;
 import org.ohmstead.model.Cable;
 import org.ohmstead.model.Meter;
 import org.ohmstead.model.MeterQuantity;
+import org.ohmstead.model.MeterStability;
 import org.ohmstead.model.Mounting;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.PartTraits;
 import org.ohmstead.model.PulseRule;
+import org.ohmstead.model.Repeatability;
 import org.ohmstead.model.Supply;
 import org.ohmstead.model.json.ProjectFileException;
 
@@ -31,7 +33,20 @@ public final class BenchReader {
         List<Part> parts = in.list("parts", "a resistor of the stock", BenchReader::part);
         OptionalDouble ambient =
                 in.optionalNumber("ambientCelsius", "air temperature in degrees Celsius, for example 23");
-        return in.build(() -> new Bench(place, supply, cable, meters, parts, ambient));
+        Optional<Repeatability> repeatability =
+                repeatability(in.optionalObject("repeatability", "how closely the bench finds the same power again"));
+        return in.build(() -> new Bench(place, supply, cable, meters, parts, ambient, repeatability));
+    }
+
+    private static Optional<Repeatability> repeatability(Optional<FieldReader> present) throws ProjectFileException {
+        if (present.isEmpty()) {
+            return Optional.empty();
+        }
+        FieldReader in = present.get();
+        double ratio = in.number("ratio", "standard deviation of a power as a ratio, 0.002 for 0.2 %");
+        double freedom = in.number("degreesOfFreedom", "of that standard deviation, 9 for ten powers");
+        String origin = in.text("origin");
+        return Optional.of(in.build(() -> new Repeatability(ratio, freedom, origin)));
     }
 
     private static Supply supply(FieldReader in) throws ProjectFileException {
@@ -60,7 +75,22 @@ public final class BenchReader {
         Optional<LocalDate> calibratedOn = in.optionalDay("calibratedOn", "day of the last calibration");
         Optional<LocalDate> dueOn = in.optionalDay("calibrationDueOn", "day on which the calibration runs out");
         String certificate = in.text("certificate");
-        return in.build(() -> new Meter(id, quantity, name, serialNumber, accuracy, calibratedOn, dueOn, certificate));
+        Optional<FieldReader> beyond = in.optionalObject("stability", "what is known beyond the specification");
+        MeterStability stability = beyond.isPresent() ? stability(beyond.get()) : MeterStability.NONE;
+        return in.build(() ->
+                new Meter(id, quantity, name, serialNumber, accuracy, calibratedOn, dueOn, certificate, stability));
+    }
+
+    private static MeterStability stability(FieldReader in) throws ProjectFileException {
+        double expanded = in.number(
+                "certificateExpandedRatio", "expanded uncertainty of the certificate as a ratio, 0.0005 for 0.05 %");
+        double factor = in.number("certificateCoverageFactor", "coverage factor k of it, usually 2");
+        double drift = in.number("driftRatioPerYear", "bound on the drift in a year as a ratio, 0.001 for 0.1 %");
+        double temperature = in.number(
+                "temperatureRatioPerKelvin", "bound on the change for each kelvin as a ratio, 0.0001 for 0.01 %");
+        double from = in.number("fromCelsius", "lowest temperature of the specification, for example 18");
+        double to = in.number("toCelsius", "highest temperature of the specification, for example 28");
+        return in.build(() -> new MeterStability(expanded, factor, drift, temperature, from, to));
     }
 
     private static Accuracy accuracy(FieldReader in) throws ProjectFileException {

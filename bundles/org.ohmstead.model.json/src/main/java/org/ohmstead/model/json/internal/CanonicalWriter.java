@@ -67,6 +67,10 @@ public final class CanonicalWriter {
 
     private static void appendText(String text, StringBuilder out) {
         out.append('"');
+        if (isPlain(text)) {
+            out.append(text).append('"');
+            return;
+        }
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int codePoint = text.codePointAt(at);
             if (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE) {
@@ -76,6 +80,17 @@ public final class CanonicalWriter {
             appendCharacter(codePoint, out);
         }
         out.append('"');
+    }
+
+    /** Nearly all texts are: they can be written as they are. */
+    private static boolean isPlain(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char each = text.charAt(at);
+            if (each < ' ' || each == '"' || each == '\\' || Character.isSurrogate(each)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void appendCharacter(int codePoint, StringBuilder out) {
@@ -105,6 +120,10 @@ public final class CanonicalWriter {
         if (value == 0) {
             return "0";
         }
+        String plain = NumberOutput.toString(value, true);
+        if (isShortest(plain)) {
+            return plain.endsWith(".0") ? plain.substring(0, plain.length() - 2) : plain;
+        }
         BigDecimal shortest = shortest(Math.abs(value));
         String digits = shortest.unscaledValue().toString();
         int pointAt = digits.length() - shortest.scale();
@@ -115,6 +134,24 @@ public final class CanonicalWriter {
             return sign + digits.charAt(0) + fraction + "e" + exponentSign + Math.abs(pointAt - 1);
         }
         return sign + shortest.toPlainString();
+    }
+
+    /** Returns whether the library's text, as far as it goes without an exponent, has the fewest digits: only of two there may be one. */
+    private static boolean isShortest(String text) {
+        int digits = 0;
+        int zeros = 0;
+        for (int at = 0; at < text.length(); at++) {
+            char each = text.charAt(at);
+            if (each == '0') {
+                zeros += digits > 0 ? 1 : 0;
+            } else if (each >= '1' && each <= '9') {
+                digits += 1 + zeros;
+                zeros = 0;
+            } else if (each != '.' && each != '-') {
+                return false;
+            }
+        }
+        return digits != 2;
     }
 
     /**

@@ -187,6 +187,12 @@ public final class FieldReader {
                 .orElseThrow();
     }
 
+    /** Returns the value of an enum that may be left out, spelled in camel case. */
+    public <E extends Enum<E>> Optional<E> optionalChoice(String name, Class<E> type, String what)
+            throws ProjectFileException {
+        return optional(name).isPresent() ? Optional.of(choice(name, type, what)) : Optional.empty();
+    }
+
     /** Returns a text that must be one of some. */
     public String choice(String name, List<String> allowed, String what) throws ProjectFileException {
         String needed =
@@ -200,17 +206,18 @@ public final class FieldReader {
 
     /** Returns a day that may be left out. */
     public Optional<LocalDate> optionalDay(String name, String what) throws ProjectFileException {
-        Optional<JsonNode> value = optional(name);
-        if (value.isEmpty()) {
-            return Optional.empty();
-        }
+        return optional(name).isPresent() ? Optional.of(day(name, what)) : Optional.empty();
+    }
+
+    /** Returns a day that must be there. */
+    public LocalDate day(String name, String what) throws ProjectFileException {
+        String needed = "a day as \"year-month-day\"";
+        String example = what + ", for example \"2026-03-02\"";
+        JsonNode value = required(name, needed, example);
         try {
-            return Optional.of(LocalDate.parse(value.get().asText()));
+            return LocalDate.parse(value.asText());
         } catch (DateTimeParseException wrong) {
-            throw source.fault(
-                    fieldPath(name),
-                    wrong(value.get(), "a day as \"year-month-day\"", what + ", for example \"2026-03-02\""),
-                    wrong);
+            throw source.fault(fieldPath(name), wrong(value, needed, example), wrong);
         }
     }
 

@@ -3,11 +3,14 @@
 
 package org.ohmstead.model.json.internal;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Bench;
 import org.ohmstead.model.BenchLoad;
+import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Fuse;
 import org.ohmstead.model.HeatData;
@@ -15,13 +18,17 @@ import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Price;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.SetAside;
+import org.ohmstead.model.SharedLog;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SupplyType;
+import org.ohmstead.model.VerdictKind;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.model.json.ProjectFileException;
 
 /** Reads a project from the content of its file. */
@@ -43,7 +50,12 @@ public final class ProjectReader {
         List<SetAside> setAside =
                 in.list("setAside", "a reading left out of curves and verdicts", ProjectReader::setAside);
         HeatData heat = HeatReader.heat(in.optionalObject("heat", "what the forecast of heat needs"));
-        return in.build(() -> new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat));
+        List<CheckStandard> checkStandards =
+                in.list("checkStandards", "something steady that the bench measures again", LabReader::checkStandard);
+        Optional<SharedLog> sharedLog =
+                LabReader.sharedLog(in.optionalObject("sharedLog", "where the laboratory's shared log lies"));
+        return in.build(() ->
+                new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat, checkStandards, sharedLog));
     }
 
     private static SetAside setAside(FieldReader in) throws ProjectFileException {
@@ -66,8 +78,30 @@ public final class ProjectReader {
                 "heatSinkKelvinPerWatt", "thermal resistance in kelvin per watt above 0, for example 0.6");
         List<Rating> ratings = in.list("ratings", "a claim of the amplifier's maker", ProjectReader::rating);
         String notes = in.text("notes");
+        Optional<Price> price = price(in.optionalObject("price", "what the amplifier cost"));
         return in.build(() -> new Amplifier(
-                maker, model, serialNumber, channelCount, supplyType, lowestLoads, fuses, heatSink, ratings, notes));
+                maker,
+                model,
+                serialNumber,
+                channelCount,
+                supplyType,
+                lowestLoads,
+                fuses,
+                heatSink,
+                ratings,
+                notes,
+                price));
+    }
+
+    private static Optional<Price> price(Optional<FieldReader> present) throws ProjectFileException {
+        if (present.isEmpty()) {
+            return Optional.empty();
+        }
+        FieldReader in = present.get();
+        double amount = in.number("amount", "in units of the currency, for example 249");
+        String currency = in.requiredText("currency", "the currency's three letters, for example \"EUR\"");
+        LocalDate on = in.day("on", "day for which the price holds");
+        return Optional.of(in.build(() -> new Price(amount, currency, on)));
     }
 
     private static LowestLoad lowestLoad(FieldReader in) throws ProjectFileException {
@@ -113,7 +147,14 @@ public final class ProjectReader {
                 "standardUncertaintyOhms", "standard uncertainty of the resistance in ohms, for example 0.005");
         double inductance = in.number("inductanceHenries", "series inductance in henries, for example 0.000002, or 0");
         String network = in.text("network");
-        return in.build(() -> new LoadBranch(ohms, uncertainty, inductance, network));
+        double heating = in.optionalNumber(
+                        "heatingRatio", "bound on the change of the resistance when hot as a ratio, 0.01 for 1 %")
+                .orElse(0);
+        double leads = in.optionalNumber(
+                        "leadStandardUncertaintyOhms",
+                        "standard uncertainty of what leads and contacts add in ohms, for example 0.002")
+                .orElse(0);
+        return in.build(() -> new LoadBranch(ohms, uncertainty, inductance, network, heating, leads));
     }
 
     private static Step step(FieldReader in) throws ProjectFileException {
@@ -133,6 +174,17 @@ public final class ProjectReader {
         String preparedBy = in.text("preparedBy");
         double confidence = in.number("confidence", "the sureness a verdict needs as a ratio, usually 0.95");
         String remarks = in.text("remarks");
-        return in.build(() -> new SheetSettings(laboratory, preparedBy, confidence, remarks));
+        Optional<VerdictRule> rule = verdictRule(in.optionalObject("verdictRule", "how ratings are judged"));
+        return in.build(() -> new SheetSettings(laboratory, preparedBy, confidence, remarks, rule));
+    }
+
+    private static Optional<VerdictRule> verdictRule(Optional<FieldReader> present) throws ProjectFileException {
+        if (present.isEmpty()) {
+            return Optional.empty();
+        }
+        FieldReader in = present.get();
+        VerdictKind kind = in.choice("kind", VerdictKind.class, "which decisions a guard band makes safer");
+        double risk = in.number("riskRatio", "highest chance of a wrong decision as a ratio, 0.05 for 5 %");
+        return Optional.of(in.build(() -> new VerdictRule(kind, risk)));
     }
 }

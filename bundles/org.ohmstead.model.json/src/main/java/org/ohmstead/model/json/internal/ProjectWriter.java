@@ -15,15 +15,19 @@ import org.ohmstead.model.HeatData;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.LowestLoad;
 import org.ohmstead.model.Meter;
+import org.ohmstead.model.MeterStability;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.PartTraits;
+import org.ohmstead.model.Price;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.Repeatability;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Supply;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.model.json.ProjectFile;
 
 /** Turns a project into the content of its file. */
@@ -44,6 +48,10 @@ public final class ProjectWriter {
         if (!project.heat().equals(HeatData.NONE)) {
             object.node("heat", HeatWriter.heat(project.heat()));
         }
+        if (!project.checkStandards().isEmpty()) {
+            object.list("checkStandards", project.checkStandards(), LabWriter::checkStandard);
+        }
+        project.sharedLog().ifPresent(shared -> object.node("sharedLog", LabWriter.sharedLog(shared)));
         return object.end();
     }
 
@@ -55,7 +63,7 @@ public final class ProjectWriter {
     }
 
     private static ObjectNode amplifier(Amplifier amplifier) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("maker", amplifier.maker())
                 .text("model", amplifier.model())
                 .text("serialNumber", amplifier.serialNumber())
@@ -65,7 +73,16 @@ public final class ProjectWriter {
                 .list("fuses", amplifier.fuses(), ProjectWriter::fuse)
                 .number("heatSinkKelvinPerWatt", amplifier.heatSinkKelvinPerWatt())
                 .list("ratings", amplifier.ratings(), ProjectWriter::rating)
-                .text("notes", amplifier.notes())
+                .text("notes", amplifier.notes());
+        amplifier.price().ifPresent(price -> object.node("price", price(price)));
+        return object.end();
+    }
+
+    private static ObjectNode price(Price price) {
+        return ObjectBuilder.begin()
+                .number("amount", price.amount())
+                .text("currency", price.currency())
+                .text("on", price.on().toString())
                 .end();
     }
 
@@ -99,13 +116,22 @@ public final class ProjectWriter {
     }
 
     private static ObjectNode bench(Bench bench) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("place", bench.place())
                 .node("supply", supply(bench.supply()))
                 .node("cable", cable(bench.cable()))
                 .list("meters", bench.meters(), ProjectWriter::meter)
                 .list("parts", bench.parts(), ProjectWriter::part)
-                .number("ambientCelsius", bench.ambientCelsius())
+                .number("ambientCelsius", bench.ambientCelsius());
+        bench.repeatability().ifPresent(found -> object.node("repeatability", repeatability(found)));
+        return object.end();
+    }
+
+    private static ObjectNode repeatability(Repeatability repeatability) {
+        return ObjectBuilder.begin()
+                .number("ratio", repeatability.ratio())
+                .number("degreesOfFreedom", repeatability.degreesOfFreedom())
+                .text("origin", repeatability.origin())
                 .end();
     }
 
@@ -135,7 +161,22 @@ public final class ProjectWriter {
                 .node("accuracy", accuracy(meter.accuracy()));
         meter.calibratedOn().map(LocalDate::toString).ifPresent(day -> out.text("calibratedOn", day));
         meter.calibrationDueOn().map(LocalDate::toString).ifPresent(day -> out.text("calibrationDueOn", day));
-        return out.text("certificate", meter.certificate()).end();
+        out.text("certificate", meter.certificate());
+        if (!meter.stability().equals(MeterStability.NONE)) {
+            out.node("stability", stability(meter.stability()));
+        }
+        return out.end();
+    }
+
+    private static ObjectNode stability(MeterStability stability) {
+        return ObjectBuilder.begin()
+                .number("certificateExpandedRatio", stability.certificateExpandedRatio())
+                .number("certificateCoverageFactor", stability.certificateCoverageFactor())
+                .number("driftRatioPerYear", stability.driftRatioPerYear())
+                .number("temperatureRatioPerKelvin", stability.temperatureRatioPerKelvin())
+                .number("fromCelsius", stability.fromCelsius())
+                .number("toCelsius", stability.toCelsius())
+                .end();
     }
 
     private static ObjectNode accuracy(Accuracy accuracy) {
@@ -191,12 +232,18 @@ public final class ProjectWriter {
     }
 
     private static ObjectNode branch(LoadBranch branch) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .number("ohms", branch.ohms())
                 .number("standardUncertaintyOhms", branch.standardUncertaintyOhms())
                 .number("inductanceHenries", branch.inductanceHenries())
-                .text("network", branch.network())
-                .end();
+                .text("network", branch.network());
+        if (branch.heatingRatio() > 0) {
+            object.number("heatingRatio", branch.heatingRatio());
+        }
+        if (branch.leadStandardUncertaintyOhms() > 0) {
+            object.number("leadStandardUncertaintyOhms", branch.leadStandardUncertaintyOhms());
+        }
+        return object.end();
     }
 
     private static ObjectNode step(Step step) {
@@ -212,11 +259,19 @@ public final class ProjectWriter {
     }
 
     private static ObjectNode sheet(SheetSettings sheet) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("laboratory", sheet.laboratory())
                 .text("preparedBy", sheet.preparedBy())
                 .number("confidence", sheet.confidence())
-                .text("remarks", sheet.remarks())
+                .text("remarks", sheet.remarks());
+        sheet.verdictRule().ifPresent(rule -> object.node("verdictRule", verdictRule(rule)));
+        return object.end();
+    }
+
+    private static ObjectNode verdictRule(VerdictRule rule) {
+        return ObjectBuilder.begin()
+                .choice("kind", rule.kind())
+                .number("riskRatio", rule.riskRatio())
                 .end();
     }
 }

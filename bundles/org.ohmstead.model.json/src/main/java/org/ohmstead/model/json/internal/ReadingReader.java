@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmstead.model.BudgetInput;
 import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Conditions;
@@ -17,8 +18,11 @@ import org.ohmstead.model.HarmonicFigure;
 import org.ohmstead.model.InstrumentUsed;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PartCorrelation;
+import org.ohmstead.model.PartShape;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.model.UncertaintyPart;
@@ -82,6 +86,8 @@ public final class ReadingReader {
                 in.list("uncertaintyParts", "a row of the uncertainty budget", ReadingReader::uncertaintyPart);
         List<SweepPoint> sweep = in.list("sweep", "one level of the sweep", ReadingReader::sweepPoint);
         List<HarmonicFigure> harmonics = in.list("harmonics", "a harmonic", ReadingReader::harmonic);
+        List<PartCorrelation> correlations =
+                in.list("correlations", "which parts of the budget move together", ReadingReader::correlation);
         return in.build(() -> new ChannelReading(
                 channel,
                 outcome,
@@ -95,14 +101,27 @@ public final class ReadingReader {
                 supplyAmps,
                 parts,
                 sweep,
-                harmonics));
+                harmonics,
+                correlations));
     }
 
     private static UncertaintyPart uncertaintyPart(FieldReader in) throws ProjectFileException {
         String source = in.requiredText("source", "where the uncertainty comes from");
         double uncertainty = in.number("standardUncertaintyWatts", UNCERTAINTY_WATTS);
         boolean shared = in.flag("shared", "whether other readings have the same error");
-        return in.build(() -> new UncertaintyPart(source, uncertainty, shared));
+        PartShape shape = in.optionalChoice("shape", PartShape.class, "how its values are distributed")
+                .orElse(PartShape.NORMAL);
+        OptionalDouble freedom = in.optionalNumber("degreesOfFreedom", "how well it is known, at least 1");
+        Optional<BudgetInput> input =
+                in.optionalChoice("input", BudgetInput.class, "which input of the power it is about");
+        return in.build(() -> new UncertaintyPart(source, uncertainty, shared, shape, freedom, input));
+    }
+
+    private static PartCorrelation correlation(FieldReader in) throws ProjectFileException {
+        String first = in.requiredText("first", "source of the one part");
+        String second = in.requiredText("second", "source of the other part");
+        double coefficient = in.number("coefficient", "correlation coefficient, -1 to 1");
+        return in.build(() -> new PartCorrelation(first, second, coefficient));
     }
 
     private static SweepPoint sweepPoint(FieldReader in) throws ProjectFileException {
@@ -141,8 +160,21 @@ public final class ReadingReader {
         String operator = in.text("operator");
         List<InstrumentUsed> instruments = in.list("instruments", "a meter", ReadingReader::instrument);
         List<CaptureUsed> captures = in.list("captures", "a recorded waveform", ReadingReader::capture);
+        Optional<Specimen> specimen =
+                specimen(in.optionalObject("specimen", "which amplifier it is about, and on which bench"));
         return in.build(() -> new Provenance(
-                revision, procedureId, procedureVersion, softwareVersion, operator, instruments, captures));
+                revision, procedureId, procedureVersion, softwareVersion, operator, instruments, captures, specimen));
+    }
+
+    private static Optional<Specimen> specimen(Optional<FieldReader> present) throws ProjectFileException {
+        if (present.isEmpty()) {
+            return Optional.empty();
+        }
+        FieldReader in = present.get();
+        String amplifier = in.requiredText("amplifier", "maker and model of the amplifier");
+        String serialNumber = in.text("serialNumber");
+        String bench = in.text("bench");
+        return Optional.of(in.build(() -> new Specimen(amplifier, serialNumber, bench)));
     }
 
     private static InstrumentUsed instrument(FieldReader in) throws ProjectFileException {

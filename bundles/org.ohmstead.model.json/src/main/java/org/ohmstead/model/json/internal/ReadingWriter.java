@@ -10,12 +10,15 @@ import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Conditions;
 import org.ohmstead.model.HarmonicFigure;
 import org.ohmstead.model.InstrumentUsed;
+import org.ohmstead.model.PartCorrelation;
+import org.ohmstead.model.PartShape;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.model.UncertaintyPart;
 
-/** Turns a reading into JSON. */
+/** Turns a reading into JSON; what readings of before did not have is left out where it says nothing, so that their text stays. */
 public final class ReadingWriter {
     private ReadingWriter() {}
 
@@ -44,7 +47,7 @@ public final class ReadingWriter {
     }
 
     private static ObjectNode channel(ChannelReading channel) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("channel", channel.channel())
                 .choice("outcome", channel.outcome())
                 .number("loadOhms", channel.loadOhms())
@@ -57,16 +60,32 @@ public final class ReadingWriter {
                 .number("supplyAmps", channel.supplyAmps())
                 .list("uncertaintyParts", channel.uncertaintyParts(), ReadingWriter::uncertaintyPart)
                 .list("sweep", channel.sweep(), ReadingWriter::sweepPoint)
-                .list("harmonics", channel.harmonics(), ReadingWriter::harmonic)
+                .list("harmonics", channel.harmonics(), ReadingWriter::harmonic);
+        if (!channel.correlations().isEmpty()) {
+            object.list("correlations", channel.correlations(), ReadingWriter::correlation);
+        }
+        return object.end();
+    }
+
+    private static ObjectNode correlation(PartCorrelation correlation) {
+        return ObjectBuilder.begin()
+                .text("first", correlation.first())
+                .text("second", correlation.second())
+                .number("coefficient", correlation.coefficient())
                 .end();
     }
 
     private static ObjectNode uncertaintyPart(UncertaintyPart part) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("source", part.source())
                 .number("standardUncertaintyWatts", part.standardUncertaintyWatts())
-                .flag("shared", part.shared())
-                .end();
+                .flag("shared", part.shared());
+        if (part.shape() != PartShape.NORMAL) {
+            object.choice("shape", part.shape());
+        }
+        object.number("degreesOfFreedom", part.degreesOfFreedom());
+        part.input().ifPresent(input -> object.choice("input", input));
+        return object.end();
     }
 
     private static ObjectNode sweepPoint(SweepPoint point) {
@@ -91,14 +110,23 @@ public final class ReadingWriter {
     }
 
     static ObjectNode provenance(Provenance provenance) {
-        return ObjectBuilder.begin()
+        ObjectBuilder object = ObjectBuilder.begin()
                 .text("projectRevision", provenance.projectRevision())
                 .text("procedureId", provenance.procedureId())
                 .text("procedureVersion", provenance.procedureVersion())
                 .text("softwareVersion", provenance.softwareVersion())
                 .text("operator", provenance.operator())
                 .list("instruments", provenance.instruments(), ReadingWriter::instrument)
-                .list("captures", provenance.captures(), ReadingWriter::capture)
+                .list("captures", provenance.captures(), ReadingWriter::capture);
+        provenance.specimen().ifPresent(specimen -> object.node("specimen", specimen(specimen)));
+        return object.end();
+    }
+
+    private static ObjectNode specimen(Specimen specimen) {
+        return ObjectBuilder.begin()
+                .text("amplifier", specimen.amplifier())
+                .text("serialNumber", specimen.serialNumber())
+                .text("bench", specimen.bench())
                 .end();
     }
 

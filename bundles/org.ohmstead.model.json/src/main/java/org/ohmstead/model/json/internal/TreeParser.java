@@ -35,6 +35,10 @@ final class TreeParser {
                     .build())
             .build();
 
+    private static final String TOO_EARLY =
+            "the file ends too early: something that was begun is not closed. Add the missing \"}\", \"]\" or quotation mark,"
+                    + " or take the file from a backup.";
+
     private final JsonSource source;
     private final JsonParser parser;
 
@@ -59,12 +63,6 @@ final class TreeParser {
                         null);
             }
             return root;
-        } catch (JsonEOFException early) {
-            throw at(
-                    source,
-                    early,
-                    "the file ends too early: something that was begun is not closed. Add the missing \"}\", \"]\" or"
-                            + " quotation mark, or take the file from a backup.");
         } catch (StreamConstraintsException tooMuch) {
             throw at(
                     source,
@@ -72,15 +70,22 @@ final class TreeParser {
                     "this goes beyond what is read: at most " + DEEPEST + " objects and lists inside one another, and"
                             + " numbers of at most " + LONGEST_NUMBER + " digits. Check that it is the right file.");
         } catch (JsonProcessingException broken) {
-            throw at(
-                    source,
-                    broken,
-                    "this is not valid JSON: " + plain(broken.getOriginalMessage())
-                            + ". Check commas, quotation marks and brackets here and just before.");
+            throw at(source, broken, endsEarly(broken) ? TOO_EARLY : invalid(broken));
         } catch (IOException failure) {
             throw new ProjectFileException(
                     source.label(), source.label() + " cannot be read: " + AtomicFile.reason(failure) + ".", failure);
         }
+    }
+
+    // Between two entries of an object or list, the parser reports the end of its input as any other fault.
+    private static boolean endsEarly(JsonProcessingException broken) {
+        return broken instanceof JsonEOFException
+                || plain(broken.getOriginalMessage()).startsWith("Unexpected end-of-input");
+    }
+
+    private static String invalid(JsonProcessingException broken) {
+        return "this is not valid JSON: " + plain(broken.getOriginalMessage())
+                + ". Check commas, quotation marks and brackets here and just before.";
     }
 
     private static ProjectFileException at(JsonSource source, JsonProcessingException failure, String sentence) {

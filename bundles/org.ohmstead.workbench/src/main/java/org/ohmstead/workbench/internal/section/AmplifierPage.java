@@ -87,6 +87,8 @@ final class AmplifierPage implements SectionPage {
         Spacing.group(1).applyTo(limits);
         page.part(() -> identity(page, form));
         page.part(() -> kind(page, form));
+        page.part(() -> PriceFields.add(page, form));
+        page.part(() -> notes(page, form));
         page.part(() -> lowestLoads(page, limits));
         page.part(() -> fuses(page, limits));
         page.part(() -> ratings(page));
@@ -159,6 +161,9 @@ final class AmplifierPage implements SectionPage {
                 "heatSinkKelvinPerWatt",
                 Amplifier::heatSinkKelvinPerWatt,
                 Amplifier::withHeatSinkKelvinPerWatt);
+    }
+
+    private static void notes(FormPage page, FormSection form) {
         bind(page, form.lines("notes", "&Notes"), "notes", Amplifier::notes, Amplifier::withNotes);
     }
 

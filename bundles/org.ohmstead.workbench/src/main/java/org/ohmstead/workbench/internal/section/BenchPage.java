@@ -117,6 +117,7 @@ final class BenchPage implements SectionPage {
         Field<OptionalDouble> ambient = form.optionalQuantity("ambient", "&Air temperature", Measure.of(Unit.CELSIUS));
         ambient.setHint("The usual one; leave it empty when it is not known.");
         bind(page, ambient, "ambientCelsius", Bench::ambientCelsius, Bench::withAmbientCelsius);
+        RepeatabilityFields.add(page, form);
     }
 
     private static void supply(FormPage page, Composite parent) {

@@ -22,6 +22,10 @@ import org.ohmstead.workbench.table.TableSpec;
 
 /** Ties the table of branches to the load that is chosen in the table of loads. */
 final class BranchBinding implements Binding {
+    private static final String HEATING_HOVER =
+            "How far its resistance may differ at power because it is hot; 0 when not stated. It counts where the parts of"
+                    + " the bench do not tell how all resistors of the load warm.";
+
     private final FormPage page;
     private final EditTable<BenchLoad> loads;
     private final Label heading;
@@ -57,6 +61,22 @@ final class BranchBinding implements Binding {
                                                 LoadBranch::standardUncertaintyOhms,
                                                 LoadBranch::withStandardUncertaintyOhms)
                                         .withHover(BranchBinding::resistanceHover),
+                                Columns.quantity(
+                                                "leadStandardUncertaintyOhms",
+                                                "Leads, k = 1",
+                                                Measure.milli(Unit.OHM),
+                                                LoadBranch::leadStandardUncertaintyOhms,
+                                                LoadBranch::withLeadStandardUncertaintyOhms)
+                                        .withHover(
+                                                branch -> "Standard uncertainty of what leads and contacts add between"
+                                                        + " where it was measured and where it works; 0 for none."),
+                                Columns.quantity(
+                                                "heatingRatio",
+                                                "When hot \u00b1",
+                                                Measure.percentOfOne(),
+                                                LoadBranch::heatingRatio,
+                                                LoadBranch::withHeatingRatio)
+                                        .withHover(branch -> HEATING_HOVER),
                                 Columns.quantity(
                                         "inductanceHenries",
                                         "Inductance",

@@ -4,6 +4,7 @@
 package org.ohmstead.workbench.internal.section;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +48,12 @@ final class MeterTable {
     }
 
     private static List<Column<Meter>> columns(Supplier<LocalDate> today) {
+        List<Column<Meter>> columns = new ArrayList<>(usualColumns(today));
+        columns.addAll(StabilityColumns.all());
+        return columns;
+    }
+
+    private static List<Column<Meter>> usualColumns(Supplier<LocalDate> today) {
         return List.of(
                 Columns.requiredText("id", "Id", Meter::id, Meter::withId).withWidth(9),
                 Columns.choice(

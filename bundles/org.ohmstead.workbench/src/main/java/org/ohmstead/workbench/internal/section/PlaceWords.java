@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.ohmstead.model.BenchLoad;
+import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.Meter;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.Project;
@@ -37,6 +38,30 @@ final class PlaceWords {
             Map.entry("accuracy.fixed", "fixed part"),
             Map.entry("accuracy.resolution", "resolution"),
             Map.entry("accuracy.coverageFactor", "coverage factor"),
+            Map.entry("stability.certificateExpandedRatio", "certificate uncertainty"),
+            Map.entry("stability.certificateCoverageFactor", "certificate coverage factor"),
+            Map.entry("stability.driftRatioPerYear", "drift"),
+            Map.entry("stability.temperatureRatioPerKelvin", "temperature coefficient"),
+            Map.entry("stability.fromCelsius", "lowest temperature"),
+            Map.entry("stability.toCelsius", "highest temperature"),
+            Map.entry("repeatability.ratio", "repeatability"),
+            Map.entry("repeatability.degreesOfFreedom", "degrees of freedom"),
+            Map.entry("repeatability.origin", "origin of the repeatability"),
+            Map.entry("price.amount", "price"),
+            Map.entry("price.currency", "currency"),
+            Map.entry("price.on", "day of the price"),
+            Map.entry("verdictRule.kind", "verdict rule"),
+            Map.entry("verdictRule.riskRatio", "risk of a wrong verdict"),
+            Map.entry("stepId", "source of the values"),
+            Map.entry("figureId", "figure"),
+            Map.entry("baselineCount", "first values"),
+            Map.entry("significanceRatio", "false alarms"),
+            Map.entry("referenceValue", "true value"),
+            Map.entry("referenceStandardUncertainty", "uncertainty of the true value"),
+            Map.entry("everyDays", "interval"),
+            Map.entry("host", "server"),
+            Map.entry("bench", "name of the bench"),
+            Map.entry("certificateFile", "certificate file"),
             Map.entry("calibratedOn", "calibration day"),
             Map.entry("calibrationDueOn", "calibration due"),
             Map.entry("ohms", "resistance"),
@@ -48,6 +73,8 @@ final class PlaceWords {
             Map.entry("powerLimitWatts", "power limit"),
             Map.entry("standardUncertaintyOhms", "uncertainty"),
             Map.entry("inductanceHenries", "inductance"),
+            Map.entry("heatingRatio", "change when hot"),
+            Map.entry("leadStandardUncertaintyOhms", "uncertainty of the leads"),
             Map.entry("belowLowestLoadConfirmed", "low load confirmed"),
             Map.entry("stimulus.kind", "stimulus"),
             Map.entry("stimulus.frequencyHz", "tone"),
@@ -89,6 +116,9 @@ final class PlaceWords {
             case "bench" -> bench(path, project);
             case "loads" -> load(path, project);
             case "plan" -> row("Step", "Plan", path, 0, project.plan(), Step::id);
+            case "checkStandards" -> row(
+                    "Check standard", "Check standards", path, 0, project.checkStandards(), CheckStandard::id);
+            case "sharedLog" -> withField("Shared log", path.rest(1));
             case "sheet" -> withField("Results sheet", path.rest(1));
             default -> withField("Project file", path.rest(0));
         };

@@ -45,7 +45,9 @@ public final class SectionPages {
                 new PartsPage(),
                 new LoadsPage(),
                 new PlanPage(),
-                new SheetPage());
+                new SheetPage(),
+                new CheckStandardsPage(),
+                new SharedLogPage());
     }
 
     /** Returns all pages in their order. */

@@ -98,9 +98,8 @@ final class SheetPage implements SectionPage {
             }
         });
         bind(page, confidence, "confidence", SheetSettings::confidence, SheetSettings::withConfidence);
-        verdicts.note(
-                "Intervals on the sheet cover the true value with this probability. A rating is met, or falls short, only"
-                        + " when that is at least as sure; otherwise the verdict is undecided.");
+        verdicts.note("Intervals on the sheet cover the true value with this probability.");
+        VerdictFields.add(page, verdicts);
     }
 
     private static <T> void bind(

@@ -13,6 +13,7 @@ import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SupplyType;
+import org.ohmstead.model.VerdictKind;
 import org.ohmstead.units.Unit;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -52,6 +53,14 @@ final class Words {
             case SUPPLY_AMPS -> "supply amperes";
             case LOAD_OHMS -> "load ohms";
             case TEMPERATURE_CELSIUS -> "temperature";
+        };
+    }
+
+    static String of(VerdictKind kind) {
+        return switch (kind) {
+            case SIMPLE_ACCEPTANCE -> "simple acceptance";
+            case GUARDED_ACCEPTANCE -> "guarded acceptance";
+            case GUARDED_REJECTION -> "guarded rejection";
         };
     }
 

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Project;
 
 class LoadsAndPlanTest {
@@ -86,6 +87,37 @@ class LoadsAndPlanTest {
             stage.reveal("$.loads[1].branches[1].ohms");
             assertTrue(stage.table("branches").isFocusControl());
             assertTrue(stage.editTable("branches").message().contains("Measure it again"));
+        }
+    }
+
+    @Test
+    void takesTheLeadsInMilliohmsAndTheHeatInPercent() throws Exception {
+        try (SectionStage stage = SectionStage.open(temp)) {
+            stage.show(new LoadsPage());
+            stage.edit("branches", 1, "leadStandardUncertaintyOhms", "2");
+            assertEquals(Optional.of("Set branch uncertainty of the leads of load 8ohm"), stage.undoName());
+            stage.edit("branches", 1, "heatingRatio", "0.5");
+            assertEquals(Optional.of("Set branch change when hot of load 8ohm"), stage.undoName());
+            LoadBranch branch = stage.project().loads().get(0).branches().get(1);
+            assertEquals(0.002, branch.leadStandardUncertaintyOhms(), 1e-15);
+            assertEquals(0.005, branch.heatingRatio(), 1e-15);
+        }
+    }
+
+    @Test
+    void doubtsABranchThatChangesByMoreThanHalfWhenHot() throws Exception {
+        try (SectionStage stage = SectionStage.open(temp)) {
+            stage.show(new LoadsPage());
+            stage.edit("branches", 0, "heatingRatio", "60");
+            stage.problemAt("$.loads[0].branches[0].heatingRatio");
+            stage.reveal("$.loads[0].branches[0].heatingRatio");
+            assertTrue(
+                    stage.editTable("branches").message().contains("up to 60.0 % when it is hot"),
+                    stage.editTable("branches").message());
+            stage.edit("branches", 0, "heatingRatio", "0.6");
+            stage.waitFor(() -> stage.desk.problems().stream()
+                    .noneMatch(problem -> problem.where().endsWith("heatingRatio")));
+            assertEquals(0.006, stage.project().loads().get(0).branches().get(0).heatingRatio(), 1e-15);
         }
     }
 

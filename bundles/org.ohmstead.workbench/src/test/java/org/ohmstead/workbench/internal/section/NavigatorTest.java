@@ -70,7 +70,7 @@ class NavigatorTest {
             stage.openProject();
             stage.pump();
             assertTrue(stage.find("navigator.tree", Tree.class).isVisible());
-            assertEquals(6, stage.find("navigator.tree", Tree.class).getItem(0).getItemCount());
+            assertEquals(8, stage.find("navigator.tree", Tree.class).getItem(0).getItemCount());
         }
     }
 

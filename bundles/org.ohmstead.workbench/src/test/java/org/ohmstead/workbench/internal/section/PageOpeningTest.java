@@ -58,7 +58,7 @@ class PageOpeningTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"amplifier", "bench", "parts", "loads", "plan", "sheet"})
+    @ValueSource(strings = {"amplifier", "bench", "parts", "loads", "plan", "sheet", "checks", "sharedlog"})
     void noSliceOfAPageTakesMostOfTheTime(String id) throws Exception {
         try (SectionStage stage = SectionStage.open(temp)) {
             SectionPage page = new SectionPages(List.of()).page(id).orElseThrow();

@@ -64,8 +64,16 @@ class SectionLogicTest {
                 "$.bench.parts[0].traits.pulseRule.overloadRatio | Part 8R-250W, short overload",
                 "$.bench.parts[0].sinkKelvinPerWatt | Part 8R-250W, case to air",
                 "$.loads[0].branches[1].ohms | Load 8ohm, branch 2, resistance",
+                "$.loads[0].branches[0].heatingRatio | Load 8ohm, branch 1, change when hot",
                 "$.plan[0].loadId | Step stereo-8ohm-11V5, load",
                 "$.sheet.preparedBy | Results sheet, prepared by",
+                "$.sheet.verdictRule.riskRatio | Results sheet, risk of a wrong verdict",
+                "$.bench.meters[0].stability.driftRatioPerYear | Meter rec, drift",
+                "$.bench.repeatability.degreesOfFreedom | Bench, degrees of freedom",
+                "$.amplifier.price.currency | Amplifier, currency",
+                "$.checkStandards[0].stepId | Check standard ten-ohm, source of the values",
+                "$.checkStandards | Check standards",
+                "$.sharedLog.host | Shared log, server",
                 "$.newThing.size | Project file, new thing size",
                 "log.db | log.db"
             })
@@ -115,6 +123,8 @@ class SectionLogicTest {
         "$.loads[0].branches[1].ohms",
         "$.plan[12].loadId",
         "$.sheet.confidence",
+        "$.checkStandards[0].stepId",
+        "$.sharedLog.host",
         "$.title"
     })
     void findsThePathOfAPlaceAgain(String where) {

@@ -72,7 +72,7 @@ class SectionPagesTest {
         SectionPages pages =
                 new SectionPages(List.of(new Faulty("acme.cooling", "$.amplifier.heatSink"), new Faulty("plan", "$")));
         assertEquals(
-                List.of("amplifier", "acme.cooling", "bench", "parts", "loads", "plan", "sheet"),
+                List.of("amplifier", "acme.cooling", "bench", "parts", "loads", "plan", "sheet", "checks", "sharedlog"),
                 pages.all().stream().map(SectionPage::id).toList());
         assertEquals("Plan", pages.page("plan").orElseThrow().name());
     }
@@ -88,6 +88,10 @@ class SectionPagesTest {
                 Optional.of("parts"), pages.pageFor("$.bench.parts[1].ohms").map(SectionPage::id));
         assertEquals(Optional.of("bench"), pages.pageFor("$.bench.meters[0]").map(SectionPage::id));
         assertEquals(Optional.of("sheet"), pages.pageFor("$.title").map(SectionPage::id));
+        assertEquals(
+                Optional.of("checks"),
+                pages.pageFor("$.checkStandards[0].stepId").map(SectionPage::id));
+        assertEquals(Optional.of("sharedlog"), pages.pageFor("$.sharedLog.host").map(SectionPage::id));
         assertEquals(Optional.empty(), pages.pageFor("log.db"));
     }
 
