@@ -4,7 +4,9 @@
 package org.ohmstead.testlog;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What an entry of the log is. */
 public enum EntryKind {
@@ -15,7 +17,14 @@ public enum EntryKind {
     /** A remark. */
     NOTE("note", 'N'),
     /** What a run of a measurement found. */
-    FIGURES("figures", 'F');
+    FIGURES("figures", 'F'),
+    /** Says that another log's entries were joined to this one. */
+    JOIN("join", 'J'),
+    /** Says that the project was put away in an archive. */
+    ARCHIVE("archive", 'A');
+
+    private static final Map<String, EntryKind> BY_WORD =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(EntryKind::word, kind -> kind));
 
     private final String word;
     private final char idPrefix;
@@ -37,6 +46,6 @@ public enum EntryKind {
 
     /** Returns the kind that a word of the file stands for, or empty when there is none. */
     public static Optional<EntryKind> ofWord(String word) {
-        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+        return Optional.ofNullable(BY_WORD.get(word));
     }
 }

@@ -10,12 +10,12 @@ import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
 
 /**
- * One entry of the log. Exactly one of {@code reading}, {@code note}, {@code voids} and {@code figures} is there, unless the stored text
- * cannot be read.
+ * One entry of the log. Exactly one of {@code reading}, {@code note}, {@code voids}, {@code figures}, {@code join} and {@code archive} is
+ * there, unless the stored text cannot be read.
  *
- * @param sequence place in the log, counted from 1
+ * @param sequence place in its chain, counted from 1
  * @param kind what it is
- * @param id short name, unique in the log, such as {@code R0001}
+ * @param id short name, unique in the log, such as {@code R0001}; {@code B/R0001} when it came with the joined chain B
  * @param recordedAt when it was added
  * @param bodyText its content as stored: canonical JSON
  * @param previousHash hash of the entry before, 64 hexadecimal digits; zeros for the first
@@ -25,6 +25,9 @@ import org.ohmstead.model.Reading;
  * @param voids its content, of a void: which entry it takes back
  * @param voidedBy why this entry does not count, when it was voided
  * @param figures its content, of what a measurement found
+ * @param join its content, of a join: whose entries came
+ * @param archive its content, of an archiving
+ * @param chain label of the joined chain that it came with; empty for the log's own entries
  */
 public record LogEntry(
         long sequence,
@@ -38,7 +41,10 @@ public record LogEntry(
         Optional<LogNote> note,
         Optional<VoidNote> voids,
         Optional<VoidNote> voidedBy,
-        Optional<MeasuredFigures> figures) {
+        Optional<MeasuredFigures> figures,
+        Optional<JoinNote> join,
+        Optional<ArchiveNote> archive,
+        String chain) {
     public LogEntry {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(id, "id");
@@ -51,6 +57,41 @@ public record LogEntry(
         Objects.requireNonNull(voids, "voids");
         Objects.requireNonNull(voidedBy, "voidedBy");
         Objects.requireNonNull(figures, "figures");
+        Objects.requireNonNull(join, "join");
+        Objects.requireNonNull(archive, "archive");
+        Objects.requireNonNull(chain, "chain");
+    }
+
+    /** Makes an entry of the log's own that is neither a join nor an archiving. */
+    public LogEntry(
+            long sequence,
+            EntryKind kind,
+            String id,
+            Instant recordedAt,
+            String bodyText,
+            String previousHash,
+            String hash,
+            Optional<Reading> reading,
+            Optional<LogNote> note,
+            Optional<VoidNote> voids,
+            Optional<VoidNote> voidedBy,
+            Optional<MeasuredFigures> figures) {
+        this(
+                sequence,
+                kind,
+                id,
+                recordedAt,
+                bodyText,
+                previousHash,
+                hash,
+                reading,
+                note,
+                voids,
+                voidedBy,
+                figures,
+                Optional.empty(),
+                Optional.empty(),
+                "");
     }
 
     /** Makes an entry that does not hold figures. */
@@ -86,8 +127,18 @@ public record LogEntry(
         return voidedBy.isPresent();
     }
 
+    /** Returns whether the entry came with another log's chain. */
+    public boolean joined() {
+        return !chain.isEmpty();
+    }
+
     /** Returns whether the stored text could be read; {@link TestLog#verify} says what is wrong when it could not. */
     public boolean readable() {
-        return reading.isPresent() || note.isPresent() || voids.isPresent() || figures.isPresent();
+        return reading.isPresent()
+                || note.isPresent()
+                || voids.isPresent()
+                || figures.isPresent()
+                || join.isPresent()
+                || archive.isPresent();
     }
 }

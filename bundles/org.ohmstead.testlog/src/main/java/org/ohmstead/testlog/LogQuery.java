@@ -18,6 +18,7 @@ import org.ohmstead.model.Mode;
  * @param stepId only readings and figures of this step
  * @param since only entries added at this moment or later
  * @param includeVoided whether entries that were voided are wanted too
+ * @param includeJoined whether entries that came with other logs' chains are wanted too
  */
 public record LogQuery(
         Set<EntryKind> kinds,
@@ -25,7 +26,8 @@ public record LogQuery(
         Optional<String> loadId,
         Optional<String> stepId,
         Optional<Instant> since,
-        boolean includeVoided) {
+        boolean includeVoided,
+        boolean includeJoined) {
     public LogQuery {
         kinds = Set.copyOf(kinds);
         if (kinds.isEmpty()) {
@@ -35,6 +37,17 @@ public record LogQuery(
         Objects.requireNonNull(loadId, "loadId");
         Objects.requireNonNull(stepId, "stepId");
         Objects.requireNonNull(since, "since");
+    }
+
+    /** Makes a query that joined entries can meet as well. */
+    public LogQuery(
+            Set<EntryKind> kinds,
+            Optional<Mode> mode,
+            Optional<String> loadId,
+            Optional<String> stepId,
+            Optional<Instant> since,
+            boolean includeVoided) {
+        this(kinds, mode, loadId, stepId, since, includeVoided, true);
     }
 
     /** Returns a query for every entry, voided ones and voids included. */
@@ -72,33 +85,39 @@ public record LogQuery(
 
     /** Returns this query for readings and figures in one mode. */
     public LogQuery withMode(Mode wanted) {
-        return new LogQuery(kinds, Optional.of(wanted), loadId, stepId, since, includeVoided);
+        return new LogQuery(kinds, Optional.of(wanted), loadId, stepId, since, includeVoided, includeJoined);
     }
 
     /** Returns this query for readings and figures into one load. */
     public LogQuery withLoad(String wanted) {
-        return new LogQuery(kinds, mode, Optional.of(wanted), stepId, since, includeVoided);
+        return new LogQuery(kinds, mode, Optional.of(wanted), stepId, since, includeVoided, includeJoined);
     }
 
     /** Returns this query for readings and figures of one step. */
     public LogQuery withStep(String wanted) {
-        return new LogQuery(kinds, mode, loadId, Optional.of(wanted), since, includeVoided);
+        return new LogQuery(kinds, mode, loadId, Optional.of(wanted), since, includeVoided, includeJoined);
     }
 
     /** Returns this query for entries added at a moment or later. */
     public LogQuery withSince(Instant wanted) {
-        return new LogQuery(kinds, mode, loadId, stepId, Optional.of(wanted), includeVoided);
+        return new LogQuery(kinds, mode, loadId, stepId, Optional.of(wanted), includeVoided, includeJoined);
     }
 
     /** Returns this query with voided entries or without. */
     public LogQuery withVoided(boolean wanted) {
-        return new LogQuery(kinds, mode, loadId, stepId, since, wanted);
+        return new LogQuery(kinds, mode, loadId, stepId, since, wanted, includeJoined);
+    }
+
+    /** Returns this query with joined entries or without. */
+    public LogQuery withJoined(boolean wanted) {
+        return new LogQuery(kinds, mode, loadId, stepId, since, includeVoided, wanted);
     }
 
     /** Returns whether an entry is wanted. */
     public boolean matches(LogEntry entry) {
         boolean asEntry = kinds.contains(entry.kind())
                 && (includeVoided || !entry.voided())
+                && (includeJoined || !entry.joined())
                 && since.map(moment -> !entry.recordedAt().isBefore(moment)).orElse(true);
         boolean anyStep = mode.isEmpty() && loadId.isEmpty() && stepId.isEmpty();
         boolean wantedStep = entry.reading()

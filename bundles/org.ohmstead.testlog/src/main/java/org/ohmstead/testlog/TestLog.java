@@ -13,19 +13,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.json.MeasuredFiguresJson;
 import org.ohmstead.model.json.ReadingJson;
+import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.testlog.chain.RowSource;
 import org.ohmstead.testlog.internal.EntryBodies;
 import org.ohmstead.testlog.internal.EntryTable;
+import org.ohmstead.testlog.internal.JoinSentences;
+import org.ohmstead.testlog.internal.JoinedTable;
+import org.ohmstead.testlog.internal.Joining;
 import org.ohmstead.testlog.internal.LogDatabase;
 import org.ohmstead.testlog.internal.LogFailures;
-import org.ohmstead.testlog.internal.StoredRow;
+import org.ohmstead.testlog.internal.LogRows;
+import org.ohmstead.testlog.internal.LogWalk;
 import org.ohmstead.testlog.internal.Transaction;
 import org.ohmstead.testlog.internal.Verification;
+import org.ohmstead.testlog.internal.VoidLedger;
 
 /**
  * The log of a project: entries are added and never changed or deleted. Several threads and several processes may use the same file at
@@ -41,20 +47,26 @@ public final class TestLog implements AutoCloseable {
     public static final int BUSY_SECONDS = 20;
 
     /** What stands for the hash before the first entry: 64 zeros. */
-    public static final String FIRST_PREVIOUS_HASH = StoredRow.FIRST_PREVIOUS_HASH;
-
-    private static final int PAGE = 256;
+    public static final String FIRST_PREVIOUS_HASH = ChainedRow.FIRST_PREVIOUS_HASH;
 
     private final Path file;
     private final Clock clock;
     private final Connection connection;
     private final EntryTable table;
+    private final JoinedTable joined;
+    private final Transaction transaction;
+    private final VoidLedger voids;
+    private final RowSource rows;
 
     private TestLog(Path file, Clock clock, Connection connection) {
         this.file = file;
         this.clock = clock;
         this.connection = connection;
         this.table = new EntryTable(connection);
+        this.joined = new JoinedTable(connection);
+        this.transaction = new Transaction(connection);
+        this.voids = new VoidLedger(file, table, joined);
+        this.rows = new LogRows(this, file, table, joined);
     }
 
     /**
@@ -88,21 +100,22 @@ public final class TestLog implements AutoCloseable {
     /**
      * Adds a reading. When this returns, the reading is on the disk.
      *
-     * @return the entry, with the reading as it was stored: equal, except that a negative zero became zero
+     * @return the entry, with the reading that was given; when it is read again it is equal, except that a negative zero became zero
      * @throws TestLogException when it could not be added; then the log is as before
      */
     public LogEntry append(Reading reading) throws TestLogException {
-        return add(EntryKind.READING, ReadingJson.toCanonicalText(reading), Optional.empty());
+        return EntryBodies.added(insert(EntryKind.READING, ReadingJson.toCanonicalText(reading)), reading);
     }
 
     /**
      * Adds what a run of a measurement found. When this returns, it is on the disk.
      *
-     * @return the entry, with the figures as they were stored
+     * @return the entry, with the figures that were given; when they are read again they are equal, except that a negative zero became
+     *     zero
      * @throws TestLogException when it could not be added; then the log is as before
      */
     public LogEntry append(MeasuredFigures figures) throws TestLogException {
-        return add(EntryKind.FIGURES, MeasuredFiguresJson.toCanonicalText(figures), Optional.empty());
+        return EntryBodies.added(insert(EntryKind.FIGURES, MeasuredFiguresJson.toCanonicalText(figures)), figures);
     }
 
     /**
@@ -115,16 +128,11 @@ public final class TestLog implements AutoCloseable {
         String readingText = ReadingJson.toCanonicalText(reading);
         String figuresText = MeasuredFiguresJson.toCanonicalText(figures);
         String recordedAt = now();
-        return LogFailures.guard(
-                file,
+        return change(
                 "The entries were not added",
-                () -> Transaction.run(
-                        connection,
-                        () -> List.of(
-                                EntryBodies.entry(
-                                        file, table.insert(EntryKind.READING, recordedAt, readingText), Map.of()),
-                                EntryBodies.entry(
-                                        file, table.insert(EntryKind.FIGURES, recordedAt, figuresText), Map.of()))));
+                () -> List.of(
+                        entry(table.insert(EntryKind.READING, recordedAt, readingText)),
+                        entry(table.insert(EntryKind.FIGURES, recordedAt, figuresText))));
     }
 
     /**
@@ -158,22 +166,100 @@ public final class TestLog implements AutoCloseable {
         return add(EntryKind.VOID, EntryBodies.voiding(target, reason, who), Optional.of(target));
     }
 
+    /**
+     * Says that the project was put away in an archive.
+     *
+     * @throws TestLogException when it could not be added; then the log is as before
+     */
+    public LogEntry archive(ArchiveNote note) throws TestLogException {
+        return add(EntryKind.ARCHIVE, EntryBodies.archive(note), Optional.empty());
+    }
+
+    /**
+     * Takes the entries of another log into this one, as they are and with their chain; a further entry holds that chain's head. What
+     * this log has already, from an earlier joining or because one is a copy of the other, is not taken again. Chains that were joined
+     * to the other log come along. The other log is only read.
+     *
+     * @param other the other log
+     * @param name what the other bench is called, not blank
+     * @param who joins it; may be empty
+     * @throws TestLogException when the name is blank, the other log is not whole, or it could not be joined; then the log is as before
+     */
+    public JoinReport join(TestLog other, String name, String who) throws TestLogException {
+        if (name.isBlank()) {
+            throw new TestLogException("To join another log the name of its bench is needed. Say whose log it is.");
+        }
+        VerifyReport report = other.verify();
+        if (!report.intact()) {
+            throw new TestLogException("The log " + other.file() + " is not whole: "
+                    + report.faults().get(0).sentence()
+                    + " Nothing was joined. Take it from a backup and join it then.");
+        }
+        return joinWhole(other, name.strip(), who);
+    }
+
+    private synchronized JoinReport joinWhole(TestLog other, String name, String who) throws TestLogException {
+        String recordedAt = now();
+        return change("The other log was not joined", () -> {
+            Joining joining = new Joining(table, joined, rows, other.rows(), name);
+            List<LogEntry> joins = new ArrayList<>();
+            for (JoinNote note : joining.run(who)) {
+                joins.add(entry(table.insert(EntryKind.JOIN, recordedAt, EntryBodies.join(note))));
+            }
+            List<String> voided = new ArrayList<>(joining.voidedInCommon());
+            voided.removeAll(voids.upToDate().keySet());
+            return JoinSentences.report(joins, other.file(), name, voided);
+        });
+    }
+
+    /** Returns the log's own chain, and behind it those that were joined, in the order they came. */
+    public List<ChainInfo> chains() throws TestLogException {
+        return rows.chains();
+    }
+
+    /** Returns the rows of all chains as they are stored. */
+    public RowSource rows() {
+        return rows;
+    }
+
     private static String normalId(String entryId) {
         return entryId.strip().toUpperCase(Locale.ROOT);
     }
 
     private synchronized LogEntry add(EntryKind kind, String body, Optional<String> target) throws TestLogException {
         String recordedAt = now();
-        return LogFailures.guard(
-                file,
-                "The entry was not added",
-                () -> Transaction.run(connection, () -> {
-                    if (target.isPresent()) {
-                        requireVoidable(target.get());
-                    }
-                    StoredRow row = table.insert(kind, recordedAt, body);
-                    return EntryBodies.entry(file, row, Map.of());
-                }));
+        return change("The entry was not added", () -> {
+            if (target.isPresent()) {
+                requireVoidable(target.get());
+            }
+            return entry(table.insert(kind, recordedAt, body));
+        });
+    }
+
+    private synchronized ChainedRow insert(EntryKind kind, String body) throws TestLogException {
+        String recordedAt = now();
+        return change("The entry was not added", () -> table.insert(kind, recordedAt, body));
+    }
+
+    private <T> T change(String whatHappened, Transaction.Work<T> work) throws TestLogException {
+        boolean done = false;
+        try {
+            T result = LogFailures.guard(file, whatHappened, () -> transaction.run(work));
+            done = true;
+            return result;
+        } finally {
+            if (!done) {
+                table.forgetTail();
+            }
+        }
+    }
+
+    private LogEntry entry(ChainedRow row) throws TestLogException {
+        return EntryBodies.entry(where(), row, "", Map.of());
+    }
+
+    private String where() {
+        return "the log " + file;
     }
 
     private String now() {
@@ -181,31 +267,22 @@ public final class TestLog implements AutoCloseable {
     }
 
     private void requireVoidable(String target) throws SQLException, TestLogException {
-        StoredRow row = table.byId(target)
+        if (target.indexOf('/') >= 0) {
+            throw new TestLogException("The entry " + target
+                    + " came with another log. Void it in that log and join it again, so that both agree.");
+        }
+        ChainedRow row = table.byId(target)
                 .orElseThrow(() -> new TestLogException(
                         "There is no entry " + target + " in the log. List the log and check the id."));
         if (EntryKind.VOID.word().equals(row.kind())) {
             throw new TestLogException("The entry " + target
                     + " is a void itself and cannot be taken back. Take the reading again, or add a note.");
         }
-        VoidNote already = voids().get(target);
+        VoidNote already = voids.upToDate().get(target);
         if (already != null) {
             throw new TestLogException("The entry " + target + " was already voided by " + already.voidId()
                     + ", for this reason: " + already.reason() + ". Nothing needs to be done.");
         }
-    }
-
-    private Map<String, VoidNote> voids() throws SQLException, TestLogException {
-        Map<String, VoidNote> byTarget = new TreeMap<>();
-        for (StoredRow row : table.ofKind(EntryKind.VOID)) {
-            VoidNote note = EntryBodies.entry(file, row, Map.of())
-                    .voids()
-                    .orElseThrow(() -> new TestLogException("The entry " + row.entryId() + " of the log " + file
-                            + " cannot be read, so it is not known which entry it takes back. Verify the log, and take it"
-                            + " from a backup."));
-            byTarget.putIfAbsent(note.targetId(), note);
-        }
-        return byTarget;
     }
 
     /** Returns the entries that a query wants, in the order of the log. */
@@ -220,36 +297,37 @@ public final class TestLog implements AutoCloseable {
      * Entries that are added meanwhile do not come. The consumer may itself use the log.
      */
     public void forEach(LogQuery query, Consumer<LogEntry> consumer) throws TestLogException {
-        Map<String, VoidNote> voids;
+        Map<String, VoidNote> known;
+        String own;
         long last;
         synchronized (this) {
-            voids = read(this::voids);
+            known = read(voids::upToDate);
+            own = read(table::firstHash);
             last = read(table::lastSequence);
         }
-        long after = 0;
-        while (after < last) {
-            List<StoredRow> page = page(after, last);
-            if (page.isEmpty()) {
-                return;
+        LogWalk walk = new LogWalk(where(), rows, known, query.includeJoined());
+        walk.forEach(own, last, entry -> {
+            if (query.matches(entry)) {
+                consumer.accept(entry);
             }
-            for (StoredRow row : page) {
-                LogEntry entry = EntryBodies.entry(file, row, voids);
-                if (query.matches(entry)) {
-                    consumer.accept(entry);
-                }
-            }
-            after = page.get(page.size() - 1).sequence();
-        }
+        });
     }
 
-    private synchronized List<StoredRow> page(long after, long last) throws TestLogException {
-        return read(() -> table.between(after, last, PAGE));
-    }
-
-    /** Returns the entry with an id, or empty; small letters will do. */
+    /** Returns the entry with an id, such as R0001 or B/R0001, or empty; small letters will do. */
     public synchronized Optional<LogEntry> entry(String id) throws TestLogException {
-        Optional<StoredRow> row = read(() -> table.byId(normalId(id)));
-        return row.isPresent() ? Optional.of(EntryBodies.entry(file, row.get(), read(this::voids))) : Optional.empty();
+        String wanted = normalId(id);
+        int slash = wanted.indexOf('/');
+        String label = slash < 0 ? "" : wanted.substring(0, slash);
+        Optional<ChainedRow> row =
+                read(() -> slash < 0 ? table.byId(wanted) : joinedRow(label, wanted.substring(slash + 1)));
+        return row.isPresent()
+                ? Optional.of(EntryBodies.entry(where(), row.get(), label, read(voids::upToDate)))
+                : Optional.empty();
+    }
+
+    private Optional<ChainedRow> joinedRow(String label, String id) throws SQLException {
+        Optional<JoinedTable.Chain> chain = joined.chain(label);
+        return chain.isPresent() ? joined.byId(chain.get().number(), id) : Optional.empty();
     }
 
     /**
@@ -279,8 +357,10 @@ public final class TestLog implements AutoCloseable {
     }
 
     /**
-     * Checks the whole log: each entry's hash, the chain, the sequence, the content, what voids refer to, the triggers and the file
-     * itself. Entries cut off at the end leave no trace in the log; they are found by a head that was noted elsewhere.
+     * Checks the whole log: each entry's hash, the chain, the sequence, what voids refer to, the chains that were joined against the
+     * entries that say so, the triggers and the file itself. A content that gives its hash is as the log wrote it and is not looked
+     * through again. Entries cut off at the end leave no trace in the log; they are found by the index beside it when that has seen
+     * them, and by a head that was noted elsewhere.
      *
      * @param expectedHead hash of an entry that must be there, such as the head printed on a results sheet
      * @throws TestLogException when the file cannot be read at all, or the expected head is not a hash
@@ -291,7 +371,7 @@ public final class TestLog implements AutoCloseable {
             throw new TestLogException("The expected head \"" + expectedHead.get()
                     + "\" is not a hash. Give the 64 hexadecimal digits from the results sheet.");
         }
-        return new Verification(file, table, head).run();
+        return new Verification(file, table, joined, head).run();
     }
 
     private <T> T read(LogFailures.Action<T> action) throws TestLogException {
@@ -302,6 +382,8 @@ public final class TestLog implements AutoCloseable {
     @Override
     public synchronized void close() throws TestLogException {
         LogFailures.guard(file, "The log was not closed properly", () -> {
+            transaction.close();
+            table.close();
             connection.close();
             return null;
         });

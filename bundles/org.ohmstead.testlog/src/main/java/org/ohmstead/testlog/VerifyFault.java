@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * @param kind what sort of fault
  * @param sequence the entry's place in the log, or 0 when the log as a whole is at fault
- * @param entryId the entry's id as stored; empty when the log as a whole is at fault
+ * @param entryId the entry's id as stored, with its chain's label before it when it was joined, such as B/R0001; empty when the log as a whole is at fault
  * @param sentence what is wrong, in whole sentences
  */
 public record VerifyFault(Kind kind, long sequence, String entryId, String sentence) {
@@ -31,7 +31,11 @@ public record VerifyFault(Kind kind, long sequence, String entryId, String sente
         /** The expected head is not in the log. */
         HEAD_NOT_FOUND,
         /** The file itself is damaged. */
-        FILE_DAMAGED
+        FILE_DAMAGED,
+        /** The log ends before the place that the index beside it has seen, or is another one from there on. */
+        CUT_OFF,
+        /** A joined chain is not as the join entries say. */
+        JOIN_BROKEN
     }
 
     public VerifyFault {

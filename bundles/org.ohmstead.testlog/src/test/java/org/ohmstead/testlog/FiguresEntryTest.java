@@ -104,25 +104,6 @@ class FiguresEntryTest {
         }
     }
 
-    /** A log as the version before this made it differs by its number alone. */
-    @Test
-    void aLogOfTheVersionBeforeIsReadAndThenAddedTo() throws Exception {
-        try (TestLog log = TestLog.open(file())) {
-            log.append(SampleReadings.reading(1));
-        }
-        RawLog.execute(file(), "PRAGMA user_version = 1");
-        try (TestLog log = TestLog.openReadOnly(file())) {
-            assertEquals(List.of("R0001"), ids(log.readings()));
-            assertTrue(log.verify().intact());
-        }
-        assertEquals("1", RawLog.text(file(), "PRAGMA user_version"), "reading only changes nothing");
-        try (TestLog log = TestLog.open(file())) {
-            log.append(figures("s1"));
-            assertTrue(log.verify().intact());
-        }
-        assertEquals("2", RawLog.text(file(), "PRAGMA user_version"));
-    }
-
     @Test
     void figuresThatAreVoidedTwiceAreRefused() throws Exception {
         try (TestLog log = TestLog.open(file())) {

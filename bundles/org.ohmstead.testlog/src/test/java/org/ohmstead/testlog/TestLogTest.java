@@ -212,7 +212,7 @@ class TestLogTest {
         TestLog.open(file()).close();
         assertEquals("wal", RawLog.text(file(), "PRAGMA journal_mode"));
         assertEquals(String.valueOf(0x4F484D53), RawLog.text(file(), "PRAGMA application_id"));
-        assertEquals("2", RawLog.text(file(), "PRAGMA user_version"));
+        assertEquals("3", RawLog.text(file(), "PRAGMA user_version"));
         assertFalse(Files.exists(folder.resolve("log.db-wal")), "closing leaves one file");
     }
 
@@ -222,7 +222,7 @@ class TestLogTest {
         RawLog.execute(file(), "PRAGMA user_version = 9");
         byte[] before = Files.readAllBytes(file());
         for (Executable open : openings()) {
-            assertRefused("is of version 9, but this Ohmstead knows versions up to 2. Update Ohmstead", open);
+            assertRefused("is of version 9, but this Ohmstead knows versions up to 3. Update Ohmstead", open);
         }
         assertArrayEquals(before, Files.readAllBytes(file()));
     }

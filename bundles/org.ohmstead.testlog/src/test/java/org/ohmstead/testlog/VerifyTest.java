@@ -209,7 +209,9 @@ class VerifyTest {
 
     @Test
     void entriesCutOffAtTheEndAreFoundByTheExpectedHead() throws Exception {
-        String triggers = RawLog.text(file, "SELECT group_concat(sql, ';;') FROM sqlite_schema WHERE type = 'trigger'");
+        String triggers = RawLog.text(
+                file,
+                "SELECT group_concat(sql, ';;') FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = 'entry'");
         RawLog.dropTriggers(file);
         RawLog.execute(file, "DELETE FROM entry WHERE seq = 5");
         RawLog.execute(file, triggers.split(";;"));

@@ -3,9 +3,10 @@
 
 package org.ohmstead.testlog.internal;
 
-import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.model.MeasuredFigures;
@@ -14,11 +15,14 @@ import org.ohmstead.model.json.CanonicalJson;
 import org.ohmstead.model.json.MeasuredFiguresJson;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.ReadingJson;
+import org.ohmstead.testlog.ArchiveNote;
 import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VoidNote;
+import org.ohmstead.testlog.chain.ChainedRow;
 
 /** What the bodies of entries say. */
 public final class EntryBodies {
@@ -26,6 +30,15 @@ public final class EntryBodies {
     private static final String REASON = "reason";
     private static final String TEXT = "text";
     private static final String WHO = "who";
+    private static final String CHAIN = "chain";
+    private static final String LABEL = "label";
+    private static final String NAME = "name";
+    private static final String AFTER = "afterSequence";
+    private static final String LAST = "lastSequence";
+    private static final String HEAD = "headHash";
+    private static final String FILE = "fileName";
+    private static final String FILE_HASH = "fileSha256";
+    private static final String TAKEN_OUT = "capturesTakenOut";
 
     private EntryBodies() {}
 
@@ -39,16 +52,85 @@ public final class EntryBodies {
         return CanonicalJson.writeTexts(Map.of(TARGET, target, REASON, reason.strip(), WHO, who.strip()));
     }
 
-    /** Returns the entry that a row holds, with the voids known by the id of what they take back. */
-    public static LogEntry entry(Path file, StoredRow row, Map<String, VoidNote> voids) throws TestLogException {
+    /** Returns the body of a join. */
+    public static String join(JoinNote note) {
+        return CanonicalJson.writeTexts(Map.of(
+                CHAIN,
+                note.chain(),
+                LABEL,
+                note.label(),
+                NAME,
+                note.name().strip(),
+                AFTER,
+                Long.toString(note.afterSequence()),
+                LAST,
+                Long.toString(note.lastSequence()),
+                HEAD,
+                note.headHash(),
+                WHO,
+                note.who().strip()));
+    }
+
+    /** Returns the body of an archiving. */
+    public static String archive(ArchiveNote note) {
+        return CanonicalJson.writeTexts(Map.of(
+                FILE,
+                note.fileName().strip(),
+                FILE_HASH,
+                note.fileSha256(),
+                HEAD,
+                note.headHash(),
+                TAKEN_OUT,
+                String.join(" ", note.capturesTakenOut()),
+                WHO,
+                note.who().strip()));
+    }
+
+    /** Returns the id that an entry of a chain has within the log. */
+    public static String idWithin(String label, String entryId) {
+        return label.isEmpty() ? entryId : label + "/" + entryId;
+    }
+
+    /**
+     * Returns the entry that a row holds.
+     *
+     * @param where the row is, such as "the log a.db"
+     * @param row the row
+     * @param label of its chain; empty for a log's own
+     * @param voids the voids known by the id, within the log, of what they take back
+     */
+    public static LogEntry entry(String where, ChainedRow row, String label, Map<String, VoidNote> voids)
+            throws TestLogException {
         EntryKind kind = EntryKind.ofWord(row.kind())
-                .orElseThrow(() -> unreadable(file, row, "its kind \"" + row.kind() + "\" is not known", null));
-        Instant recordedAt = recordedAt(file, row);
-        Content content = content(row, kind, recordedAt);
+                .orElseThrow(() -> unreadable(where, row, "its kind \"" + row.kind() + "\" is not known", null));
+        Instant recordedAt = recordedAt(where, row);
+        return entry(row, kind, recordedAt, content(row, kind, label, recordedAt), label, voids);
+    }
+
+    /** Returns the entry of a reading that was just added as a row. */
+    public static LogEntry added(ChainedRow row, Reading reading) {
+        Content content = Content.NONE.withReading(reading);
+        return entry(row, EntryKind.READING, Instant.parse(row.recordedAt()), content, "", Map.of());
+    }
+
+    /** Returns the entry of figures that were just added as a row. */
+    public static LogEntry added(ChainedRow row, MeasuredFigures figures) {
+        Content content = Content.NONE.withFigures(figures);
+        return entry(row, EntryKind.FIGURES, Instant.parse(row.recordedAt()), content, "", Map.of());
+    }
+
+    private static LogEntry entry(
+            ChainedRow row,
+            EntryKind kind,
+            Instant recordedAt,
+            Content content,
+            String label,
+            Map<String, VoidNote> voids) {
+        String id = idWithin(label, row.entryId());
         return new LogEntry(
                 row.sequence(),
                 kind,
-                row.entryId(),
+                id,
                 recordedAt,
                 row.body(),
                 row.previousHash(),
@@ -56,44 +138,67 @@ public final class EntryBodies {
                 content.reading,
                 content.note,
                 content.voids,
-                Optional.ofNullable(voids.get(row.entryId())),
-                content.figures);
+                Optional.ofNullable(voids.get(id)),
+                content.figures,
+                content.join,
+                content.archive,
+                label);
     }
 
-    private static Instant recordedAt(Path file, StoredRow row) throws TestLogException {
+    private static Instant recordedAt(String where, ChainedRow row) throws TestLogException {
         try {
             return Instant.parse(row.recordedAt());
         } catch (DateTimeParseException wrong) {
-            throw unreadable(file, row, "its time \"" + row.recordedAt() + "\" is not one", wrong);
+            throw unreadable(where, row, "its time \"" + row.recordedAt() + "\" is not one", wrong);
         }
     }
 
-    private static TestLogException unreadable(Path file, StoredRow row, String fault, Throwable cause) {
+    private static TestLogException unreadable(String where, ChainedRow row, String fault, Throwable cause) {
         return new TestLogException(
-                "The entry " + row.entryId() + " of the log " + file + " cannot be read: " + fault
+                "The entry " + row.entryId() + " of " + where + " cannot be read: " + fault
                         + ". Verify the log, and take it from a backup.",
                 cause);
     }
 
-    private static Content content(StoredRow row, EntryKind kind, Instant recordedAt) {
+    private static Content content(ChainedRow row, EntryKind kind, String label, Instant recordedAt) {
         try {
-            return parse(row, kind, recordedAt);
-        } catch (ProjectFileException | IllegalArgumentException unreadable) {
+            return parse(row, kind, label, recordedAt);
+        } catch (ProjectFileException | IllegalArgumentException | DateTimeException unreadable) {
             return Content.NONE.withFault(unreadable.getMessage());
         }
     }
 
     /** Returns what is wrong with the body of a row, or empty when nothing is. */
-    static Optional<String> fault(StoredRow row, EntryKind kind) {
-        return content(row, kind, Instant.EPOCH).fault;
+    public static Optional<String> fault(ChainedRow row, EntryKind kind) {
+        return content(row, kind, "", Instant.EPOCH).fault;
     }
 
-    /** Returns the id of the entry that a void takes back. */
-    static Optional<String> target(StoredRow row) {
-        return content(row, EntryKind.VOID, Instant.EPOCH).voids.map(VoidNote::targetId);
+    /**
+     * What a body says about the chain.
+     *
+     * @param fault what is wrong with it; empty when nothing is
+     * @param target id of the entry that it takes back, within the chain, when it is a void
+     */
+    record Said(Optional<String> fault, Optional<String> target) {}
+
+    /** Returns what the body of a row says about the chain. */
+    static Said said(ChainedRow row, EntryKind kind) {
+        Content content = content(row, kind, "", Instant.EPOCH);
+        return new Said(content.fault, content.voids.map(VoidNote::targetId));
     }
 
-    private static Content parse(StoredRow row, EntryKind kind, Instant recordedAt) throws ProjectFileException {
+    /** Returns the id of the entry that a void takes back, within its chain. */
+    static Optional<String> target(ChainedRow row) {
+        return content(row, EntryKind.VOID, "", Instant.EPOCH).voids.map(VoidNote::targetId);
+    }
+
+    /** Returns what a join says, or empty when it cannot be read. */
+    static Optional<JoinNote> joinNote(ChainedRow row) {
+        return content(row, EntryKind.JOIN, "", Instant.EPOCH).join;
+    }
+
+    private static Content parse(ChainedRow row, EntryKind kind, String label, Instant recordedAt)
+            throws ProjectFileException {
         return switch (kind) {
             case READING -> Content.NONE.withReading(ReadingJson.fromText(row.body()));
             case FIGURES -> Content.NONE.withFigures(MeasuredFiguresJson.fromText(row.body()));
@@ -104,9 +209,36 @@ public final class EntryBodies {
             case VOID -> {
                 Map<String, String> fields = CanonicalJson.readTexts(row.body());
                 yield Content.NONE.withVoids(new VoidNote(
-                        row.entryId(), field(fields, TARGET), field(fields, REASON), field(fields, WHO), recordedAt));
+                        idWithin(label, row.entryId()),
+                        idWithin(label, field(fields, TARGET)),
+                        field(fields, REASON),
+                        field(fields, WHO),
+                        recordedAt));
             }
+            case JOIN -> Content.NONE.withJoin(join(CanonicalJson.readTexts(row.body())));
+            case ARCHIVE -> Content.NONE.withArchive(archive(CanonicalJson.readTexts(row.body())));
         };
+    }
+
+    private static JoinNote join(Map<String, String> fields) {
+        return new JoinNote(
+                field(fields, CHAIN),
+                field(fields, LABEL),
+                field(fields, NAME),
+                Long.parseLong(field(fields, AFTER)),
+                Long.parseLong(field(fields, LAST)),
+                field(fields, HEAD),
+                field(fields, WHO));
+    }
+
+    private static ArchiveNote archive(Map<String, String> fields) {
+        String takenOut = field(fields, TAKEN_OUT);
+        return new ArchiveNote(
+                field(fields, FILE),
+                field(fields, FILE_HASH),
+                field(fields, HEAD),
+                takenOut.isEmpty() ? List.of() : List.of(takenOut.split(" ")),
+                field(fields, WHO));
     }
 
     private static String field(Map<String, String> fields, String name) {
@@ -122,28 +254,44 @@ public final class EntryBodies {
             Optional<LogNote> note,
             Optional<VoidNote> voids,
             Optional<MeasuredFigures> figures,
+            Optional<JoinNote> join,
+            Optional<ArchiveNote> archive,
             Optional<String> fault) {
-        static final Content NONE =
-                new Content(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        static final Content NONE = new Content(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
 
         Content withReading(Reading newReading) {
-            return new Content(Optional.of(newReading), note, voids, figures, fault);
+            return new Content(Optional.of(newReading), note, voids, figures, join, archive, fault);
         }
 
         Content withNote(LogNote newNote) {
-            return new Content(reading, Optional.of(newNote), voids, figures, fault);
+            return new Content(reading, Optional.of(newNote), voids, figures, join, archive, fault);
         }
 
         Content withVoids(VoidNote newVoids) {
-            return new Content(reading, note, Optional.of(newVoids), figures, fault);
+            return new Content(reading, note, Optional.of(newVoids), figures, join, archive, fault);
         }
 
         Content withFigures(MeasuredFigures newFigures) {
-            return new Content(reading, note, voids, Optional.of(newFigures), fault);
+            return new Content(reading, note, voids, Optional.of(newFigures), join, archive, fault);
+        }
+
+        Content withJoin(JoinNote newJoin) {
+            return new Content(reading, note, voids, figures, Optional.of(newJoin), archive, fault);
+        }
+
+        Content withArchive(ArchiveNote newArchive) {
+            return new Content(reading, note, voids, figures, join, Optional.of(newArchive), fault);
         }
 
         Content withFault(String newFault) {
-            return new Content(reading, note, voids, figures, Optional.of(newFault));
+            return new Content(reading, note, voids, figures, join, archive, Optional.of(newFault));
         }
     }
 }

@@ -3,32 +3,33 @@
 
 package org.ohmstead.testlog.internal;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.chain.ChainedRow;
 
-/** The statements on a log's table. */
-public final class EntryTable {
-    private static final String SELECT =
-            "SELECT seq, kind, entry_id, recorded_at, body, previous_hash, hash FROM entry ";
-
-    /** Takes one row after the other. */
-    @FunctionalInterface
-    interface RowConsumer {
-        void accept(StoredRow row);
-    }
+/** The statements on the table of a log's own entries. */
+public final class EntryTable implements AutoCloseable {
+    private static final String SELECT = "SELECT " + RowColumns.NAMES + " FROM entry ";
+    private static final long UNKNOWN = -1;
 
     private final Connection connection;
+    private final Map<EntryKind, Long> lastNumbers = new EnumMap<>(EntryKind.class);
+    private PreparedStatement insertion;
+    private PreparedStatement versionQuery;
+    private long dataVersion = UNKNOWN;
+    private long tailSequence;
+    private String tailHash = ChainedRow.FIRST_PREVIOUS_HASH;
 
     /** Works on an open log. */
     public EntryTable(Connection connection) {
@@ -36,31 +37,55 @@ public final class EntryTable {
     }
 
     /** Adds an entry at the end of the chain. The caller holds the transaction, which keeps everybody else from adding. */
-    public StoredRow insert(EntryKind kind, String recordedAt, String body) throws SQLException {
-        long sequence = lastSequence() + 1;
-        StoredRow row = StoredRow.chained(sequence, kind.word(), nextId(kind), recordedAt, body, headHash());
-        try (PreparedStatement statement = connection.prepareStatement(
-                "INSERT INTO entry (seq, kind, entry_id, recorded_at, body, previous_hash, hash)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?)")) {
-            statement.setLong(1, row.sequence());
-            statement.setString(2, row.kind());
-            statement.setString(3, row.entryId());
-            statement.setString(4, row.recordedAt());
-            statement.setString(5, row.body());
-            statement.setString(6, row.previousHash());
-            statement.setString(7, row.hash());
-            statement.executeUpdate();
+    public ChainedRow insert(EntryKind kind, String recordedAt, String body) throws SQLException {
+        lookAtTail();
+        long number = lastNumber(kind) + 1;
+        String id = String.format(Locale.ROOT, "%c%04d", kind.idPrefix(), number);
+        ChainedRow row = ChainedRow.chained(tailSequence + 1, kind.word(), id, recordedAt, body, tailHash);
+        if (insertion == null) {
+            insertion = connection.prepareStatement(
+                    "INSERT INTO entry (" + RowColumns.NAMES + ") VALUES (?, ?, ?, ?, ?, ?, ?)");
         }
+        RowColumns.set(insertion, 1, row);
+        insertion.executeUpdate();
+        tailSequence = row.sequence();
+        tailHash = row.hash();
+        lastNumbers.put(kind, number);
         return row;
     }
 
-    private String nextId(EntryKind kind) throws SQLException {
+    /** Forgets what is known of the end of the chain, since what was added may have been taken back. */
+    public void forgetTail() {
+        dataVersion = UNKNOWN;
+    }
+
+    /** What is known of the end of the chain holds until another connection changes the file, which SQLite counts. */
+    private void lookAtTail() throws SQLException {
+        if (versionQuery == null) {
+            versionQuery = connection.prepareStatement("PRAGMA data_version");
+        }
+        long version;
+        try (ResultSet result = versionQuery.executeQuery()) {
+            version = result.getLong(1);
+        }
+        if (version != dataVersion) {
+            lastNumbers.clear();
+            tailSequence = lastSequence();
+            tailHash = headHash();
+            dataVersion = version;
+        }
+    }
+
+    private long lastNumber(EntryKind kind) throws SQLException {
+        Long known = lastNumbers.get(kind);
+        if (known != null) {
+            return known;
+        }
         try (PreparedStatement statement =
                 connection.prepareStatement("SELECT entry_id FROM entry WHERE kind = ? ORDER BY seq DESC LIMIT 1")) {
             statement.setString(1, kind.word());
             try (ResultSet result = statement.executeQuery()) {
-                long last = result.next() ? numberOf(result.getString(1)) : 0;
-                return String.format(Locale.ROOT, "%c%04d", kind.idPrefix(), last + 1);
+                return result.next() ? numberOf(result.getString(1)) : 0;
             }
         }
     }
@@ -82,72 +107,61 @@ public final class EntryTable {
 
     /** Returns the hash of the last entry. */
     public String headHash() throws SQLException {
+        return hash("SELECT hash FROM entry ORDER BY seq DESC LIMIT 1");
+    }
+
+    /** Returns the hash of the first entry. */
+    public String firstHash() throws SQLException {
+        return hash("SELECT hash FROM entry ORDER BY seq LIMIT 1");
+    }
+
+    private String hash(String query) throws SQLException {
         try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery("SELECT hash FROM entry ORDER BY seq DESC LIMIT 1")) {
-            return result.next() ? result.getString(1) : StoredRow.FIRST_PREVIOUS_HASH;
+                ResultSet result = statement.executeQuery(query)) {
+            return result.next() ? RowColumns.text(result, 1) : ChainedRow.FIRST_PREVIOUS_HASH;
         }
     }
 
     /** Returns the entry with an id. */
-    public Optional<StoredRow> byId(String id) throws SQLException {
+    public Optional<ChainedRow> byId(String id) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(SELECT + "WHERE entry_id = ?")) {
             statement.setString(1, id);
-            return rows(statement).stream().findFirst();
+            return RowColumns.rows(statement).stream().findFirst();
         }
     }
 
-    /** Returns all entries of a kind, in order. */
-    public List<StoredRow> ofKind(EntryKind kind) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement(SELECT + "WHERE kind = ? ORDER BY seq")) {
+    /** Returns the entries of a kind behind a sequence number, in order. */
+    public List<ChainedRow> ofKind(EntryKind kind, long after) throws SQLException {
+        try (PreparedStatement statement =
+                connection.prepareStatement(SELECT + "WHERE kind = ? AND seq > ? ORDER BY seq")) {
             statement.setString(1, kind.word());
-            return rows(statement);
+            statement.setLong(2, after);
+            return RowColumns.rows(statement);
         }
     }
 
     /** Returns at most some of the entries behind a sequence number, up to another, in order. */
-    public List<StoredRow> between(long after, long last, int most) throws SQLException {
+    public List<ChainedRow> between(long after, long last, int most) throws SQLException {
         try (PreparedStatement statement =
                 connection.prepareStatement(SELECT + "WHERE seq > ? AND seq <= ? ORDER BY seq LIMIT ?")) {
             statement.setLong(1, after);
             statement.setLong(2, last);
             statement.setInt(3, most);
-            return rows(statement);
+            return RowColumns.rows(statement);
         }
-    }
-
-    private static List<StoredRow> rows(PreparedStatement statement) throws SQLException {
-        List<StoredRow> rows = new ArrayList<>();
-        try (ResultSet result = statement.executeQuery()) {
-            while (result.next()) {
-                rows.add(row(result));
-            }
-        }
-        return rows;
     }
 
     /** Hands over all entries in order, as of one moment. */
-    void forEach(RowConsumer consumer) throws SQLException {
+    void forEachRaw(RowColumns.RawConsumer consumer) throws SQLException {
         try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery(SELECT + "ORDER BY seq")) {
-            while (result.next()) {
-                consumer.accept(row(result));
-            }
+                ResultSet result = statement.executeQuery("SELECT " + RowColumns.RAW + " FROM entry ORDER BY seq")) {
+            RowColumns.forEachRaw(result, consumer);
         }
     }
 
-    private static StoredRow row(ResultSet result) throws SQLException {
-        return new StoredRow(
-                result.getLong(1),
-                text(result, 2),
-                text(result, 3),
-                text(result, 4),
-                text(result, 5),
-                text(result, 6),
-                text(result, 7));
-    }
-
-    private static String text(ResultSet result, int column) throws SQLException {
-        return Objects.requireNonNullElse(result.getString(column), "");
+    /** Returns the version of the file's schema. */
+    int schemaVersion() throws SQLException {
+        return LogSchema.number(connection, "PRAGMA user_version");
     }
 
     /** Returns the triggers of the file, by name. */
@@ -157,23 +171,24 @@ public final class EntryTable {
                 ResultSet result =
                         statement.executeQuery("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")) {
             while (result.next()) {
-                triggers.put(text(result, 1), text(result, 2));
+                triggers.put(RowColumns.text(result, 1), RowColumns.text(result, 2));
             }
         }
         return triggers;
     }
 
-    /** Returns what the database's own check of its file finds, at most some lines. */
-    List<String> damages(int most) throws SQLException {
-        List<String> damages = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery("PRAGMA integrity_check(" + most + ")")) {
-            while (result.next()) {
-                if (!"ok".equals(result.getString(1))) {
-                    damages.add(text(result, 1));
-                }
-            }
+    /** Begins the database's own check of its file. */
+    FileCheck fileCheck(Path file) throws SQLException {
+        return FileCheck.of(file, connection);
+    }
+
+    @Override
+    public void close() throws SQLException {
+        if (insertion != null) {
+            insertion.close();
         }
-        return damages;
+        if (versionQuery != null) {
+            versionQuery.close();
+        }
     }
 }

@@ -29,6 +29,9 @@ public final class LogDatabase {
 
     private static final long RETRY_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
+    /** A log is empty for a moment while another program makes it. */
+    private static final long BEING_MADE_NANOS = TimeUnit.SECONDS.toNanos(1);
+
     private LogDatabase() {}
 
     /** Opens a log for adding; makes it when there is none. */
@@ -97,6 +100,7 @@ public final class LogDatabase {
             boolean ready = false;
             Connection connection = connect(file.toUri().toASCIIString() + immutability(file), config);
             try {
+                awaitBeginning(connection);
                 requireLog(file, connection, false);
                 ready = true;
                 return connection;
@@ -128,8 +132,7 @@ public final class LogDatabase {
     }
 
     // Reading in write-ahead mode needs a small file beside the log. Where none can be made and nothing is pending,
-    // nobody can be
-    // writing either, and the file can be taken as it is.
+    // nobody can be writing either, and the file can be taken as it is.
     private static String immutability(Path file) throws IOException {
         Path pending = file.resolveSibling(file.getFileName() + "-wal");
         boolean nothingPending = !Files.exists(pending) || Files.size(pending) == 0;
@@ -168,6 +171,13 @@ public final class LogDatabase {
             throw new TestLogException(
                     "The file " + file + " is not a test log, or its beginning is damaged. Nothing was"
                             + " written to it. Take the log from a backup, or move the file away to begin a new log.");
+        }
+    }
+
+    private static void awaitBeginning(Connection connection) throws SQLException {
+        long end = System.nanoTime() + BEING_MADE_NANOS;
+        while (LogSchema.number(connection, "SELECT count(*) FROM sqlite_schema") == 0 && System.nanoTime() < end) {
+            LockSupport.parkNanos(RETRY_NANOS);
         }
     }
 

@@ -4,6 +4,7 @@
 package org.ohmstead.testlog.internal;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.ohmstead.testlog.TestLogException;
@@ -12,7 +13,7 @@ import org.ohmstead.testlog.TestLogException;
  * Changes that are made all or not at all. The statements are SQLite's own: the driver's {@code commit()} would at once begin the next
  * transaction, and its failure would look like one of the changes that are already made.
  */
-public final class Transaction {
+public final class Transaction implements AutoCloseable {
     /** Changes to be made. */
     @FunctionalInterface
     public interface Work<T> {
@@ -20,33 +21,55 @@ public final class Transaction {
         T run() throws SQLException, TestLogException;
     }
 
-    private Transaction() {}
+    private final Connection connection;
+    private PreparedStatement beginning;
+    private PreparedStatement end;
+
+    /** Makes changes through a connection; its statements are kept, since making them takes as long as carrying them out. */
+    public Transaction(Connection connection) {
+        this.connection = connection;
+    }
 
     /** Makes changes while nobody else can make any; what this returns is on the disk. */
-    public static <T> T run(Connection connection, Work<T> work) throws SQLException, TestLogException {
-        execute(connection, "BEGIN IMMEDIATE");
+    public static <T> T once(Connection connection, Work<T> work) throws SQLException, TestLogException {
+        try (Transaction transaction = new Transaction(connection)) {
+            return transaction.run(work);
+        }
+    }
+
+    /** Makes changes while nobody else can make any; what this returns is on the disk. */
+    public <T> T run(Work<T> work) throws SQLException, TestLogException {
+        if (beginning == null) {
+            beginning = connection.prepareStatement("BEGIN IMMEDIATE");
+            end = connection.prepareStatement("COMMIT");
+        }
+        beginning.executeUpdate();
         try {
             T result = work.run();
-            execute(connection, "COMMIT");
+            end.executeUpdate();
             return result;
         } catch (SQLException | TestLogException | IllegalArgumentException | IllegalStateException failure) {
-            rollBack(connection, failure);
+            rollBack(failure);
             throw failure;
         }
     }
 
-    private static void rollBack(Connection connection, Exception reason) {
-        try {
-            execute(connection, "ROLLBACK");
+    private void rollBack(Exception reason) {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate("ROLLBACK");
         } catch (SQLException alreadyOver) {
             // After some failures SQLite has rolled back by itself.
             reason.addSuppressed(alreadyOver);
         }
     }
 
-    private static void execute(Connection connection, String sql) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.executeUpdate(sql);
+    @Override
+    public void close() throws SQLException {
+        if (beginning != null) {
+            beginning.close();
+        }
+        if (end != null) {
+            end.close();
         }
     }
 }

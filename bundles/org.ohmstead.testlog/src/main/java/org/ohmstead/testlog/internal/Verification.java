@@ -5,8 +5,6 @@ package org.ohmstead.testlog.internal;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,38 +13,49 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.testlog.chain.ChainedRow;
 
-/** One check of a whole log, from the first entry to the last. */
+/** One check of a whole log, from the first entry to the last, with the chains that were joined to it. */
 public final class Verification {
-    private static final int MOST_DAMAGES = 20;
-
     private final Path file;
     private final EntryTable table;
+    private final JoinedTable joined;
     private final Optional<String> expectedHead;
+    private final Optional<Witness> witness;
     private final List<VerifyFault> faults = new ArrayList<>();
-    private final Map<String, String> kindById = new HashMap<>();
-    private final Set<String> voided = new HashSet<>();
+    private final List<JoinNote> joins = new ArrayList<>();
+    private final Map<String, ChainWalk> partings = new HashMap<>();
+    private final Set<String> partingHashes = new HashSet<>();
     private long checked;
-    private long lastSequence;
-    private String lastHash = StoredRow.FIRST_PREVIOUS_HASH;
+    private String ownHead = ChainedRow.FIRST_PREVIOUS_HASH;
+    private long ownLast;
     private boolean headSeen;
+    private boolean witnessChainSeen;
+    private boolean witnessSeen;
 
     /** Prepares a check of an open log, optionally for the hash of an entry that must be there. */
-    public Verification(Path file, EntryTable table, Optional<String> expectedHead) {
+    public Verification(Path file, EntryTable table, JoinedTable joined, Optional<String> expectedHead) {
         this.file = file;
         this.table = table;
+        this.joined = joined;
         this.expectedHead = expectedHead;
-        this.headSeen = expectedHead.isEmpty() || expectedHead.get().equals(StoredRow.FIRST_PREVIOUS_HASH);
+        this.witness = Witness.beside(file);
+        this.headSeen = expectedHead.isEmpty() || expectedHead.get().equals(ChainedRow.FIRST_PREVIOUS_HASH);
     }
 
     /** Checks everything and says what is wrong. */
     public VerifyReport run() throws TestLogException {
-        part("The file's structure cannot be checked", this::checkFile);
-        part("The triggers cannot be read", this::checkGuards);
-        part("The entries cannot be read to the end", () -> table.forEach(this::checkRow));
+        part("The file's structure cannot be checked", () -> {
+            try (FileCheck check = table.fileCheck(file)) {
+                runEntries();
+                report(check.damages());
+            }
+        });
+        checkWitness();
         if (!headSeen) {
             whole(
                     VerifyFault.Kind.HEAD_NOT_FOUND,
@@ -54,11 +63,18 @@ public final class Verification {
                             + ": entries were cut off at the end or replaced, or the head belongs to another log. Compare"
                             + " with a backup.");
         }
-        return new VerifyReport(checked, lastHash, faults);
+        return new VerifyReport(checked, ownHead, faults);
+    }
+
+    private void runEntries() throws TestLogException {
+        part("The triggers cannot be read", this::checkGuards);
+        part("The joined chains cannot be read", this::findPartings);
+        part("The entries cannot be read to the end", this::checkOwn);
+        part("The joined entries cannot be read to the end", this::checkJoined);
     }
 
     private interface Part {
-        void run() throws SQLException;
+        void run() throws SQLException, TestLogException;
     }
 
     private void part(String whatHappened, Part part) throws TestLogException {
@@ -75,14 +91,14 @@ public final class Verification {
         }
     }
 
-    private void checkFile() throws SQLException {
-        for (String damage : table.damages(MOST_DAMAGES)) {
+    private void report(List<String> damages) {
+        for (String damage : damages) {
             whole(VerifyFault.Kind.FILE_DAMAGED, "The file is damaged: " + damage + ".");
         }
     }
 
     private void checkGuards() throws SQLException {
-        Map<String, String> guards = LogSchema.guards();
+        Map<String, String> guards = LogSchema.guards(table.schemaVersion());
         Map<String, String> found = table.triggers();
         guards.forEach((name, sql) -> {
             if (!sql.equals(found.get(name))) {
@@ -99,82 +115,120 @@ public final class Verification {
                         "There is a trigger " + name + " that does not belong to a log."));
     }
 
-    private void checkRow(StoredRow row) {
-        checked++;
-        checkPlace(row);
-        if (!row.computedHash().equals(row.hash())) {
-            fault(
-                    VerifyFault.Kind.CONTENT_CHANGED,
-                    row,
-                    "was changed: its number, kind, id, time or content does not give its hash");
-        }
-        checkContent(row);
-        headSeen |= expectedHead.map(head -> head.equals(row.hash())).orElse(true);
-        lastSequence = row.sequence();
-        lastHash = row.hash();
-    }
-
-    private void checkPlace(StoredRow row) {
-        if (row.sequence() != lastSequence + 1) {
-            fault(
-                    VerifyFault.Kind.ENTRY_MISSING,
-                    row,
-                    "comes directly after number " + lastSequence + ", so what stood between was removed");
-        }
-        if (!row.previousHash().equals(lastHash)) {
-            fault(
-                    VerifyFault.Kind.CHAIN_BROKEN,
-                    row,
-                    "does not continue number " + lastSequence
-                            + ": one of the two was changed, or entries were removed or put in between");
+    /** A chain that parts from another one begins with what is known at that place. */
+    private void findPartings() throws SQLException {
+        for (JoinedTable.Chain chain : joined.chains()) {
+            joined.between(chain.number(), 0, Long.MAX_VALUE, 1).stream()
+                    .filter(row -> row.sequence() > 1)
+                    .forEach(row -> partingHashes.add(row.previousHash()));
         }
     }
 
-    private void checkContent(StoredRow row) {
-        Optional<EntryKind> kind = EntryKind.ofWord(row.kind());
-        if (kind.isEmpty()) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "is of an unknown kind, \"" + row.kind() + "\"");
+    private void checkOwn() throws SQLException, TestLogException {
+        ChainWalk walk = new ChainWalk("", false, faults::add);
+        try (HashingReader reader = new HashingReader((row, fits) -> {
+            walk.accept(row, fits);
+            seeOwn(row);
+            see(row, walk);
+        })) {
+            table.forEachRaw(reader::read);
+            reader.finish();
+        } finally {
+            checked += walk.checked();
+            ownHead = walk.lastHash();
+            ownLast = walk.lastSequence();
+        }
+    }
+
+    private void seeOwn(RawRow row) {
+        if (RowShape.kind(row.kind) == EntryKind.JOIN) {
+            EntryBodies.joinNote(row.row()).ifPresent(joins::add);
+        }
+        if (witness.isPresent()) {
+            witnessChainSeen |=
+                    row.sequence == 1 && row.hashText().equals(witness.get().chain());
+            witnessSeen |= row.sequence == witness.get().sequence()
+                    && row.hashText().equals(witness.get().hash());
+        }
+    }
+
+    private void see(RawRow row, ChainWalk walk) {
+        if (!headSeen) {
+            headSeen = row.hashText().equals(expectedHead.orElseThrow());
+        }
+        if (!partingHashes.isEmpty() && partingHashes.contains(row.hashText())) {
+            partings.putIfAbsent(row.hashText(), walk.parting("", false, faults::add));
+        }
+    }
+
+    private void checkJoined() throws SQLException, TestLogException {
+        List<JoinedTable.Chain> chains = joined.chains();
+        for (JoinedTable.Chain chain : chains) {
+            checkJoined(chain);
+        }
+        for (JoinNote note : joins) {
+            boolean there =
+                    chains.stream().anyMatch(chain -> chain.info().chain().equals(note.chain()));
+            if (!there) {
+                broken(note.label(), note.afterSequence() + 1, "is missing, although the log says that it was joined");
+            }
+        }
+    }
+
+    private void checkJoined(JoinedTable.Chain chain) throws SQLException, TestLogException {
+        String label = chain.info().label();
+        List<JoinNote> notes = joins.stream()
+                .filter(note -> note.chain().equals(chain.info().chain()))
+                .toList();
+        JoinCheck check = new JoinCheck(chain.info(), notes, (sequence, what) -> broken(label, sequence, what));
+        ChainWalk walk = start(chain, check);
+        try (HashingReader reader = new HashingReader((row, fits) -> {
+            walk.accept(row, fits);
+            check.see(row);
+            see(row, walk);
+        })) {
+            joined.forEachRaw(chain.number(), reader::read);
+            reader.finish();
+        } finally {
+            checked += walk.checked();
+        }
+        check.finish();
+    }
+
+    private ChainWalk start(JoinedTable.Chain chain, JoinCheck check) throws SQLException {
+        Optional<ChainedRow> first =
+                joined.between(chain.number(), 0, Long.MAX_VALUE, 1).stream().findFirst();
+        if (first.isPresent() && first.get().sequence() > 1) {
+            ChainWalk parting = partings.get(first.get().previousHash());
+            if (parting != null) {
+                return parting.parting(chain.info().label(), false, faults::add);
+            }
+            check.partsFromNothing();
+        }
+        return new ChainWalk(chain.info().label(), false, faults::add);
+    }
+
+    private void broken(String label, long sequence, String what) {
+        String sentence = "The joined chain " + label + " " + what + ". Take the log from a backup.";
+        faults.add(new VerifyFault(VerifyFault.Kind.JOIN_BROKEN, sequence, "", sentence));
+    }
+
+    private void checkWitness() {
+        boolean empty = ownLast == 0;
+        if (witness.isEmpty() || witnessSeen || !(witnessChainSeen || empty)) {
             return;
         }
-        if (!row.entryId().matches(kind.get().idPrefix() + "[0-9]{4,15}")) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "has an id that does not fit its kind");
-        }
-        if (!isTime(row.recordedAt())) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "has a time that is none, \"" + row.recordedAt() + "\"");
-        }
-        EntryBodies.fault(row, kind.get())
-                .ifPresent(why -> fault(VerifyFault.Kind.UNREADABLE, row, "cannot be read (" + why + ")"));
-        if (kind.get() == EntryKind.VOID) {
-            EntryBodies.target(row).ifPresent(target -> checkTarget(row, target));
-        }
-        kindById.put(row.entryId(), row.kind());
-    }
-
-    private void checkTarget(StoredRow row, String target) {
-        String kind = kindById.get(target);
-        if (kind == null) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which is not in the log before it");
-        } else if (EntryKind.VOID.word().equals(kind)) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which is a void itself");
-        } else if (!voided.add(target)) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which was already voided");
-        }
-    }
-
-    private static boolean isTime(String text) {
-        try {
-            return Instant.parse(text).toString().equals(text);
-        } catch (DateTimeParseException wrong) {
-            return false;
-        }
-    }
-
-    private void fault(VerifyFault.Kind kind, StoredRow row, String predicate) {
+        long first = Math.min(ownLast + 1, witness.get().sequence());
         faults.add(new VerifyFault(
-                kind,
-                row.sequence(),
-                row.entryId(),
-                "The entry " + row.entryId() + ", number " + row.sequence() + " of the log, " + predicate + "."));
+                VerifyFault.Kind.CUT_OFF,
+                first,
+                "",
+                "The index " + Witness.INDEX_NAME + " beside the log has seen the entry number "
+                        + witness.get().sequence() + " with the hash "
+                        + witness.get().hash()
+                        + ", which is not there any more: the log ends with number " + ownLast
+                        + ", so entries were cut off at its end or replaced. Take the log from a backup; if an older copy was"
+                        + " put there on purpose, delete the index."));
     }
 
     private void whole(VerifyFault.Kind kind, String sentence) {

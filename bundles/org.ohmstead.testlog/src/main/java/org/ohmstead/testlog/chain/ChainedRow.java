@@ -1,38 +1,48 @@
 // Copyright 2026 the Ohmstead authors.
 // SPDX-License-Identifier: Apache-2.0
 
-package org.ohmstead.testlog.internal;
+package org.ohmstead.testlog.chain;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Objects;
 
 /**
- * An entry as it stands in the table.
+ * An entry as it is stored, wherever that is.
  *
- * @param sequence place in the log, counted from 1
+ * @param sequence place in its chain, counted from 1
  * @param kind what it is, as spelled in the file
- * @param entryId its id
+ * @param entryId its id within its chain, such as R0001
  * @param recordedAt when it was added, in ISO 8601
- * @param body its content
- * @param previousHash hash of the entry before
- * @param hash its own hash
+ * @param body its content: canonical JSON
+ * @param previousHash hash of the entry before, 64 hexadecimal digits; zeros for the first
+ * @param hash its own hash, 64 hexadecimal digits
  */
-public record StoredRow(
+public record ChainedRow(
         long sequence, String kind, String entryId, String recordedAt, String body, String previousHash, String hash) {
-    /** What stands for the hash before the first entry. */
+    /** What stands for the hash before the first entry: 64 zeros. */
     public static final String FIRST_PREVIOUS_HASH = "0".repeat(64);
 
+    public ChainedRow {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(entryId, "entryId");
+        Objects.requireNonNull(recordedAt, "recordedAt");
+        Objects.requireNonNull(body, "body");
+        Objects.requireNonNull(previousHash, "previousHash");
+        Objects.requireNonNull(hash, "hash");
+    }
+
     /** Returns a row with the hash that its content gives. */
-    static StoredRow chained(
+    public static ChainedRow chained(
             long sequence, String kind, String entryId, String recordedAt, String body, String previousHash) {
-        StoredRow unhashed = new StoredRow(sequence, kind, entryId, recordedAt, body, previousHash, "");
-        return new StoredRow(sequence, kind, entryId, recordedAt, body, previousHash, unhashed.computedHash());
+        ChainedRow unhashed = new ChainedRow(sequence, kind, entryId, recordedAt, body, previousHash, "");
+        return new ChainedRow(sequence, kind, entryId, recordedAt, body, previousHash, unhashed.computedHash());
     }
 
     /** Returns the SHA-256 of previous hash, sequence, kind, id, time and body in UTF-8, with a line feed between them. */
-    String computedHash() {
+    public String computedHash() {
         String text = String.join("\n", previousHash, Long.toString(sequence), kind, entryId, recordedAt, body);
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));

@@ -1,0 +1,98 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A part of a query.
+ *
+ * @param key what stands before the colon; empty for a plain word
+ * @param value what stands behind it, or the word
+ * @param quoted whether the value stands in quotation marks
+ */
+record FindToken(String key, String value, boolean quoted) {
+    private static final char QUOTE = '"';
+
+    /** Returns the parts of a text; a quotation mark within quotation marks is written twice. */
+    static List<FindToken> split(String text) throws FindException {
+        List<FindToken> tokens = new ArrayList<>();
+        int at = 0;
+        while (at < text.length()) {
+            if (Character.isWhitespace(text.charAt(at))) {
+                at++;
+            } else {
+                at = token(text, at, tokens);
+            }
+        }
+        return tokens;
+    }
+
+    private static int token(String text, int start, List<FindToken> tokens) throws FindException {
+        int valueStart = start;
+        String key = "";
+        if (text.charAt(start) != QUOTE) {
+            int end = plainEnd(text, start);
+            int colon = text.indexOf(':', start);
+            if (colon < 0 || colon >= end) {
+                tokens.add(new FindToken("", text.substring(start, end), false));
+                return end;
+            }
+            key = text.substring(start, colon);
+            valueStart = colon + 1;
+            if (key.isEmpty()) {
+                throw new FindException(
+                        "The query has a colon with nothing before it. Write what it is about before the"
+                                + " colon, such as amplifier:, or put the word in quotation marks.");
+            }
+        }
+        if (valueStart == text.length() || text.charAt(valueStart) != QUOTE) {
+            int end = plainEnd(text, valueStart);
+            tokens.add(new FindToken(key, text.substring(valueStart, end), false));
+            return end;
+        }
+        return quoted(text, key, valueStart, tokens);
+    }
+
+    private static int plainEnd(String text, int start) {
+        int end = start;
+        while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    private static int quoted(String text, String key, int start, List<FindToken> tokens) throws FindException {
+        StringBuilder value = new StringBuilder();
+        int at = start + 1;
+        while (at < text.length()) {
+            char each = text.charAt(at);
+            if (each != QUOTE) {
+                value.append(each);
+                at++;
+            } else if (at + 1 < text.length() && text.charAt(at + 1) == QUOTE) {
+                value.append(QUOTE);
+                at += 2;
+            } else {
+                return close(text, key, value.toString(), at + 1, tokens);
+            }
+        }
+        throw new FindException("The query has a quotation mark that is not closed, before \"" + value
+                + "\". Put another one behind it.");
+    }
+
+    private static int close(String text, String key, String value, int end, List<FindToken> tokens)
+            throws FindException {
+        if (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+            throw new FindException(
+                    "The query goes on directly behind the quotation marks of \"" + value + "\". Put a blank between.");
+        }
+        if (key.isEmpty() && value.isBlank()) {
+            throw new FindException("The query has quotation marks with nothing between them. Leave them out.");
+        }
+        tokens.add(new FindToken(key, value, true));
+        return end;
+    }
+}
