@@ -9,12 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.CombinedParts;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Reading;
-import org.ohmstead.model.UncertaintyPart;
 
 /** Sorts readings by kind of power, mode, load, channel and end point, and fits a curve to each group. */
 public final class LoadCurves {
@@ -135,12 +135,6 @@ public final class LoadCurves {
     }
 
     private static double relative(ChannelReading channel, boolean shared) {
-        double squares = 0;
-        for (UncertaintyPart part : channel.uncertaintyParts()) {
-            if (part.shared() == shared) {
-                squares += part.standardUncertaintyWatts() * part.standardUncertaintyWatts();
-            }
-        }
-        return Math.sqrt(squares) / channel.powerWatts();
+        return CombinedParts.watts(channel, shared) / channel.powerWatts();
     }
 }

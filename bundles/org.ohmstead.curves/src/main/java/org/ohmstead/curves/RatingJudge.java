@@ -14,6 +14,7 @@ import org.ohmstead.metrology.DecisionRule;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.units.Decibels;
 
 /**
@@ -39,7 +40,30 @@ public final class RatingJudge {
      * @param confidence sureness that a verdict needs and coverage of the stated interval, above 0.5 and below 1
      */
     public static List<RatingResult> judge(List<Rating> ratings, List<LoadCurve> curves, double confidence) {
-        DecisionRule rule = new DecisionRule.GuardedAcceptance(confidence);
+        return judge(ratings, curves, confidence, new DecisionRule.GuardedAcceptance(confidence));
+    }
+
+    /**
+     * Returns a result for each rating, in their order, by the rule that the sheet's settings name.
+     *
+     * @param ratings the maker's claims
+     * @param curves fitted to the valid readings
+     * @param settings their confidence is the coverage of the stated interval
+     */
+    public static List<RatingResult> judge(List<Rating> ratings, List<LoadCurve> curves, SheetSettings settings) {
+        return judge(ratings, curves, settings.confidence(), VerdictWords.rule(settings.rule()));
+    }
+
+    /**
+     * Returns a result for each rating, in their order.
+     *
+     * @param ratings the maker's claims
+     * @param curves fitted to the valid readings
+     * @param confidence coverage of the stated interval, above 0 and below 1
+     * @param rule how sure a verdict must be
+     */
+    public static List<RatingResult> judge(
+            List<Rating> ratings, List<LoadCurve> curves, double confidence, DecisionRule rule) {
         return ratings.stream()
                 .map(rating -> judge(rating, curves, rule, confidence))
                 .toList();

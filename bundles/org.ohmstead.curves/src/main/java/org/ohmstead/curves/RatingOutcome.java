@@ -32,4 +32,21 @@ public record RatingOutcome(
         Verdict verdict,
         double probabilityMet,
         boolean extrapolated,
-        OptionalDouble justMetSupplyVolts) {}
+        OptionalDouble justMetSupplyVolts) {
+
+    /**
+     * Returns the specific consumer's risk, 0 to 1: the probability that the rating is missed although it is said to be met (JCGM 106,
+     * clause 9); empty unless it is said to be met.
+     */
+    public OptionalDouble consumersRisk() {
+        return verdict == Verdict.MEETS ? OptionalDouble.of(1 - probabilityMet) : OptionalDouble.empty();
+    }
+
+    /**
+     * Returns the specific producer's risk, 0 to 1: the probability that the rating is met although it is said to be missed (JCGM 106,
+     * clause 9); empty unless it is said to be missed.
+     */
+    public OptionalDouble producersRisk() {
+        return verdict == Verdict.FALLS_SHORT ? OptionalDouble.of(probabilityMet) : OptionalDouble.empty();
+    }
+}

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,8 +26,11 @@ import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.UncertaintyPart;
+import org.ohmstead.model.VerdictKind;
+import org.ohmstead.model.VerdictRule;
 
 class RatingJudgeTest {
     private static final EndPoint ONE_PERCENT = new EndPoint.DistortionLimit(0.01, DistortionMeasure.THD_F);
@@ -102,6 +106,54 @@ class RatingJudgeTest {
         assertEquals(verdict, outcome.verdict());
         assertFalse(outcome.extrapolated());
         assertEquals("", result.remark());
+    }
+
+    // JCGM 106, clause 8: simple acceptance looks at the value alone; guarded acceptance needs 95 % to be met and 5 %
+    // to be missed;
+    // guarded rejection calls missed only what is met with less than 5 %. Probabilities as above, Phi(-1) = 0.15866;
+    // the risk of a
+    // verdict is the probability of its contrary (clause 9).
+    @ParameterizedTest
+    @CsvSource({
+        "SIMPLE_ACCEPTANCE, 1, MEETS, 0.15866",
+        "SIMPLE_ACCEPTANCE, -1, FALLS_SHORT, 0.15866",
+        "GUARDED_ACCEPTANCE, 2, MEETS, 0.02275",
+        "GUARDED_ACCEPTANCE, 1, UNDECIDED, NaN",
+        "GUARDED_ACCEPTANCE, -1, UNDECIDED, NaN",
+        "GUARDED_ACCEPTANCE, -2, FALLS_SHORT, 0.02275",
+        "GUARDED_REJECTION, 1, MEETS, 0.15866",
+        "GUARDED_REJECTION, -1, MEETS, 0.84134",
+        "GUARDED_REJECTION, -2, FALLS_SHORT, 0.02275"
+    })
+    void theUsersRuleDecidesAndItsRiskIsStated(VerdictKind kind, double z, Verdict verdict, double risk) {
+        List<LoadCurve> curves = LoadCurves.fit(readings(4, 11, 12, 12.6, 13.8, 14.4));
+        double truth = 0.99 * watts(13.2, 4);
+        Rating rating = rating(truth * (1 - z * SHARED_RATIO), 4, 13.2, 0.01);
+        SheetSettings settings =
+                new SheetSettings("", "", 0.95, "").withVerdictRule(Optional.of(new VerdictRule(kind, 0.05)));
+        RatingOutcome outcome = RatingJudge.judge(List.of(rating), curves, settings)
+                .get(0)
+                .outcome()
+                .orElseThrow();
+        assertEquals(verdict, outcome.verdict());
+        OptionalDouble stated = verdict == Verdict.MEETS ? outcome.consumersRisk() : outcome.producersRisk();
+        assertEquals(risk, stated.orElse(Double.NaN), 0.005);
+        OptionalDouble other = verdict == Verdict.MEETS ? outcome.producersRisk() : outcome.consumersRisk();
+        assertEquals(OptionalDouble.empty(), other);
+        // The stated interval keeps the sheet's confidence whatever the rule.
+        assertEquals(1.96, outcome.coverageFactor(), 0.001);
+    }
+
+    @Test
+    void withoutAChoiceItIsGuardedAcceptanceAtTheSheetsConfidence() {
+        List<LoadCurve> curves = LoadCurves.fit(readings(4, 11, 12, 12.6, 13.8, 14.4));
+        List<Rating> ratings = new ArrayList<>();
+        for (double z = -3; z <= 3; z += 0.5) {
+            ratings.add(rating(0.99 * watts(13.2, 4) * (1 - z * SHARED_RATIO), 4, 13.2, 0.01));
+        }
+        assertEquals(
+                RatingJudge.judge(ratings, curves, 0.9),
+                RatingJudge.judge(ratings, curves, new SheetSettings("", "", 0.9, "")));
     }
 
     @Test

@@ -105,8 +105,34 @@ class HtmlSheetTest {
         }
         // The ratings of the sample: 150 W of about 163 W, 84 of 83.6, 350 of 311, 600 of 632, 340 of 348, and one load
         // not tested.
-        assertTrue(page.contains(
-                "3 of 6 ratings are met, 1 falls short, 1 is undecided at 95\u00a0% confidence; 1 was not tested."));
+        assertTrue(
+                page.contains(
+                        "3 of 6 ratings are met, 1 falls short, 1 is undecided by guarded acceptance, risk at most 5\u00a0%; 1 was not tested."));
+    }
+
+    @Test
+    void statesTheRuleAndTheRiskOfEachVerdict() {
+        String ratings = section("ratings");
+        assertTrue(ratings.contains(
+                "at least 95 % sure, so that either verdict is wrong with a probability of at most 5 %"));
+        // Three are met and one is missed, and so surely that the risk is below what is printed or near to it.
+        assertEquals(3, ratings.split("Consumer&#39;s risk ", -1).length - 1);
+        assertEquals(1, ratings.split("Producer&#39;s risk ", -1).length - 1);
+        assertEquals(1, ratings.split("No verdict, so no risk", -1).length - 1);
+        assertTrue(section("method").contains("The risk of a verdict is the probability that it is wrong"));
+    }
+
+    @Test
+    void printsABudgetWithShapesDegreesOfFreedomAndMonteCarlo() {
+        String uncertainty = section("uncertainty");
+        // 0.8 %, 0.3 %, 0.1 % and 0.12 % of a power: 0.64 / 0.7544 of the variance is 84.8 %.
+        assertTrue(uncertainty.contains(">84.8</td>"), uncertainty);
+        assertTrue(uncertainty.contains(">normal</td>"));
+        assertTrue(uncertainty.contains(">\u221e</td>"));
+        assertTrue(uncertainty.contains("k\u00a0=\u00a01.96"));
+        assertTrue(uncertainty.contains("Monte Carlo (JCGM 101)"));
+        // All parts of the sample are normal, so both methods agree.
+        assertTrue(uncertainty.contains("give the same 95 % interval"), uncertainty);
     }
 
     @Test
@@ -135,8 +161,9 @@ class HtmlSheetTest {
         long charts = elements(document, "svg").stream()
                 .filter(svg -> svg.getElementsByTagName("text").getLength() > 0)
                 .count();
-        // Three fitted groups, and for each of the six mode-and-load pairs a sweep and a spectrum.
-        assertEquals(3 + 6 + 6, charts);
+        // Three fitted groups, for each of the six mode-and-load pairs a sweep and a spectrum, and the bars of the
+        // budget.
+        assertEquals(3 + 6 + 6 + 1, charts);
     }
 
     @Test

@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.metrology.Assessment;
 import org.ohmstead.metrology.Conformity;
 import org.ohmstead.metrology.DecisionRule;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Rating;
 import org.ohmstead.units.Decibels;
 
@@ -97,6 +99,10 @@ public record StudyRating(Rating rating, Optional<Finding> finding, String sente
                 100 * (finding.powerRatio() - 1),
                 finding.differenceDb(),
                 100 * finding.assessment().probabilityMet()));
+        if (finding.assessment().verdict() != Verdict.UNDECIDED) {
+            sentences.add(VerdictWords.risk(
+                    finding.assessment().verdict(), finding.assessment().probabilityMet()));
+        }
         if (finding.justMetSupplyVolts().isPresent()) {
             sentences.add(StudyWords.say(
                     "It is just met at %.2f V.", finding.justMetSupplyVolts().getAsDouble()));

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.ohmstead.model.ChannelReading;
+import org.ohmstead.model.CombinedParts;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Reading;
-import org.ohmstead.model.UncertaintyPart;
 
 /** Makes the points of a study from readings of the test log. */
 public final class StudyReadings {
@@ -33,7 +33,7 @@ public final class StudyReadings {
             if (channel.outcome() == EndPointOutcome.REACHED) {
                 double toNominal = channel.loadOhms() / reading.nominalLoadOhms();
                 double powerWatts = toNominal * channel.powerWatts();
-                double own = toNominal * watts(channel, false);
+                double own = toNominal * CombinedParts.watts(channel, false);
                 points.add(new StudyPoint(
                         dataSetId,
                         channel.channel(),
@@ -61,22 +61,12 @@ public final class StudyReadings {
         for (Reading reading : readings) {
             for (ChannelReading channel : reading.channels()) {
                 if (channel.powerWatts() > 0) {
-                    double relative = watts(channel, true) / channel.powerWatts();
+                    double relative = CombinedParts.watts(channel, true) / channel.powerWatts();
                     squares += relative * relative;
                     count++;
                 }
             }
         }
         return count == 0 ? 0 : Math.sqrt(squares / count);
-    }
-
-    private static double watts(ChannelReading channel, boolean shared) {
-        double squares = 0;
-        for (UncertaintyPart part : channel.uncertaintyParts()) {
-            if (part.shared() == shared) {
-                squares += part.standardUncertaintyWatts() * part.standardUncertaintyWatts();
-            }
-        }
-        return Math.sqrt(squares);
     }
 }

@@ -7,8 +7,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Figure;
@@ -25,11 +27,16 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.units.Unit;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 
 /**
  * Power inside tone bursts at the step's end point, and dynamic headroom: 10 log10 of it over the rated continuous power, and over the
@@ -66,6 +73,23 @@ public final class BurstPower implements Measurement {
                         false)));
         all.addAll(SearchSettings.all());
         return List.copyOf(all);
+    }
+
+    private final AtomicReference<PartSharing> sharing = new AtomicReference<>(BudgetSetting.NO_SHARING);
+
+    /** Takes what tells how power falls on the parts of a load, so that their warming is accounted for. */
+    @Reference(
+            service = PartSharing.class,
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    public void bindSharing(PartSharing came) {
+        sharing.set(Objects.requireNonNull(came, "came"));
+    }
+
+    /** Lets it go. */
+    public void unbindSharing(PartSharing gone) {
+        sharing.compareAndSet(gone, BudgetSetting.NO_SHARING);
     }
 
     @Override
@@ -106,28 +130,29 @@ public final class BurstPower implements Measurement {
             List<Figure> figures = new ArrayList<>();
             LevelSearch loud = search(run, subject, burst, endPoint, settings, notes);
             List<EndPointResult> inBurst = results(loud, endPoint, notes);
+            BudgetSetting setting = BudgetSetting.of(subject.project(), burst, loud.facts(), sharing.get());
             List<String> names = BenchRun.names(subject.step().mode(), inBurst.size());
             for (int channel = 0; channel < names.size(); channel++) {
                 String name = names.get(channel);
-                figures.add(PowerFigures.of(BURST, subject, channel, inBurst.get(channel)));
+                figures.add(PowerFigures.of(BURST, subject, channel, inBurst.get(channel), setting));
                 if (rating.isPresent()) {
                     figures.add(headroom(inBurst.get(channel), rating.get().powerWatts(), name, "re rated power"));
                 }
             }
             if (rating.isEmpty() || settings.flag("measureContinuous")) {
-                List<EndPointResult> steady = results(
-                        search(run, subject, new Stimulus.ContinuousSine(frequencyHz), endPoint, settings, notes),
-                        endPoint,
-                        notes);
+                Stimulus tone = new Stimulus.ContinuousSine(frequencyHz);
+                LevelSearch lasting = search(run, subject, tone, endPoint, settings, notes);
+                List<EndPointResult> steady = results(lasting, endPoint, notes);
+                BudgetSetting toneSetting = BudgetSetting.of(subject.project(), tone, lasting.facts(), sharing.get());
                 for (int channel = 0; channel < names.size(); channel++) {
                     double watts = steady.get(channel).powerWatts();
-                    figures.add(PowerFigures.of(CONTINUOUS, subject, channel, steady.get(channel)));
+                    figures.add(PowerFigures.of(CONTINUOUS, subject, channel, steady.get(channel), toneSetting));
                     figures.add(headroom(inBurst.get(channel), watts, names.get(channel), "re measured power"));
                 }
             }
             // Bursts as the step wants them are what its rating is judged by.
             Optional<Reading> reading = burst.equals(subject.step().stimulus())
-                    ? Optional.of(PowerReadings.ofSearch(subject, loud, INFO))
+                    ? Optional.of(PowerReadings.ofSearch(subject, loud, INFO, sharing.get()))
                     : Optional.empty();
             return new MeasurementResult(figures, reading, List.copyOf(notes));
         });

@@ -90,6 +90,8 @@ public final class PowerAgainstFrequency implements Measurement {
                         run, subject, tone, subject.step().endPoint(), SearchSettings.limits(settings, tone), POWER);
                 search.run();
                 search.notes().forEach(note -> notes.add(at + ": " + note));
+                BudgetSetting setting =
+                        BudgetSetting.of(subject.project(), tone, search.facts(), BudgetSetting.NO_SHARING);
                 for (int channel = 0; channel < names.size(); channel++) {
                     EndPointResult result = EndPointFinder.find(
                             search.channels().get(channel), subject.step().endPoint());
@@ -97,8 +99,8 @@ public final class PowerAgainstFrequency implements Measurement {
                         notes.add("At " + at + " channel " + names.get(channel)
                                 + " did not meet the end point; its power is that of the highest or lowest level.");
                     }
-                    Figure figure =
-                            PowerFigures.of(POWER, subject, channel, result).at(at);
+                    Figure figure = PowerFigures.of(POWER, subject, channel, result, setting)
+                            .at(at);
                     progress.live(figure);
                     figures.add(figure);
                 }

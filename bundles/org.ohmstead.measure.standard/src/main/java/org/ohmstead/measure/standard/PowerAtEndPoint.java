@@ -6,8 +6,10 @@ package org.ohmstead.measure.standard;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
@@ -22,11 +24,16 @@ import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Reading;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 
 /**
  * Output power at the end point of a step, by a search for the level: distortion limit, onset of clipping or a set level, with a
@@ -41,7 +48,7 @@ public final class PowerAtEndPoint implements Measurement {
             "Raises the level from a safe one until the step's end point is passed, and closes in on it with short recordings.",
             List.of(
                     "IEC 60268-3, distortion-limited output power (the idea; clause text from memory)",
-                    "GUM (JCGM 100:2008), equation 10, for the uncertainty"),
+                    "GUM (JCGM 100:2008), equations 10 and 13, for the uncertainty"),
             Set.of(Ability.TONE, Ability.WAVEFORM),
             settings(),
             List.of(new FigureInfo("power", "power at the end point", Unit.WATT, true)),
@@ -55,6 +62,23 @@ public final class PowerAtEndPoint implements Measurement {
                 "Levels in dB, separated by commas, that are taken instead of a search, such as those of a recording; empty to search.",
                 ""));
         return List.copyOf(all);
+    }
+
+    private final AtomicReference<PartSharing> sharing = new AtomicReference<>(BudgetSetting.NO_SHARING);
+
+    /** Takes what tells how power falls on the parts of a load, so that their warming is accounted for. */
+    @Reference(
+            service = PartSharing.class,
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    public void bindSharing(PartSharing came) {
+        sharing.set(Objects.requireNonNull(came, "came"));
+    }
+
+    /** Lets it go. */
+    public void unbindSharing(PartSharing gone) {
+        sharing.compareAndSet(gone, BudgetSetting.NO_SHARING);
     }
 
     @Override
@@ -87,7 +111,7 @@ public final class PowerAtEndPoint implements Measurement {
             } else {
                 search.run();
             }
-            Reading reading = PowerReadings.ofSearch(subject, search, INFO);
+            Reading reading = PowerReadings.ofSearch(subject, search, INFO, sharing.get());
             return new MeasurementResult(
                     PowerFigures.of(INFO.figures().get(0), reading), Optional.of(reading), reading.notes());
         });

@@ -29,18 +29,17 @@ final class PowerFigures {
     }
 
     /** The power of a channel as a figure, with its uncertainty where the project has the meters for one. */
-    static Figure of(FigureInfo info, Subject subject, int channel, EndPointResult result) throws MeasurementException {
+    static Figure of(FigureInfo info, Subject subject, int channel, EndPointResult result, BudgetSetting setting)
+            throws MeasurementException {
         Figure figure = Figure.of(info, result.powerWatts())
                 .ofChannel(LevelAnalysis.channelName(subject.step().mode(), channel));
         if (!(StandardReadiness.forPower(subject) instanceof Readiness.Ready)) {
             return figure;
         }
         try {
-            return figure.withStandardUncertainty(PowerUncertainty.combinedWatts(PowerUncertainty.parts(
-                    result,
-                    subject.load().branches().get(channel),
-                    subject.project().bench(),
-                    subject.project().amplifier().supplyType())));
+            return figure.withStandardUncertainty(
+                    PowerUncertainty.of(result, subject.load().branches().get(channel), setting)
+                            .combinedWatts());
         } catch (EvaluationException e) {
             throw new MeasurementException(e.getMessage(), e);
         }

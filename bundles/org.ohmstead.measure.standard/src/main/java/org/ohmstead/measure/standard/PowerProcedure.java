@@ -8,14 +8,17 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Step;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
@@ -31,12 +34,13 @@ public final class PowerProcedure {
     public static final String ID = "org.ohmstead.power-at-end-point";
 
     /** Version of the procedure; it changes whenever the same captures would give other figures. */
-    public static final String VERSION = "1.0.0";
+    public static final String VERSION = "1.1.0";
 
     private final Project project;
     private final String projectRevision;
     private final String softwareVersion;
     private final String operator;
+    private final PartSharing sharing;
 
     /**
      * Makes a procedure for one project as it stands.
@@ -47,10 +51,21 @@ public final class PowerProcedure {
      * @param operator who recorded; may be empty
      */
     public PowerProcedure(Project project, String projectRevision, String softwareVersion, String operator) {
+        this(project, projectRevision, softwareVersion, operator, BudgetSetting.NO_SHARING);
+    }
+
+    private PowerProcedure(
+            Project project, String projectRevision, String softwareVersion, String operator, PartSharing sharing) {
         this.project = project;
         this.projectRevision = projectRevision;
         this.softwareVersion = softwareVersion;
         this.operator = operator;
+        this.sharing = sharing;
+    }
+
+    /** Returns this procedure with something that tells how power falls on the parts of a load, so that their warming is accounted for. */
+    public PowerProcedure withSharing(PartSharing newSharing) {
+        return new PowerProcedure(project, projectRevision, softwareVersion, operator, newSharing);
     }
 
     /**
@@ -88,8 +103,9 @@ public final class PowerProcedure {
                 softwareVersion,
                 operator,
                 PowerReadings.instruments(project, facts),
-                facts.stream().map(LevelFacts::capture).toList());
-        return PowerReadings.reading(project, step, facts, channels, notes, provenance);
+                facts.stream().map(LevelFacts::capture).toList(),
+                Optional.of(Specimen.of(project)));
+        return PowerReadings.reading(project, step, facts, channels, notes, provenance, sharing);
     }
 
     private static LevelFacts facts(RecordedLevel level) {

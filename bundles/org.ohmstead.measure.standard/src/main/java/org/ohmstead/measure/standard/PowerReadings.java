@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.MeasurementInfo;
@@ -20,12 +21,13 @@ import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.HarmonicFigure;
 import org.ohmstead.model.InstrumentUsed;
 import org.ohmstead.model.LoadBranch;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.SweepPoint;
-import org.ohmstead.model.UncertaintyPart;
 
 /** Makes a reading of power out of levels that were analysed. */
 final class PowerReadings {
@@ -41,6 +43,7 @@ final class PowerReadings {
      * @param channels the levels of each channel, rising
      * @param notes what is said so far; more may be added
      * @param provenance what the reading depended on
+     * @param sharing tells how power falls on the parts of a load
      */
     static Reading reading(
             Project project,
@@ -48,14 +51,16 @@ final class PowerReadings {
             List<LevelFacts> facts,
             List<List<AnalyzedLevel>> channels,
             Set<String> notes,
-            Provenance provenance)
+            Provenance provenance,
+            PartSharing sharing)
             throws EvaluationException {
         BenchLoad load = project.load(step.loadId()).orElseThrow();
+        BudgetSetting setting = BudgetSetting.of(project, step.stimulus(), facts, sharing);
         List<ChannelReading> readings = new ArrayList<>();
         for (int channel = 0; channel < channels.size(); channel++) {
             String name = LevelAnalysis.channelName(step.mode(), channel);
             readings.add(
-                    channelReading(project, step, name, load.branches().get(channel), channels.get(channel), notes));
+                    channelReading(setting, step, name, load.branches().get(channel), channels.get(channel), notes));
         }
         LevelFacts last =
                 facts.stream().max(Comparator.comparing(LevelFacts::recordedAt)).orElseThrow();
@@ -74,7 +79,8 @@ final class PowerReadings {
     }
 
     /** Returns the reading that a finished search amounts to, not yet with what only the log knows. */
-    static Reading ofSearch(Subject subject, LevelSearch search, MeasurementInfo info) throws MeasurementException {
+    static Reading ofSearch(Subject subject, LevelSearch search, MeasurementInfo info, PartSharing sharing)
+            throws MeasurementException {
         List<LevelFacts> facts = search.facts();
         Provenance provenance = new Provenance(
                 NOT_LOGGED,
@@ -83,7 +89,8 @@ final class PowerReadings {
                 NOT_LOGGED,
                 "",
                 instruments(subject.project(), facts),
-                facts.stream().map(LevelFacts::capture).toList());
+                facts.stream().map(LevelFacts::capture).toList(),
+                Optional.of(Specimen.of(subject.project())));
         try {
             return reading(
                     subject.project(),
@@ -91,7 +98,8 @@ final class PowerReadings {
                     facts,
                     search.channels(),
                     new LinkedHashSet<>(search.notes()),
-                    provenance);
+                    provenance,
+                    sharing);
         } catch (EvaluationException e) {
             throw new MeasurementException(e.getMessage(), e);
         }
@@ -107,7 +115,12 @@ final class PowerReadings {
     }
 
     private static ChannelReading channelReading(
-            Project project, Step step, String name, LoadBranch branch, List<AnalyzedLevel> levels, Set<String> notes)
+            BudgetSetting setting,
+            Step step,
+            String name,
+            LoadBranch branch,
+            List<AnalyzedLevel> levels,
+            Set<String> notes)
             throws EvaluationException {
         EndPointResult result = EndPointFinder.find(levels, step.endPoint());
         if (result.outcome() == EndPointOutcome.NOT_REACHED) {
@@ -118,25 +131,26 @@ final class PowerReadings {
             notes.add("Channel " + name
                     + ": every level is beyond the end point; the power is an upper bound. Record lower levels.");
         }
-        List<UncertaintyPart> parts = PowerUncertainty.parts(
-                result, branch, project.bench(), project.amplifier().supplyType());
+        PowerBudget budget = PowerUncertainty.of(result, branch, setting);
+        budget.notes().forEach(note -> notes.add("Channel " + name + ": " + note));
         AnalyzedLevel nearest = levels.get(result.nearestLevel());
         return new ChannelReading(
                 name,
                 result.outcome(),
                 branch.ohms(),
                 result.powerWatts(),
-                PowerUncertainty.combinedWatts(parts),
+                budget.combinedWatts(),
                 result.outputVoltsRms(),
                 nearest.analysis().frequencyHz(),
                 result.thdFRatio(),
                 result.supplyVolts(),
                 result.supplyAmps(),
-                parts,
+                budget.parts(),
                 levels.stream().map(PowerReadings::sweepPoint).toList(),
                 nearest.analysis().harmonics().stream()
                         .map(harmonic -> new HarmonicFigure(harmonic.order(), harmonic.ratioToFundamental()))
-                        .toList());
+                        .toList(),
+                budget.correlations());
     }
 
     private static SweepPoint sweepPoint(AnalyzedLevel level) {

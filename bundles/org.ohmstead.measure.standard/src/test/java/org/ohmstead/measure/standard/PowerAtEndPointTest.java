@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,7 @@ import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SweepPoint;
 
@@ -70,6 +72,8 @@ class PowerAtEndPointTest {
         assertTrue(heard.recorded.size() <= 12, heard.recorded.size() + " recordings");
         assertTrue(heard.checkpoints >= 2 * heard.recorded.size());
         assertEquals(heard.recorded.size(), reading.provenance().captures().size());
+        assertEquals(
+                Optional.of(new Specimen("M-1", "", "")), reading.provenance().specimen());
     }
 
     private static String describe(ChannelReading channel) {

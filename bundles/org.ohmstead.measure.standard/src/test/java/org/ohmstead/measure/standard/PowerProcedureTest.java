@@ -33,6 +33,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.SheetSettings;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.Supply;
@@ -68,6 +69,8 @@ class PowerProcedureTest {
         assertEquals(levels.size(), a.sweep().size());
         assertEquals(levels.size(), reading.provenance().captures().size());
         assertEquals(HASH, reading.provenance().projectRevision());
+        assertEquals(
+                Optional.of(new Specimen("M-1", "", "")), reading.provenance().specimen());
         // Worked by hand: 2P/V u(V) with u = (0.5 % + 0.03 V)/sqrt 3, P/R u(R) with u = 0.01 ohm, 2P/V_s u(V_s) with u
         // = 0.01/sqrt 3 V.
         double volts = a.outputVoltsRms();

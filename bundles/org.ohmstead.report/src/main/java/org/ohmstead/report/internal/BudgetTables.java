@@ -3,6 +3,7 @@
 
 package org.ohmstead.report.internal;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
@@ -10,14 +11,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.metrology.MethodComparison;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.UncertaintyPart;
 import org.ohmstead.report.internal.Evidence.Taken;
+import org.ohmstead.testlog.budget.BudgetLine;
+import org.ohmstead.testlog.budget.ReadingBudget;
 
 /** Where the uncertainty of the powers comes from. */
 final class BudgetTables {
     private static final double SHOWN_SHARE = 0.0005;
+    private static final double MOST_FREEDOM = 999;
     private final Evidence evidence;
 
     BudgetTables(Evidence evidence) {
@@ -34,41 +39,87 @@ final class BudgetTables {
                         .thenComparingDouble(taken -> Math.abs(taken.aimedVolts() - supplyVolts)));
     }
 
-    Table budget(Taken taken) {
-        ChannelReading channel = taken.reading().weakestChannel();
-        double square = channel.standardUncertaintyWatts() * channel.standardUncertaintyWatts();
+    /** Returns the budget of the weakest channel of a reading. */
+    ReadingBudget budgetOf(Taken taken) {
+        return ReadingBudget.of(taken.reading(), taken.reading().weakestChannel());
+    }
+
+    Table budget(Taken taken, ReadingBudget budget) {
+        ChannelReading channel = budget.channel();
         Table.Builder table = Table.titled("Entry " + taken.entryId() + ": " + taken.cell() + ", "
                         + Figures.volts(taken.aimedVolts()) + ", channel " + channel.channel() + ", "
                         + evidence.power(channel) + "\u00a0W")
                 .text("Contribution")
-                .number("Standard uncertainty", "W")
+                .brief("Shape")
+                .number("Degrees of freedom", "")
+                .number("Of the input", "")
+                .number("Sensitivity", "")
+                .number("Of the power", "W")
                 .number("Share of variance", "%");
-        channel.uncertaintyParts().stream()
-                .sorted(Comparator.comparingDouble(UncertaintyPart::standardUncertaintyWatts)
+        budget.lines().stream()
+                .sorted(Comparator.comparingDouble((BudgetLine line) -> Math.abs(line.effectWatts()))
                         .reversed())
-                .forEach(part -> table.row(
-                        part.source(),
-                        Figures.significant(part.standardUncertaintyWatts(), 2),
-                        share(part.standardUncertaintyWatts(), square)));
-        double factor = Estimate.of(0, 1).coverageFactor(evidence.confidence());
+                .forEach(line -> table.row(
+                        line.source(),
+                        line.shapeWord(),
+                        freedom(line.degreesOfFreedom().orElse(Double.POSITIVE_INFINITY)),
+                        Figures.significant(line.inputStandardUncertainty(), 2) + "\u00a0" + line.inputUnit(),
+                        sensitivity(line),
+                        Figures.significant(Math.abs(line.effectWatts()), 2),
+                        share(line.varianceShare(), budget)));
+        Estimate result = budget.result();
         table.sum(
                 "Combined standard uncertainty",
-                Figures.significant(channel.standardUncertaintyWatts(), 2),
-                square > 0 ? "100" : Figures.NONE);
+                "",
+                freedom(result.degreesOfFreedom()),
+                "",
+                "",
+                Figures.significant(result.standardUncertainty(), 2),
+                result.standardUncertainty() > 0 ? "100" : Figures.NONE);
         table.sum(
-                "Expanded uncertainty, k\u00a0=\u00a0" + Figures.significant(factor, 3) + ", "
+                "Expanded uncertainty, k\u00a0=\u00a0"
+                        + Figures.significant(result.coverageFactor(evidence.confidence()), 3) + ", "
                         + evidence.confidencePercent() + "\u00a0% coverage",
-                Figures.significant(factor * channel.standardUncertaintyWatts(), 2),
+                "",
+                "",
+                "",
+                "",
+                Figures.significant(result.expandedUncertainty(evidence.confidence()), 2),
                 "");
         return table.build();
     }
 
-    private static String share(double part, double square) {
-        if (!(square > 0)) {
+    /** Returns what is to be known of the budget, last whether Monte Carlo agrees with it. */
+    List<String> notes(ReadingBudget budget) {
+        List<String> sentences = new ArrayList<>(budget.notes());
+        if (budget.result().standardUncertainty() > 0) {
+            MethodComparison compared = budget.monteCarlo(evidence.confidence(), ReadingBudget.USUAL_SEED);
+            sentences.add("Monte Carlo (JCGM 101): "
+                    + Rounding.of(
+                                    compared.monteCarlo().value(),
+                                    compared.monteCarlo().standardUncertainty())
+                            .text()
+                    + "\u00a0W with the standard uncertainty. " + compared.sentence("W"));
+        }
+        return sentences;
+    }
+
+    private static String freedom(double degreesOfFreedom) {
+        return Double.isInfinite(degreesOfFreedom) || degreesOfFreedom > MOST_FREEDOM
+                ? "\u221e"
+                : Figures.brief(degreesOfFreedom, 3);
+    }
+
+    private static String sensitivity(BudgetLine line) {
+        String unit = line.sensitivityUnit();
+        return unit.equals("1") ? "1" : Figures.significant(line.sensitivity(), 3) + "\u00a0" + unit;
+    }
+
+    private static String share(double ratio, ReadingBudget budget) {
+        if (!(budget.result().standardUncertainty() > 0)) {
             return Figures.NONE;
         }
-        double ratio = part * part / square;
-        return ratio < SHOWN_SHARE ? "<\u00a00.1" : Figures.fixed(ratio * 100, 1);
+        return Math.abs(ratio) < SHOWN_SHARE ? "<\u00a00.1" : Figures.fixed(ratio * 100, 1);
     }
 
     /** Returns every contribution that plays a part in any reading, with the least and the most that it adds. */

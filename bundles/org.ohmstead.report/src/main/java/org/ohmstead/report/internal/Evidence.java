@@ -16,6 +16,7 @@ import org.ohmstead.model.Step;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.report.SheetReading;
+import org.ohmstead.testlog.budget.ReadingBudget;
 
 /** The readings that stand, with the supply volts their steps aimed for. */
 final class Evidence {
@@ -97,11 +98,15 @@ final class Evidence {
         return Estimate.of(0, standardUncertainty).expandedUncertainty(confidence());
     }
 
+    /** Returns the expanded uncertainty of a reading's power at the sheet's confidence, with the budget's degrees of freedom. */
+    double expanded(ChannelReading channel) {
+        return ReadingBudget.of(channel).coverageFactor(confidence()) * channel.standardUncertaintyWatts();
+    }
+
     /** Returns power and expanded uncertainty as printed, with a sign before what is only a bound. */
     String power(ChannelReading channel) {
         return Words.bound(channel.outcome())
-                + Rounding.of(channel.powerWatts(), expanded(channel.standardUncertaintyWatts()))
-                        .text();
+                + Rounding.of(channel.powerWatts(), expanded(channel)).text();
     }
 
     /**

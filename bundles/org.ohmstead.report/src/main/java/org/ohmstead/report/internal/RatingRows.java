@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.VerdictRule;
 
 /** The maker's ratings beside what was measured, and the sentence that sums them up. */
 final class RatingRows {
@@ -57,6 +59,7 @@ final class RatingRows {
         if (!result.remark().isBlank()) {
             sentences.add(result.remark());
         }
+        sentences.add(VerdictWords.risk(outcome).replace(" %", "\u00a0%"));
         if (outcome.justMetSupplyVolts().isPresent()) {
             sentences.add(
                     "Just met at " + Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2) + "\u00a0V.");
@@ -72,7 +75,7 @@ final class RatingRows {
     }
 
     /** Returns the outcome of all ratings in one sentence, such as "4 of 6 ratings are met, 1 falls short." */
-    static String conclusion(List<RatingResult> results, String confidencePercent) {
+    static String conclusion(List<RatingResult> results, VerdictRule rule) {
         if (results.isEmpty()) {
             return "The maker states no ratings; the powers below stand for themselves.";
         }
@@ -89,7 +92,8 @@ final class RatingRows {
                 + (met == 1 ? " is met" : " are met"));
         add(parts, shortfall, " falls short", " fall short");
         add(parts, undecided, " is undecided", " are undecided");
-        String sentence = String.join(", ", parts) + " at " + confidencePercent + "\u00a0% confidence";
+        String sentence =
+                String.join(", ", parts) + " by " + VerdictWords.name(rule).replace(" %", "\u00a0%");
         String rest = untested == 0 ? "" : "; " + untested + (untested == 1 ? " was" : " were") + " not tested";
         return sentence + rest + ".";
     }

@@ -7,9 +7,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
@@ -17,6 +19,8 @@ import org.ohmstead.model.Rating;
 import org.ohmstead.report.LogStamp;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.report.SheetReading;
+import org.ohmstead.report.internal.Evidence.Taken;
+import org.ohmstead.testlog.budget.ReadingBudget;
 
 /** Turns what was found into what is printed. */
 final class SheetBuilder {
@@ -25,6 +29,7 @@ final class SheetBuilder {
 
     private static final double USUAL_SUPPLY_VOLTS = 14.4;
     private static final int FOOTER_CHARACTERS = 60;
+    private static final double BARS_HEIGHT_RATIO = 0.62;
 
     private final ResultsSheet sheet;
     private final Evidence evidence;
@@ -49,7 +54,7 @@ final class SheetBuilder {
                 amplifierName(project.amplifier()),
                 author(project),
                 facts(project),
-                RatingRows.conclusion(sheet.ratings(), evidence.confidencePercent()),
+                RatingRows.conclusion(sheet.ratings(), project.sheet().rule()),
                 evidence.confidencePercent(),
                 RatingRows.of(sheet.ratings()),
                 curveRows,
@@ -61,7 +66,8 @@ final class SheetBuilder {
                 evidence.standing().stream()
                         .anyMatch(taken -> taken.reading().channels().size() > 2),
                 comparison.bursts(),
-                budgets(volts),
+                VerdictWords.sentence(project.sheet().rule()),
+                uncertainty(volts),
                 new ReadingBlocks(evidence).of(sheet.readings()),
                 BenchTables.items(project.bench()),
                 BenchTables.meters(project.bench().meters(), lastReading()),
@@ -73,16 +79,19 @@ final class SheetBuilder {
                 footer(project));
     }
 
-    private List<Table> budgets(double volts) {
+    private UncertaintySection uncertainty(double volts) {
         BudgetTables tables = new BudgetTables(evidence);
         double ohms = commonest(Rating::loadOhms, USUAL_LOAD_OHMS);
-        List<Table> budgets = new ArrayList<>();
-        tables.representative(ohms, volts).map(tables::budget).ifPresent(budgets::add);
-        Table contributions = tables.contributions();
-        if (!contributions.rows().isEmpty()) {
-            budgets.add(contributions);
+        Optional<Taken> shown = tables.representative(ohms, volts);
+        if (shown.isEmpty()) {
+            return new UncertaintySection(List.of(), List.of(), List.of(), tables.contributions());
         }
-        return budgets;
+        ReadingBudget budget = tables.budgetOf(shown.get());
+        return new UncertaintySection(
+                List.of(tables.budget(shown.get(), budget)),
+                List.of(book.half(budget.bars(), BARS_HEIGHT_RATIO)),
+                tables.notes(budget),
+                tables.contributions());
     }
 
     private double commonest(Function<Rating, Double> property, double otherwise) {

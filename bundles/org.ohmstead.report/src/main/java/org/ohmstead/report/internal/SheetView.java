@@ -24,7 +24,8 @@ import java.util.List;
  * @param balance channels against one another
  * @param manyChannels whether some reading has more than two channels
  * @param bursts tone bursts
- * @param budgets uncertainty budgets
+ * @param rule when a rating is met, missed or undecided
+ * @param uncertainty where the uncertainty of the powers comes from
  * @param readings every reading
  * @param benchItems the bench
  * @param meters the meters
@@ -52,7 +53,8 @@ public record SheetView(
         Table balance,
         boolean manyChannels,
         Table bursts,
-        List<Table> budgets,
+        String rule,
+        UncertaintySection uncertainty,
         List<ReadingBlock> readings,
         List<Item> benchItems,
         Table meters,

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.curves.CurvePlots;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.curves.study.RefusedPoint;
 import org.ohmstead.curves.study.StudyOutcome;
@@ -24,6 +25,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.testlog.LogEntry;
 
 /**
@@ -59,17 +61,19 @@ record JointStudy(
 
     /** Returns a study for each kind of power and frequency that has a curve; may take long. */
     static List<JointStudy> of(
-            List<LogEntry> entries, List<CurveGroup> groups, Amplifier amplifier, double confidence) {
+            List<LogEntry> entries, List<CurveGroup> groups, Amplifier amplifier, SheetSettings settings) {
         List<JointStudy> studies = new ArrayList<>();
         for (CurveGroup group : groups) {
             if (studies.stream().noneMatch(each -> each.concerns(group))) {
-                studies.add(of(entries, group, amplifier, confidence));
+                studies.add(of(entries, group, amplifier, settings));
             }
         }
         return studies;
     }
 
-    private static JointStudy of(List<LogEntry> entries, CurveGroup group, Amplifier amplifier, double confidence) {
+    private static JointStudy of(
+            List<LogEntry> entries, CurveGroup group, Amplifier amplifier, SheetSettings settings) {
+        double confidence = settings.confidence();
         List<StudyPoint> points = new ArrayList<>();
         List<Reading> readings = new ArrayList<>();
         for (LogEntry entry : entries) {
@@ -91,7 +95,7 @@ record JointStudy(
                     Optional.of(study),
                     study.findings(),
                     study.refused(),
-                    ratings(study, group, amplifier, confidence),
+                    ratings(study, group, amplifier, VerdictWords.rule(settings.rule())),
                     Difference.of(study, confidence),
                     confidence);
         }
@@ -112,12 +116,12 @@ record JointStudy(
     }
 
     private static Map<String, StudyRating> ratings(
-            PowerStudy study, CurveGroup group, Amplifier amplifier, double confidence) {
+            PowerStudy study, CurveGroup group, Amplifier amplifier, DecisionRule rule) {
         Map<String, StudyRating> found = new LinkedHashMap<>();
         List<Rating> ratings = amplifier.ratings().stream()
                 .filter(rating -> CurvePlots.concerns(rating, inMode(group, rating.mode())))
                 .toList();
-        for (StudyRating each : StudyRating.of(study, ratings, new DecisionRule.GuardedAcceptance(confidence))) {
+        for (StudyRating each : StudyRating.of(study, ratings, rule)) {
             found.putIfAbsent(each.rating().id(), each);
         }
         return found;

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
@@ -49,7 +50,12 @@ final class OtherLog {
                 .max(Comparator.naturalOrder())
                 .orElseThrow(() -> new TestLogException("The test log of " + name(folder)
                         + " has no valid reading, so there is nothing to lay over. Choose another project."));
-        PowerCurves curves = PowerCurves.of(entries, amplifier.withRatings(List.of()), confidence, List.of(), progress);
+        PowerCurves curves = PowerCurves.of(
+                entries,
+                amplifier.withRatings(List.of()),
+                new SheetSettings("", "", confidence, ""),
+                List.of(),
+                progress);
         String label = name(folder) + " " + last.atZone(ZoneId.systemDefault()).getYear();
         return new LaidOver.Known(folder, label, curves);
     }

@@ -20,6 +20,7 @@ import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.SetAside;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotReadOut;
@@ -165,7 +166,7 @@ public final class PowerComposite extends Composite {
         public void projectChanged(Project before, Project after) {
             boolean matters =
                     !before.amplifier().ratings().equals(after.amplifier().ratings())
-                            || before.sheet().confidence() != after.sheet().confidence()
+                            || !before.sheet().equals(after.sheet())
                             || !before.setAside().equals(after.setAside());
             if (matters) {
                 fitAnew();
@@ -217,13 +218,13 @@ public final class PowerComposite extends Composite {
         }
         long mine = newest;
         Amplifier amplifier = project.get().amplifier();
-        double confidence = project.get().sheet().confidence();
+        SheetSettings settings = project.get().sheet();
         List<SetAside> setAside = project.get().setAside();
         choices.say("Fitting\u2026", Tones.of(this).mutedText());
         desk.work()
                 .start(
                         "Fitting power against supply",
-                        progress -> PowerCurves.of(log.entries(), amplifier, confidence, setAside, progress),
+                        progress -> PowerCurves.of(log.entries(), amplifier, settings, setAside, progress),
                         fitted -> {
                             if (mine == newest) {
                                 take(fitted);
@@ -258,9 +259,8 @@ public final class PowerComposite extends Composite {
 
     private void showRatings() {
         List<RatingResult> results = study.ratings();
-        double confidence = study.confidence();
         PowerCurves now = study;
-        ratings.show(() -> RatingSheet.of(results, confidence, now::jointly));
+        ratings.show(() -> RatingSheet.of(now));
         for (int row = 0; row < results.size(); row++) {
             ratings.control()
                     .getItem(row)

@@ -23,6 +23,7 @@ import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.SetAside;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.session.WorkProgress;
 
@@ -32,7 +33,7 @@ import org.ohmstead.workbench.session.WorkProgress;
  * @param entries the entries with the readings, in the order of the log
  * @param groups the curves, those of one chart together
  * @param ratings a result for each rating of the amplifier, in its order
- * @param confidence coverage of all intervals, and what a verdict needs
+ * @param settings coverage of all intervals, and the rule of verdicts
  * @param asides the entries whose readings are set aside, in the order of the log
  * @param studies one of all loads, modes and channels together for each kind of power and frequency
  */
@@ -40,10 +41,11 @@ record PowerCurves(
         List<LogEntry> entries,
         List<CurveGroup> groups,
         List<RatingResult> ratings,
-        double confidence,
+        SheetSettings settings,
         List<LogEntry> asides,
         List<JointStudy> studies) {
-    static final PowerCurves NOTHING = new PowerCurves(List.of(), List.of(), List.of(), 0.95, List.of(), List.of());
+    static final PowerCurves NOTHING =
+            new PowerCurves(List.of(), List.of(), List.of(), new SheetSettings("", "", 0.95, ""), List.of(), List.of());
 
     private static final int STEPS = 3;
 
@@ -76,12 +78,13 @@ record PowerCurves(
      *
      * @param log all of it
      * @param amplifier with the ratings
+     * @param settings with the confidence and the rule of verdicts
      * @param setAside which readings are left out
      */
     static PowerCurves of(
             List<LogEntry> log,
             Amplifier amplifier,
-            double confidence,
+            SheetSettings settings,
             List<SetAside> setAside,
             WorkProgress progress) {
         Set<String> out = setAside.stream().map(SetAside::entryId).collect(Collectors.toSet());
@@ -96,16 +99,21 @@ record PowerCurves(
         List<LoadCurve> curves = LoadCurves.fit(readings(entries));
         progress.stopIfCancelled();
         progress.step(1, STEPS, "Judging ratings");
-        List<RatingResult> results = RatingJudge.judge(amplifier.ratings(), curves, confidence);
+        List<RatingResult> results = RatingJudge.judge(amplifier.ratings(), curves, settings);
         List<CurveGroup> groups = CurveGroup.of(curves);
         progress.stopIfCancelled();
         progress.step(2, STEPS, "Studying all loads together");
-        List<JointStudy> studies = JointStudy.of(entries, groups, amplifier, confidence);
-        return new PowerCurves(entries, groups, results, confidence, asides, studies);
+        List<JointStudy> studies = JointStudy.of(entries, groups, amplifier, settings);
+        return new PowerCurves(entries, groups, results, settings, asides, studies);
     }
 
     private static List<Reading> readings(List<LogEntry> entries) {
         return entries.stream().map(entry -> entry.reading().orElseThrow()).toList();
+    }
+
+    /** Returns the coverage of all intervals. */
+    double confidence() {
+        return settings.confidence();
     }
 
     /** Returns the kinds of power that occur, each once, steady tones first. */

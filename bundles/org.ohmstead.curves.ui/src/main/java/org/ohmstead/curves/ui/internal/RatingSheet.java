@@ -7,11 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalDouble;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.curves.study.StudyRating;
+import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
@@ -25,16 +28,11 @@ final class RatingSheet {
 
     private RatingSheet() {}
 
-    /**
-     * Returns the table.
-     *
-     * @param jointly what the study of all loads says of a rating
-     */
-    static Sheet of(List<RatingResult> results, double confidence, Function<Rating, Optional<StudyRating>> jointly) {
-        String percent = Numbers.percent(confidence);
+    /** Returns the table of a study's ratings. */
+    static Sheet of(PowerCurves study) {
+        VerdictRule rule = study.settings().rule();
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header(
-                        "Verdict", false, "Needs to be " + percent + " sure either way, else it is undecided."),
+                new Sheet.Header("Verdict", false, Numbers.inSentence(VerdictWords.sentence(rule))),
                 new Sheet.Header("Rating", false, "The maker's claim."),
                 new Sheet.Header(
                         "Measured (W)",
@@ -47,6 +45,13 @@ final class RatingSheet {
                 new Sheet.Header("Diff. (%)", true, "Measured over rated power."),
                 new Sheet.Header("Diff. (dB)", true, "Measured over rated power."),
                 new Sheet.Header("P met (%)", true, "Probability that the true power is at least the rated one."),
+                new Sheet.Header(
+                        "Risk (%)",
+                        true,
+                        "How likely the verdict is wrong: that a rating said to be met is missed (consumer's risk), or one said to"
+                                + " fall short is met (producer's risk). Rule: "
+                                + Numbers.inSentence(VerdictWords.name(rule))
+                                + "."),
                 new Sheet.Header("At (V)", true, "Supply volts that the rating is stated for; it is judged there."),
                 new Sheet.Header("Just met (V)", true, "Supply volts at which the curve reaches the rated power."),
                 new Sheet.Header(
@@ -57,16 +62,17 @@ final class RatingSheet {
                 new Sheet.Header("Remark", false, "What else is to be known of the verdict."));
         return new Sheet(
                 headers,
-                results.stream()
-                        .map(result -> row(result, jointly.apply(result.rating()), confidence))
+                study.ratings().stream()
+                        .map(result -> row(result, study.jointly(result.rating()), rule, study.confidence()))
                         .toList());
     }
 
-    private static Sheet.Row row(RatingResult result, Optional<StudyRating> joint, double confidence) {
+    private static Sheet.Row row(
+            RatingResult result, Optional<StudyRating> joint, VerdictRule rule, double confidence) {
         Rating rating = result.rating();
         Optional<RatingOutcome> outcome = result.outcome();
         List<Sheet.Cell> cells = new ArrayList<>();
-        cells.add(new Sheet.Cell(Words.verdict(outcome), Words.explain(outcome)));
+        cells.add(new Sheet.Cell(Words.verdict(outcome), Words.explain(outcome, rule)));
         cells.add(new Sheet.Cell(Words.of(rating), Words.of(rating)));
         Sheet.Cell none = Sheet.Cell.of(NONE);
         cells.add(outcome.map(RatingSheet::measured).orElse(none));
@@ -78,12 +84,19 @@ final class RatingSheet {
         cells.add(outcome.map(RatingSheet::difference).orElse(none));
         cells.add(outcome.map(each -> Sheet.Cell.of(Figures.probability(each.probabilityMet())))
                 .orElse(none));
+        cells.add(outcome.map(RatingSheet::risk).orElse(none));
         cells.add(Sheet.Cell.of(Numbers.shown(rating.supplyVolts())));
         cells.add(outcome.map(RatingSheet::justMet).orElse(none));
         cells.add(joint.map(each -> jointly(each, confidence)).orElse(none));
         String remark = Numbers.inSentence(result.remark());
         cells.add(new Sheet.Cell(remark, remark));
         return new Sheet.Row(cells);
+    }
+
+    private static Sheet.Cell risk(RatingOutcome outcome) {
+        String sentence = Numbers.inSentence(VerdictWords.risk(outcome));
+        OptionalDouble risk = outcome.verdict() == Verdict.MEETS ? outcome.consumersRisk() : outcome.producersRisk();
+        return new Sheet.Cell(risk.isPresent() ? Figures.probability(risk.getAsDouble()) : NONE, sentence);
     }
 
     private static Sheet.Cell justMet(RatingOutcome outcome) {

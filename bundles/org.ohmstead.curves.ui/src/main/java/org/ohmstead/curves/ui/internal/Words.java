@@ -6,6 +6,7 @@ package org.ohmstead.curves.ui.internal;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.curves.study.PowerStudy.PlacedLoad;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.DistortionMeasure;
@@ -13,6 +14,7 @@ import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.LogSnapshot;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
@@ -90,11 +92,27 @@ final class Words {
         return outcome.map(each -> of(each.verdict())).orElse("not tested");
     }
 
-    static String explain(Optional<RatingOutcome> outcome) {
+    /** Returns why the rule gives its verdict, and the risk of it. */
+    static String explain(Optional<RatingOutcome> outcome, VerdictRule rule) {
         if (outcome.isEmpty()) {
             return "No valid reading fits this rating.";
         }
-        return switch (outcome.get().verdict()) {
+        boolean met = outcome.get().verdict() == Verdict.MEETS;
+        String why =
+                switch (rule.kind()) {
+                    case SIMPLE_ACCEPTANCE -> met
+                            ? "The measured power is at least the rated one; its uncertainty does not count."
+                            : "The measured power is below the rated one; its uncertainty does not count.";
+                    case GUARDED_ACCEPTANCE -> guarded(outcome.get().verdict());
+                    case GUARDED_REJECTION -> met
+                            ? "The measured power is not below the rated one by more than the measurement may err."
+                            : guarded(Verdict.FALLS_SHORT);
+                };
+        return why + " " + Numbers.inSentence(VerdictWords.risk(outcome.get()));
+    }
+
+    private static String guarded(Verdict verdict) {
+        return switch (verdict) {
             case MEETS -> "The measured power is above the rated one by more than the measurement may err.";
             case FALLS_SHORT -> "The measured power is below the rated one by more than the measurement may err.";
             case UNDECIDED -> "Measured and rated power differ by less than the measurement may err.";

@@ -57,7 +57,8 @@ class JointStudyTest {
     }
 
     private static PowerCurves curves(List<Reading> readings, List<SetAside> setAside) {
-        return PowerCurves.of(Samples.entries(readings), Samples.amplifier(), CONFIDENCE, setAside, Samples.GOING_ON);
+        return PowerCurves.of(
+                Samples.entries(readings), Samples.amplifier(), Samples.SETTINGS, setAside, Samples.GOING_ON);
     }
 
     @Test
@@ -178,20 +179,18 @@ class JointStudyTest {
     void aRatingIsHeldAgainstTheJointCurveToo() {
         Rating rating = Samples.rating("r", Mode.STEREO, 4, 0.9 * Samples.watts(13.8, 4), 13.8);
         PowerCurves curves = Samples.study(rating);
-        Sheet.Row row = RatingSheet.of(curves.ratings(), CONFIDENCE, curves::jointly)
-                .rows()
-                .get(0);
+        Sheet.Row row = RatingSheet.of(curves).rows().get(0);
         double watts = 0.99 * Samples.watts(13.8, 4);
         assertEquals(watts - rating.powerWatts(), number(row.text(4)), 0.06);
         assertEquals("+10.0", row.text(5));
         // 0.9 P(13.8 V) = 0.99 P(V) where 2.2 V - 2 is sqrt(0.9/0.99) of what it is at 13.8 V.
         double justMet = (Math.sqrt(0.9 / 0.99) * (2.2 * 13.8 - 2) + 2) / 2.2;
-        assertEquals(justMet, number(row.text(9)), 0.01);
+        assertEquals(justMet, number(row.text(10)), 0.01);
         double jointly = ((PowerPrediction.Predicted) study(curves).predict(13.8, 4, Mode.STEREO)).powerWatts();
-        assertEquals(jointly, number(row.text(10)), 0.06);
+        assertEquals(jointly, number(row.text(11)), 0.06);
         assertTrue(
-                row.cells().get(10).hover().startsWith("Meets its rating"),
-                row.cells().get(10).hover());
+                row.cells().get(11).hover().startsWith("Meets its rating"),
+                row.cells().get(11).hover());
     }
 
     @Test

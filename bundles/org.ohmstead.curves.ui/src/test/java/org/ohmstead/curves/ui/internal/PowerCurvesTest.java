@@ -17,6 +17,8 @@ import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.VerdictKind;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.plot.Band;
 import org.ohmstead.plot.Mark;
 import org.ohmstead.plot.MarkerShape;
@@ -56,7 +58,7 @@ class PowerCurvesTest {
         Reading wrong = Samples.stereo(8, Samples.ONE_PERCENT, 12);
         List<LogEntry> entries = new ArrayList<>(Samples.entries(Samples.many()));
         entries.add(Samples.voided(13, wrong));
-        PowerCurves study = PowerCurves.of(entries, Samples.amplifier(), 0.95, List.of(), Samples.GOING_ON);
+        PowerCurves study = PowerCurves.of(entries, Samples.amplifier(), Samples.SETTINGS, List.of(), Samples.GOING_ON);
         assertEquals(12, study.entries().size());
         assertEquals(List.of(4.0, 2.0), study.loadsOhms());
     }
@@ -130,7 +132,7 @@ class PowerCurvesTest {
         assertEquals(rated, mark.y(), 1e-12);
         assertEquals(shape, mark.shape());
         assertTrue(mark.text().endsWith(": " + word), mark.text());
-        Sheet sheet = RatingSheet.of(study.ratings(), 0.95, study::jointly);
+        Sheet sheet = RatingSheet.of(study);
         assertEquals(word, sheet.rows().get(0).text(RatingSheet.VERDICT));
         String text = sheet.rows().get(0).text(2);
         double measured = Double.parseDouble(text.substring(0, text.indexOf('\u00a0')));
@@ -138,10 +140,31 @@ class PowerCurvesTest {
     }
 
     @Test
+    void theRiskOfAVerdictStandsBesideItAndTheRuleAboveIt() {
+        // Rated 20 % above the truth: surely missed. Guarded rejection (JCGM 106 8.3.3) then says so, with hardly a
+        // risk.
+        Rating rating = Samples.rating("r", Mode.STEREO, 4, 1.2 * Samples.watts(13.8, 4), 13.8);
+        VerdictRule rule = new VerdictRule(VerdictKind.GUARDED_REJECTION, 0.025);
+        PowerCurves study = PowerCurves.of(
+                Samples.entries(Samples.many()),
+                Samples.amplifier(rating),
+                Samples.SETTINGS.withVerdictRule(Optional.of(rule)),
+                List.of(),
+                Samples.GOING_ON);
+        Sheet sheet = RatingSheet.of(study);
+        assertEquals("falls short", sheet.rows().get(0).text(RatingSheet.VERDICT));
+        assertEquals("Risk (%)", sheet.headers().get(8).text());
+        assertEquals("< 0.1", sheet.rows().get(0).text(8));
+        assertTrue(sheet.rows().get(0).cells().get(8).hover().startsWith("Producer's risk"));
+        assertTrue(sheet.headers().get(RatingSheet.VERDICT).hint().startsWith("Guarded rejection"));
+        assertTrue(sheet.headers().get(8).hint().contains("guarded rejection, risk at most 2.5 %"));
+    }
+
+    @Test
     void aRatingThatNoReadingFitsIsNotTested() {
         Rating rating = Samples.rating("r", Mode.STEREO, 8, 45, 14.4);
         PowerCurves study = Samples.study(rating);
-        Sheet sheet = RatingSheet.of(study.ratings(), 0.95, study::jointly);
+        Sheet sheet = RatingSheet.of(study);
         assertEquals("not tested", sheet.rows().get(0).text(RatingSheet.VERDICT));
         assertEquals("\u2013", sheet.rows().get(0).text(2));
         assertEquals(sheet.headers().size(), sheet.rows().get(0).cells().size());
@@ -196,7 +219,7 @@ class PowerCurvesTest {
                         Samples.stereo(4, Samples.ONE_PERCENT, 12.5),
                         Samples.stereo(4, Samples.ONE_PERCENT, 13.8))),
                 Samples.amplifier(),
-                0.95,
+                Samples.SETTINGS,
                 List.of(),
                 Samples.GOING_ON);
         Sheet.Row row = CurveSheet.of(new ChannelChoice.Lowest().of(stereo(study)), OptionalDouble.empty())
@@ -226,10 +249,7 @@ class PowerCurvesTest {
     @Test
     void copiesColumnsBetweenTabs() {
         PowerCurves study = Samples.study(Samples.rating("r", Mode.STEREO, 4, 90, 14.4));
-        List<String> lines = RatingSheet.of(study.ratings(), 0.95, study::jointly)
-                .tabText()
-                .lines()
-                .toList();
+        List<String> lines = RatingSheet.of(study).tabText().lines().toList();
         assertEquals(2, lines.size());
         assertEquals(lines.get(0).split("\t", -1).length, lines.get(1).split("\t", -1).length);
     }

@@ -19,6 +19,7 @@ import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.model.UncertaintyPart;
@@ -42,6 +43,8 @@ final class Samples {
             return false;
         }
     };
+
+    static final SheetSettings SETTINGS = new SheetSettings("", "", 0.95, "");
 
     private Samples() {}
 
@@ -156,6 +159,6 @@ final class Samples {
     }
 
     static PowerCurves study(Rating... ratings) {
-        return PowerCurves.of(entries(many()), amplifier(ratings), 0.95, List.of(), GOING_ON);
+        return PowerCurves.of(entries(many()), amplifier(ratings), SETTINGS, List.of(), GOING_ON);
     }
 }

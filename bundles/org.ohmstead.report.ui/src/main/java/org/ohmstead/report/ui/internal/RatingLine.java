@@ -9,10 +9,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -25,6 +28,7 @@ import org.ohmstead.workbench.look.Numbers;
  * @param ratedWatts what is promised
  * @param measuredWatts what was measured with its expanded uncertainty; empty when it was not
  * @param probability that the rating is met, in percent; empty when it was not tested
+ * @param risk of the verdict, in percent; empty where there is no verdict
  * @param hover everything about it in sentences
  */
 record RatingLine(
@@ -34,6 +38,7 @@ record RatingLine(
         String ratedWatts,
         String measuredWatts,
         String probability,
+        String risk,
         String hover) {
     private static final int UNCERTAINTY_DIGITS = 2;
     private static final double NEARLY_CERTAIN = 0.999;
@@ -49,7 +54,13 @@ record RatingLine(
                 result.outcome()
                         .map(outcome -> percent(outcome.probabilityMet()))
                         .orElse(""),
+                result.outcome().map(RatingLine::risk).orElse(""),
                 hover(result));
+    }
+
+    private static String risk(RatingOutcome outcome) {
+        OptionalDouble risk = outcome.consumersRisk().isPresent() ? outcome.consumersRisk() : outcome.producersRisk();
+        return risk.isPresent() ? percent(risk.getAsDouble()) : "";
     }
 
     private static String name(Rating rating) {
@@ -99,6 +110,7 @@ record RatingLine(
                     + outcome.channel() + ", standard uncertainty " + fixed(outcome.standardUncertaintyWatts(), 2)
                     + "\u00a0W.");
             lines.add(Numbers.format("%+.2f\u00a0dB against the rating.", outcome.differenceDb()));
+            lines.add(Numbers.inSentence(VerdictWords.risk(outcome)));
         });
         if (!result.remark().isBlank()) {
             lines.add(Numbers.inSentence(result.remark()));
@@ -107,7 +119,7 @@ record RatingLine(
     }
 
     /** Returns the verdicts in one sentence. */
-    static String conclusion(List<RatingLine> lines, double confidence) {
+    static String conclusion(List<RatingLine> lines, VerdictRule rule) {
         if (lines.isEmpty()) {
             return "The maker states no ratings.";
         }
@@ -118,8 +130,8 @@ record RatingLine(
                 parts.add(count + "\u00a0" + words(mark, count));
             }
         }
-        return lines.size() + (lines.size() == 1 ? " rating: " : " ratings: ") + String.join(", ", parts) + " (at "
-                + Numbers.percent(confidence) + " confidence).";
+        return lines.size() + (lines.size() == 1 ? " rating: " : " ratings: ") + String.join(", ", parts) + " ("
+                + Numbers.inSentence(VerdictWords.name(rule)) + ").";
     }
 
     private static String words(VerdictMark mark, long count) {

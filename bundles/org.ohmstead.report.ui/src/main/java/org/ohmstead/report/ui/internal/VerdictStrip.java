@@ -18,9 +18,12 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.ohmstead.curves.VerdictWords;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
@@ -66,6 +69,11 @@ final class VerdictStrip {
         column("Rated W", SWT.RIGHT, "The power that the maker states.");
         column("Measured W", SWT.RIGHT, "The weakest channel at the rating's own supply voltage.");
         column("P(met) %", SWT.RIGHT, "How probable it is that the amplifier gives the rated power.");
+        column(
+                "Risk %",
+                SWT.RIGHT,
+                "How probable it is that the verdict is wrong: that a rating said to be met is missed, or one said to fall short"
+                        + " is met.");
         fitColumns();
         table.addControlListener(ControlListener.controlResizedAdapter(event -> fitRating()));
     }
@@ -82,9 +90,10 @@ final class VerdictStrip {
 
     void show(ResultsSheet sheet) {
         shown = Optional.of(sheet);
-        double confidence = sheet.project().sheet().confidence();
+        VerdictRule rule = sheet.project().sheet().rule();
         List<RatingLine> fresh = sheet.ratings().stream().map(RatingLine::of).toList();
-        sentence.setText(RatingLine.conclusion(fresh, confidence).replace("&", "&&"));
+        sentence.setText(RatingLine.conclusion(fresh, rule).replace("&", "&&"));
+        sentence.setToolTipText(Numbers.inSentence(VerdictWords.sentence(rule)));
         table.getColumn(MEASURED).setText("Measured W (" + Coverage.words() + ")");
         if (!fresh.equals(lines)) {
             lines = fresh;
@@ -112,7 +121,8 @@ final class VerdictStrip {
                 line.supplyVolts(),
                 line.ratedWatts(),
                 line.measuredWatts(),
-                line.probability()
+                line.probability(),
+                line.risk()
             });
             item.setForeground(0, line.mark().tone(tones));
         }

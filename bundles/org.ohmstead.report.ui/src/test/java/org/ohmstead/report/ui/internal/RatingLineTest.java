@@ -64,6 +64,8 @@ class RatingLineTest {
         RatingLine line = line();
         assertEquals("95,3\u00a0\u00b1\u00a01,0", line.measuredWatts());
         assertEquals("97,5", line.probability());
+        assertEquals("2,5", line.risk());
+        assertTrue(line.hover().contains("Consumer's risk 2,5 %"), line.hover());
         assertTrue(line.hover().contains("+0,25\u00a0dB"), line.hover());
         assertTrue(line.hover().endsWith("It is measured at 14,4 V."), line.hover());
         assertTrue(line.hover().startsWith(rating.wording() + ": "), "the maker's own words stay as they are");
