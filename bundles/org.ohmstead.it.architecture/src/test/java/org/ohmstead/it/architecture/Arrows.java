@@ -26,6 +26,14 @@ final class Arrows {
     private static final String THERMAL = "org.ohmstead.thermal";
     private static final String THERMAL_PLAN = "org.ohmstead.thermal.plan";
     private static final String TESTLOG = "org.ohmstead.testlog";
+    private static final String LOG_BUDGET = "org.ohmstead.testlog.budget";
+    private static final String LOG_CHAIN = "org.ohmstead.testlog.chain";
+    private static final String LOG_SEARCH = "org.ohmstead.testlog.search";
+    private static final String LAB = "org.ohmstead.testlog.shared";
+    private static final String HISTORY = "org.ohmstead.history";
+    private static final String HISTORY_QUALITY = "org.ohmstead.history.quality";
+    private static final String EXCHANGE = "org.ohmstead.exchange";
+    private static final String METROLOGY_QUALITY = "org.ohmstead.metrology.quality";
     private static final String MEASURE = "org.ohmstead.measure";
     private static final String BENCH = "org.ohmstead.measure.bench";
     private static final String SCPI = "org.ohmstead.measure.scpi";
@@ -73,6 +81,7 @@ final class Arrows {
             Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
             Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
+            Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, UNITS, "org.postgresql*")),
             Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
             Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, METROLOGY, UNITS, COMPONENTS)),
             Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
@@ -101,6 +110,7 @@ final class Arrows {
                             METROLOGY,
                             CURVES,
                             TESTLOG,
+                            LOG_BUDGET,
                             JACKSON,
                             "freemarker*",
                             "com.openhtmltopdf*",
@@ -125,6 +135,9 @@ final class Arrows {
                             SIGNAL,
                             THERMAL,
                             THERMAL_PLAN,
+                            HISTORY,
+                            HISTORY_QUALITY,
+                            LAB,
                             COMPONENTS,
                             "org.osgi.framework")),
             Map.entry(
@@ -136,6 +149,7 @@ final class Arrows {
                             UNITS,
                             SIGNAL,
                             METROLOGY,
+                            METROLOGY_QUALITY,
                             CURVES,
                             CURVES_STUDY,
                             LOAD,
@@ -144,6 +158,13 @@ final class Arrows {
                             THERMAL,
                             THERMAL_PLAN,
                             TESTLOG,
+                            LOG_BUDGET,
+                            LOG_CHAIN,
+                            LOG_SEARCH,
+                            LAB,
+                            HISTORY,
+                            HISTORY_QUALITY,
+                            EXCHANGE,
                             STANDARD,
                             MEASURE,
                             BENCH,
@@ -158,7 +179,7 @@ final class Arrows {
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
     private static final Map<String, List<String>> FACES = Map.ofEntries(
             Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS)),
-            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, JOBS)),
+            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, LOG_CHAIN, LOG_SEARCH, JOBS)),
             Map.entry(
                     "org.ohmstead.curves.ui",
                     List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
@@ -186,7 +207,22 @@ final class Arrows {
                             PLOT,
                             PLOT_CHART,
                             PLOT_UI)),
-            Map.entry("org.ohmstead.testlog.ui", List.of(TESTLOG, MODEL, UNITS)),
+            Map.entry(
+                    "org.ohmstead.testlog.ui",
+                    List.of(
+                            TESTLOG,
+                            LOG_BUDGET,
+                            LOG_CHAIN,
+                            LOG_SEARCH,
+                            EXCHANGE,
+                            JOBS,
+                            METROLOGY,
+                            SIGNAL,
+                            MODEL,
+                            UNITS,
+                            PLOT,
+                            PLOT_CHART,
+                            PLOT_UI)),
             Map.entry(
                     "org.ohmstead.report.ui",
                     List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI)),

@@ -1,0 +1,102 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog.shared;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.ohmstead.model.SharedLog;
+
+/**
+ * Where the shared log lies.
+ *
+ * @param host name or address of the server, not blank
+ * @param port its port
+ * @param database name of the database, not blank
+ * @param certificate file with the certificate, in PEM, that the server's own must be signed by; empty for those that Java trusts
+ */
+public record LabAddress(String host, int port, String database, Optional<Path> certificate) {
+    private static final Pattern LOOPBACK =
+            Pattern.compile("localhost|127\\.\\d{1,3}\\.\\d{1,3}\\.\\d{1,3}|::1|\\[::1]");
+    private static final Pattern HOST = Pattern.compile("[\\p{L}\\p{N}_.:%\\[\\]-]{1,253}");
+    private static final int HIGHEST_PORT = 65_535;
+
+    public LabAddress {
+        Objects.requireNonNull(certificate, "certificate");
+        if (host.isBlank() || database.isBlank() || port < 1 || port > HIGHEST_PORT) {
+            throw new IllegalArgumentException("the address is " + host + ":" + port + "/" + database
+                    + "; host and database must not be blank and the port must lie between 1 and " + HIGHEST_PORT);
+        }
+    }
+
+    /**
+     * Returns the address that a project names.
+     *
+     * @param settings as in the project
+     * @param projectFolder against which a relative file name is taken
+     * @throws SharedLabException when something is missing or cannot be
+     */
+    public static LabAddress of(SharedLog settings, Path projectFolder) throws SharedLabException {
+        for (String[] part : new String[][] {
+            {settings.host(), "the server"}, {settings.database(), "the database"}, {settings.bench(), "this bench"}
+        }) {
+            if (part[0].isBlank()) {
+                throw new SharedLabException(
+                        SharedLabException.Reason.SETTINGS,
+                        "The project does not say the name of " + part[1]
+                                + " for the shared log. Complete sharedLog in project.json, or in the workbench on the bench's page.");
+            }
+        }
+        if (!HOST.matcher(settings.host()).matches()) {
+            throw new SharedLabException(
+                    SharedLabException.Reason.SETTINGS,
+                    "\"" + settings.host()
+                            + "\" is no name or address of a server. Give one in sharedLog in project.json;"
+                            + " for a server on this computer that is localhost.");
+        }
+        return new LabAddress(
+                settings.host(),
+                settings.port(),
+                settings.database(),
+                certificate(settings.certificateFile(), projectFolder));
+    }
+
+    private static Optional<Path> certificate(String name, Path projectFolder) throws SharedLabException {
+        if (name.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = projectFolder.resolve(name);
+            if (Files.isRegularFile(file) && Files.isReadable(file)) {
+                return Optional.of(file);
+            }
+        } catch (InvalidPathException impossible) {
+            throw new SharedLabException(
+                    SharedLabException.Reason.SETTINGS,
+                    "\"" + name
+                            + "\" cannot be the name of the shared log's certificate file. Correct it in project.json.",
+                    impossible);
+        }
+        throw new SharedLabException(
+                SharedLabException.Reason.SETTINGS,
+                "The certificate file " + name
+                        + " of the shared log cannot be read. Copy it to where project.json says,"
+                        + " or correct certificateFile there.");
+    }
+
+    /** Returns whether the server is on this computer, so that the connection need not be encrypted. */
+    public boolean local() {
+        return LOOPBACK.matcher(host.toLowerCase(Locale.ROOT)).matches();
+    }
+
+    /** Returns it as people write it: {@code host:port/database}. */
+    @Override
+    public String toString() {
+        return host + ":" + port + "/" + database;
+    }
+}
