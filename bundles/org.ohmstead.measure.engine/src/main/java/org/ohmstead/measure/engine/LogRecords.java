@@ -23,6 +23,7 @@ import org.ohmstead.model.MeasuredFigure;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.SweepPoint;
 
@@ -95,7 +96,8 @@ final class LogRecords {
                 setup.softwareVersion(),
                 setup.operator(),
                 instruments,
-                captures);
+                captures,
+                Optional.of(Specimen.of(setup.project())));
     }
 
     private List<String> notes(List<String> first) {
@@ -147,7 +149,8 @@ final class LogRecords {
                 channel.supplyAmps(),
                 channel.uncertaintyParts(),
                 channel.sweep().stream().map(this::point).toList(),
-                channel.harmonics());
+                channel.harmonics(),
+                channel.correlations());
     }
 
     private SweepPoint point(SweepPoint point) {

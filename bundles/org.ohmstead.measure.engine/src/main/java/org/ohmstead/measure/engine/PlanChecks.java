@@ -22,6 +22,7 @@ import org.ohmstead.model.StopLimit;
 final class PlanChecks {
     private final Catalog catalog;
     private final RunLimits limits;
+    private final List<Precaution> further;
 
     private record Said(List<Problem> problems, List<StopLimit> stopLimits) {
         Said {
@@ -33,9 +34,11 @@ final class PlanChecks {
     /** A yes to a problem of a step. */
     record Yes(String stepId, String what) {}
 
-    PlanChecks(Catalog catalog, RunLimits limits) {
+    /** Makes checks with the plan's own precautions beside those that are plug-ins. */
+    PlanChecks(Catalog catalog, RunLimits limits, List<Precaution> further) {
         this.catalog = catalog;
         this.limits = limits;
+        this.further = List.copyOf(further);
     }
 
     DryStep check(PlanItem item, Subject subject, Set<Yes> confirmed) {
@@ -43,6 +46,17 @@ final class PlanChecks {
         List<StopLimit> stopLimits = new ArrayList<>();
         for (Plugin<Precaution, String> precaution : catalog.precautions()) {
             ask(precaution, item, subject, problems, stopLimits);
+        }
+        for (Precaution precaution : further) {
+            Contained.Answer<Said> answer = answer(precaution, subject);
+            answer.returned()
+                    .ifPresentOrElse(
+                            said -> {
+                                problems.addAll(said.problems());
+                                stopLimits.addAll(said.stopLimits());
+                            },
+                            () -> problems.add(
+                                    unknown(item, "The precaution " + precaution.id() + how(answer), "Try again.")));
         }
         List<Problem> unconfirmed = problems.stream()
                 .filter(problem -> problem.severity() == Severity.WARNING)
@@ -65,12 +79,7 @@ final class PlanChecks {
                     "Bring it back, or look yourself."));
             return;
         }
-        Contained.Answer<Said> answer = Contained.call(
-                "ohmstead precaution " + precaution.id(),
-                limits.question(),
-                () -> new Said(
-                        precaution.instance().check(subject.project(), subject.step()),
-                        precaution.instance().stopLimits(subject.project(), subject.step())));
+        Contained.Answer<Said> answer = answer(precaution.instance(), subject);
         Optional<Said> said = answer.returned();
         if (said.isPresent()) {
             problems.addAll(said.get().problems());
@@ -80,11 +89,21 @@ final class PlanChecks {
         }
         String sentence = precaution.title() + how(answer);
         catalog.fault(precaution, sentence);
-        problems.add(new Problem(
-                Severity.ERROR,
-                item.stepId(),
-                sentence + " So nobody knows whether this step is safe.",
-                "Try again, or uninstall it and look yourself."));
+        problems.add(unknown(item, sentence, "Try again, or uninstall it and look yourself."));
+    }
+
+    private Contained.Answer<Said> answer(Precaution precaution, Subject subject) {
+        return Contained.call(
+                "ohmstead precaution " + precaution.id(),
+                limits.question(),
+                () -> new Said(
+                        precaution.check(subject.project(), subject.step()),
+                        precaution.stopLimits(subject.project(), subject.step())));
+    }
+
+    private static Problem unknown(PlanItem item, String sentence, String remedy) {
+        return new Problem(
+                Severity.ERROR, item.stepId(), sentence + " So nobody knows whether this step is safe.", remedy);
     }
 
     private String how(Contained.Answer<?> answer) {

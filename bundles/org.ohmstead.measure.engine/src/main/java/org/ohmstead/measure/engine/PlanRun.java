@@ -65,7 +65,7 @@ public final class PlanRun {
         this.log = log;
         this.clock = clock;
         this.planLog = new PlanLog(setup, log);
-        this.checks = new PlanChecks(catalog, runner.limits());
+        this.checks = new PlanChecks(catalog, runner.limits(), setup.precautions());
         this.restWait = new RestWait(rests, catalog, runner);
         this.logged = planLog.states();
     }

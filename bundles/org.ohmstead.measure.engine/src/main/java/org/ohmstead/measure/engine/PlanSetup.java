@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.ohmstead.measure.Subject;
+import org.ohmstead.model.Precaution;
 import org.ohmstead.model.Project;
 
 /**
@@ -21,6 +22,7 @@ import org.ohmstead.model.Project;
  * @param items what is to be measured, in this order; no measurement twice at a step
  * @param operator who runs it; may be empty
  * @param softwareVersion version that is kept with each result
+ * @param precautions what is asked before each item beside the precautions that are plug-ins
  */
 public record PlanSetup(
         Project project,
@@ -28,8 +30,10 @@ public record PlanSetup(
         Path projectFolder,
         List<PlanItem> items,
         String operator,
-        String softwareVersion) {
+        String softwareVersion,
+        List<Precaution> precautions) {
     public PlanSetup {
+        precautions = List.copyOf(precautions);
         Objects.requireNonNull(projectFolder, "projectFolder");
         Objects.requireNonNull(operator, "operator");
         if (projectRevision.isBlank() || softwareVersion.isBlank()) {
@@ -49,6 +53,22 @@ public record PlanSetup(
         }
     }
 
+    /** Makes a setup without precautions of its own. */
+    public PlanSetup(
+            Project project,
+            String projectRevision,
+            Path projectFolder,
+            List<PlanItem> items,
+            String operator,
+            String softwareVersion) {
+        this(project, projectRevision, projectFolder, items, operator, softwareVersion, List.of());
+    }
+
+    /** Returns this with other precautions of its own. */
+    public PlanSetup withPrecautions(List<Precaution> newPrecautions) {
+        return new PlanSetup(project, projectRevision, projectFolder, items, operator, softwareVersion, newPrecautions);
+    }
+
     /** Returns a setup of all steps in the plan's order with one measurement. */
     public static PlanSetup ofPlan(
             Project project,
@@ -65,7 +85,7 @@ public record PlanSetup(
 
     /** Returns this with other things to be measured, or in another order. */
     public PlanSetup withItems(List<PlanItem> newItems) {
-        return new PlanSetup(project, projectRevision, projectFolder, newItems, operator, softwareVersion);
+        return new PlanSetup(project, projectRevision, projectFolder, newItems, operator, softwareVersion, precautions);
     }
 
     Subject subject(PlanItem item) {

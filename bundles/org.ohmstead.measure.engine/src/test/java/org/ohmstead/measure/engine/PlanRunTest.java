@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,7 @@ import org.ohmstead.model.Precaution;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.StopLimit;
 import org.ohmstead.testlog.CaptureStore;
@@ -88,6 +90,9 @@ class PlanRunTest {
             assertEquals("1.2.3", figures.measurementVersion());
             assertEquals(FakeProject.REVISION, figures.provenance().projectRevision());
             assertEquals("N. N.", figures.provenance().operator());
+            assertEquals(
+                    Optional.of(new Specimen("Made-up Workshop M-1", "0001", "Bench 1")),
+                    figures.provenance().specimen());
             assertEquals(BenchKind.SIMULATED, figures.driver().kind());
             assertEquals(22, figures.conditions().ambientCelsius().orElseThrow());
             assertEquals("V", figures.figures().get(0).unit());

@@ -29,8 +29,10 @@ import org.ohmstead.model.Conditions;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PartCorrelation;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.signal.Waveform;
@@ -59,6 +61,8 @@ class PowerReadingTest {
         }
     }
 
+    private static final List<PartCorrelation> CORRELATIONS = List.of(new PartCorrelation("volts", "load", 0.5));
+
     private static MeasurementResult reading(String stepId, String hash) {
         Reading reading = new Reading(
                 stepId,
@@ -82,7 +86,8 @@ class PowerReadingTest {
                         OptionalDouble.empty(),
                         List.of(),
                         List.of(new SweepPoint(-3, 2.83, 2, 0.001, 0.001, false, 14.4, OptionalDouble.empty(), hash)),
-                        List.of())),
+                        List.of(),
+                        CORRELATIONS)),
                 new Provenance(
                         "not logged yet",
                         "x",
@@ -120,6 +125,10 @@ class PowerReadingTest {
             assertEquals(FakeProject.REVISION, reading.provenance().projectRevision());
             assertEquals(Stage.BAD, reading.provenance().procedureId());
             assertEquals("1.2.3", reading.provenance().procedureVersion());
+            assertEquals(
+                    Optional.of(new Specimen("Made-up Workshop M-1", "0001", "Bench 1")),
+                    reading.provenance().specimen());
+            assertEquals(CORRELATIONS, reading.channels().get(0).correlations());
             assertTrue(reading.notes().toString().contains("simulated"));
             LogEntry figures = stage.log.entry("F0001").orElseThrow();
             assertEquals(FakeDriver.ID, figures.figures().orElseThrow().driver().id());
