@@ -1,0 +1,111 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.exchange.internal;
+
+import java.io.BufferedOutputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.UUID;
+import org.ohmstead.exchange.ExchangeException;
+
+/** Writes a file so that a reader sees the old content or the whole new one, never a part. */
+public final class WholeFile {
+    /** What fills the file. */
+    @FunctionalInterface
+    public interface Content {
+        /** Writes everything to the stream, which the caller closes. */
+        void writeTo(OutputStream stream) throws IOException, ExchangeException;
+    }
+
+    private WholeFile() {}
+
+    /**
+     * Writes beside the target, forces it to the disk and moves it into place. A link stays a link: what it leads to is replaced. What
+     * is neither a file nor a folder (standard output, a device, a named pipe) is written to as it is.
+     *
+     * @param what what is written, to begin the message with: "The table of the log"
+     */
+    public static void write(Path target, String what, Content content) throws ExchangeException {
+        try {
+            if (Files.isDirectory(target)) {
+                throw new IOException("it is a folder");
+            }
+            if (Files.exists(target) && !Files.isRegularFile(target)) {
+                pour(target, content);
+            } else {
+                replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
+            }
+        } catch (IOException failure) {
+            throw ExchangeException.failed(
+                    what + " could not be written to " + target + " (" + reason(failure)
+                            + "). Check that the folder exists, may be written to and has room.",
+                    failure);
+        }
+    }
+
+    private static void pour(Path stream, Content content) throws IOException, ExchangeException {
+        try (OutputStream buffered = new BufferedOutputStream(new FileOutputStream(stream.toFile()))) {
+            content.writeTo(buffered);
+        }
+    }
+
+    private static void replace(Path whole, Content content) throws IOException, ExchangeException {
+        Path part = partBeside(whole);
+        try {
+            try (FileOutputStream file = new FileOutputStream(part.toFile());
+                    OutputStream buffered = new BufferedOutputStream(file, 1 << 16)) {
+                content.writeTo(buffered);
+                buffered.flush();
+                file.getFD().sync();
+            }
+            move(part, whole);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    /** Returns a name beside a file or folder for what is not yet whole. */
+    static Path partBeside(Path whole) {
+        return whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
+    }
+
+    private static void move(Path part, Path whole) throws IOException {
+        try {
+            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException onSomeShares) {
+            // The file is complete by now, so a plain move is the best that is left.
+            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** Returns in a few words what the system reported. */
+    public static String reason(IOException failure) {
+        if (failure instanceof AccessDeniedException denied) {
+            return denied.getFile() + ": access is denied";
+        }
+        if (failure instanceof NoSuchFileException missing) {
+            return missing.getFile() + " does not exist";
+        }
+        if (failure instanceof FileAlreadyExistsException there) {
+            return there.getFile() + " is already there";
+        }
+        if (failure instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        String message = String.valueOf(failure.getMessage());
+        // Streams name the file before the reason, and here it would be the part that no one gave.
+        return message.matches("(?s).*\\.part \\(.*\\)")
+                ? message.substring(message.lastIndexOf(".part (") + ".part (".length(), message.length() - 1)
+                : message;
+    }
+}
