@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.jar.Manifest;
 import java.util.stream.Collectors;
+import org.ohmstead.history.quality.QualityPrecaution;
 import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.measure.engine.PlanSetup;
 import org.ohmstead.measure.engine.Rests;
@@ -28,6 +29,7 @@ import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.Recording;
 import org.ohmstead.model.json.RecordingsFile;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.TestLog;
 
 /** What it takes to carry out the plan of a project: used by the command line and the workbench alike. */
 public final class PlanRuns {
@@ -107,7 +109,8 @@ public final class PlanRuns {
     }
 
     /**
-     * Returns the setup of a run of this version of the software.
+     * Returns the setup of a run of this version of the software. Before each item the check standards are looked at by what the log in
+     * the project's folder holds then: a serious alarm needs a yes, the others are shown.
      *
      * @param project the whole project
      * @param projectRevision hash that names the state of the project
@@ -117,7 +120,9 @@ public final class PlanRuns {
      */
     public static PlanSetup setup(
             Project project, String projectRevision, Path projectFolder, List<PlanItem> items, String operator) {
-        return new PlanSetup(project, projectRevision, projectFolder, items, operator, VERSION);
+        return new PlanSetup(project, projectRevision, projectFolder, items, operator, VERSION)
+                .withPrecautions(List.of(
+                        new QualityPrecaution(projectFolder.resolve(TestLog.FILE_NAME), Clock.systemDefaultZone())));
     }
 
     /**

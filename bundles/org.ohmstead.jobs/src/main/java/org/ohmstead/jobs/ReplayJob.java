@@ -14,8 +14,10 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
+import org.ohmstead.measure.standard.BudgetSetting;
 import org.ohmstead.measure.standard.PowerProcedure;
 import org.ohmstead.model.CaptureUsed;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.ProjectLock;
@@ -41,6 +43,7 @@ public final class ReplayJob {
     private final String softwareVersion;
     private final boolean lockHeld;
     private final int workers;
+    private final PartSharing sharing;
 
     /**
      * Makes a job that locks the project's folder while it runs.
@@ -49,10 +52,16 @@ public final class ReplayJob {
      * @param softwareVersion version that is kept with each reading, not blank
      */
     public ReplayJob(ProjectFolder project, String softwareVersion) {
-        this(project, softwareVersion, false, Math.min(Runtime.getRuntime().availableProcessors(), MOST_WORKERS));
+        this(
+                project,
+                softwareVersion,
+                false,
+                Math.min(Runtime.getRuntime().availableProcessors(), MOST_WORKERS),
+                BudgetSetting.NO_SHARING);
     }
 
-    private ReplayJob(ProjectFolder project, String softwareVersion, boolean lockHeld, int workers) {
+    private ReplayJob(
+            ProjectFolder project, String softwareVersion, boolean lockHeld, int workers, PartSharing sharing) {
         this.project = Objects.requireNonNull(project, "project");
         if (softwareVersion.isBlank()) {
             throw new IllegalArgumentException(
@@ -61,16 +70,22 @@ public final class ReplayJob {
         this.softwareVersion = softwareVersion;
         this.lockHeld = lockHeld;
         this.workers = workers;
+        this.sharing = Objects.requireNonNull(sharing, "sharing");
+    }
+
+    /** Returns the same job with something that tells how power falls on the parts of a load, for what their heat does to uncertainty. */
+    public ReplayJob withSharing(PartSharing newSharing) {
+        return new ReplayJob(project, softwareVersion, lockHeld, workers, newSharing);
     }
 
     /** Returns the same job for a caller that holds the lock of the project's folder already and keeps it until the job ends. */
     public ReplayJob withLockHeld() {
-        return new ReplayJob(project, softwareVersion, true, workers);
+        return new ReplayJob(project, softwareVersion, true, workers, sharing);
     }
 
     /** Returns the same job with so many threads. */
     ReplayJob withWorkers(int count) {
-        return new ReplayJob(project, softwareVersion, lockHeld, count);
+        return new ReplayJob(project, softwareVersion, lockHeld, count, sharing);
     }
 
     /**
@@ -130,8 +145,9 @@ public final class ReplayJob {
         List<Step> steps = project.project().plan().stream()
                 .filter(step -> bySteps.containsKey(step.id()))
                 .toList();
-        PowerProcedure procedure =
-                new PowerProcedure(project.project(), project.loaded().revisionSha256(), softwareVersion, operator);
+        PowerProcedure procedure = new PowerProcedure(
+                        project.project(), project.loaded().revisionSha256(), softwareVersion, operator)
+                .withSharing(sharing);
         try (TestLog log = TestLog.open(project.logFile())) {
             LogTrust.requireWhole(log);
             StepWork work = new StepWork(

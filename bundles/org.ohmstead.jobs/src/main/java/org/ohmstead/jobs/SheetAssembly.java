@@ -81,8 +81,7 @@ public final class SheetAssembly {
                 project,
                 readings,
                 curves,
-                RatingJudge.judge(
-                        project.amplifier().ratings(), curves, project.sheet().confidence()),
+                RatingJudge.judge(project.amplifier().ratings(), curves, project.sheet()),
                 new LogStamp(log.headHash(), log.entries().size(), true),
                 softwareVersion,
                 now,

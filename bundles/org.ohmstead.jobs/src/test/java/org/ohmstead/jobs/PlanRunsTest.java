@@ -26,10 +26,12 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.RecordingSource.Recorded;
 import org.ohmstead.measure.engine.ItemState;
 import org.ohmstead.measure.engine.PlanItem;
+import org.ohmstead.measure.engine.PlanSetup;
 import org.ohmstead.measure.engine.PlanState;
 import org.ohmstead.measure.engine.Rests;
 import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.BenchKind;
+import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.Conditions;
 import org.ohmstead.model.DriverUsed;
 import org.ohmstead.model.MeasuredFigure;
@@ -37,10 +39,12 @@ import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.PartSharing;
+import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Range;
 import org.ohmstead.model.Rest;
+import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
@@ -92,6 +96,31 @@ class PlanRunsTest {
         assertTrue(PlanRuns.items(without).size() < demo.plan().size());
         assertTrue(PlanRuns.items(without).stream()
                 .noneMatch(item -> item.stepId().equals(demo.plan().get(0).id())));
+    }
+
+    @Test
+    void aCheckStandardThatIsDueIsSaidBeforeEachStep() throws Exception {
+        CheckStandard daily = new CheckStandard(
+                "r1",
+                "Resistor",
+                "",
+                "resistance",
+                "",
+                "ohm",
+                20,
+                0.01,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                1);
+        Project demo = demo().withCheckStandards(List.of(daily));
+        PlanSetup setup = PlanRuns.setup(demo, "ab".repeat(32), folder.resolve("demo"), PlanRuns.items(demo), "");
+        assertEquals(1, setup.precautions().size());
+        for (Step step : demo.plan()) {
+            List<Problem> said = setup.precautions().get(0).check(demo, step);
+            assertEquals(1, said.size());
+            assertEquals(Severity.NOTE, said.get(0).severity());
+            assertTrue(said.get(0).what().contains("never measured"), said.toString());
+        }
     }
 
     @Test

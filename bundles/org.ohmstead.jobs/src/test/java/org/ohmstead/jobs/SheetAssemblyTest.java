@@ -19,10 +19,16 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.curves.RatingOutcome;
+import org.ohmstead.curves.RatingResult;
+import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.ProjectChecks;
+import org.ohmstead.model.Rating;
 import org.ohmstead.model.SetAside;
+import org.ohmstead.model.VerdictKind;
+import org.ohmstead.model.VerdictRule;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.report.HtmlSheet;
 import org.ohmstead.report.ResultsSheet;
@@ -99,6 +105,35 @@ class SheetAssemblyTest {
         assertTrue(sheet.curves().size() < curvesBefore, "the step's only reading still makes a curve");
         assertEquals(DemoSteps.FIVE.size(), sheet.log().entryCount(), "the log itself is as it was");
         assertTrue(HtmlSheet.render(sheet).contains("Set aside, not in curves and verdicts: amplifier still cold"));
+    }
+
+    @Test
+    void judgesByTheRuleThatTheProjectNames() throws Exception {
+        // JCGM 106: a claim that is missed a little is undecided by guarded acceptance, met by guarded rejection,
+        // missed by simple
+        // acceptance.
+        RatingResult before = sheet().ratings().stream()
+                .filter(result -> result.outcome().isPresent())
+                .findFirst()
+                .orElseThrow();
+        RatingOutcome found = before.outcome().orElseThrow();
+        Rating close = before.rating().withPowerWatts(found.powerWatts() + 0.5 * found.standardUncertaintyWatts());
+        for (VerdictKind kind : VerdictKind.values()) {
+            Project changed = project.project()
+                    .withAmplifier(project.project().amplifier().withRatings(List.of(close)))
+                    .withSheet(project.project().sheet().withVerdictRule(Optional.of(new VerdictRule(kind, 0.05))));
+            ProjectFile.write(
+                    project.folder(), changed, Optional.of(project.loaded().document()));
+            project = ProjectFolder.open(project.folder());
+            Verdict expected =
+                    switch (kind) {
+                        case SIMPLE_ACCEPTANCE -> Verdict.FALLS_SHORT;
+                        case GUARDED_ACCEPTANCE -> Verdict.UNDECIDED;
+                        case GUARDED_REJECTION -> Verdict.MEETS;
+                    };
+            assertEquals(
+                    expected, sheet().ratings().get(0).outcome().orElseThrow().verdict());
+        }
     }
 
     @Test

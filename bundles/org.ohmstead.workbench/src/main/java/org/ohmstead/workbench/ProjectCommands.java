@@ -30,6 +30,8 @@ public final class ProjectCommands {
     public static final String REPLAY = "org.ohmstead.workbench.replay";
     /** Shows the next problem of the project where it can be mended. */
     public static final String NEXT_PROBLEM = "org.ohmstead.workbench.nextProblem";
+    /** Hands over to the laboratory's shared log now, without waiting for the next try. */
+    public static final String HAND_OVER = "org.ohmstead.workbench.handOver";
 
     private static final String HELP_PLUGIN = "org.ohmstead.app.";
 

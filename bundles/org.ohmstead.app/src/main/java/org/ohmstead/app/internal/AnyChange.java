@@ -4,6 +4,7 @@
 package org.ohmstead.app.internal;
 
 import java.util.Optional;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Project;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.DisplaySettings;
@@ -38,6 +39,11 @@ public record AnyChange(Runnable show) implements DeskListener {
 
     @Override
     public void logChanged(LogSnapshot snapshot) {
+        show.run();
+    }
+
+    @Override
+    public void sharingChanged(SharingState state) {
         show.run();
     }
 }

@@ -17,6 +17,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
         layout.addView(Perspectives.NAVIGATOR, IPageLayout.LEFT, 0.15f, IPageLayout.ID_EDITOR_AREA);
         IFolderLayout console = layout.createFolder("console", IPageLayout.RIGHT, 0.3f, IPageLayout.ID_EDITOR_AREA);
         console.addView(Perspectives.CONSOLE);
+        console.addView(Perspectives.QUALITY);
         console.addPlaceholder(Perspectives.HELP);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.74f, "console");
         below.addView(Perspectives.LOG);

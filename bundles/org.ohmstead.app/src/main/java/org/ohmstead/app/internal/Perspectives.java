@@ -22,8 +22,12 @@ final class Perspectives {
     static final String IDENTIFY = "org.ohmstead.thermal.ui.identify";
     static final String CONSOLE = "org.ohmstead.measure.ui.console";
     static final String LOG = "org.ohmstead.testlog.ui.log";
+    static final String PAIR = "org.ohmstead.testlog.ui.pair";
+    static final String AUDIT = "org.ohmstead.testlog.ui.audit";
     static final String POWER = "org.ohmstead.curves.ui.power";
     static final String CAPTURE = "org.ohmstead.signal.ui.capture";
+    static final String QUALITY = "org.ohmstead.history.ui.quality";
+    static final String COMPARE = "org.ohmstead.history.ui.compare";
     static final String SHEET = "org.ohmstead.report.ui.sheet";
     static final String HELP = "org.ohmstead.app.help";
 
@@ -44,8 +48,12 @@ final class Perspectives {
             IDENTIFY,
             CONSOLE,
             LOG,
+            PAIR,
+            AUDIT,
             POWER,
             CAPTURE,
+            QUALITY,
+            COMPARE,
             SHEET,
             PROGRESS,
             HELP

@@ -16,8 +16,11 @@ public final class ResultsPerspective implements IPerspectiveFactory {
         IFolderLayout charts = layout.createFolder("charts", IPageLayout.LEFT, 0.64f, IPageLayout.ID_EDITOR_AREA);
         charts.addView(Perspectives.POWER);
         charts.addView(Perspectives.CAPTURE);
+        charts.addView(Perspectives.PAIR);
+        charts.addView(Perspectives.COMPARE);
         IFolderLayout sheet = layout.createFolder("sheet", IPageLayout.RIGHT, 0.64f, "charts");
         sheet.addView(Perspectives.SHEET);
+        sheet.addView(Perspectives.AUDIT);
         sheet.addPlaceholder(Perspectives.HELP);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "charts");
         below.addView(Perspectives.LOG);

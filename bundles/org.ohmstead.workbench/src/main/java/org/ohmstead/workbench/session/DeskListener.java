@@ -5,6 +5,7 @@ package org.ohmstead.workbench.session;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
@@ -71,4 +72,11 @@ public interface DeskListener {
      * @param settings how they are shown now
      */
     default void displayChanged(DisplaySettings settings) {}
+
+    /**
+     * The laboratory's shared log stands otherwise to the log of the open project.
+     *
+     * @param state how it stands now
+     */
+    default void sharingChanged(SharingState state) {}
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
@@ -20,16 +21,24 @@ final class LogDesk {
     private final BackgroundWork work;
     private final DeskListeners listeners;
     private final Runnable changed;
+    private final Supplier<String> amplifier;
     private Optional<Path> logFile = Optional.empty();
     private LogSnapshot log = LogSnapshot.NONE;
     private LogStamp stamp = new LogStamp("", "");
     private Optional<LogEntry> chosen = Optional.empty();
     private long latest;
 
-    LogDesk(BackgroundWork work, DeskListeners listeners, Runnable changed) {
+    /**
+     * Makes a desk without a log.
+     *
+     * @param changed runs when the log was read anew
+     * @param amplifier names the amplifier of the open project
+     */
+    LogDesk(BackgroundWork work, DeskListeners listeners, Runnable changed, Supplier<String> amplifier) {
         this.work = work;
         this.listeners = listeners;
         this.changed = changed;
+        this.amplifier = amplifier;
     }
 
     LogSnapshot log() {
@@ -74,9 +83,11 @@ final class LogDesk {
         long mine = latest;
         Path file = logFile.get();
         stamp = LogStamp.of(file);
+        String about = amplifier.get();
+        List<LogEntry> before = log.entries();
         work.start(
                 "Reading the test log",
-                progress -> LogReader.read(file, progress),
+                progress -> LogReader.read(file, about, before, progress),
                 snapshot -> take(mine, snapshot),
                 failure -> take(
                         mine,
@@ -90,8 +101,50 @@ final class LogDesk {
     private void take(long number, LogSnapshot snapshot) {
         if (number == latest && !snapshot.equals(log)) {
             show(snapshot);
-            choose(chosen.flatMap(entry -> snapshot.entry(entry.id())));
+            if (chosen.isPresent()) {
+                chooseAnew(chosen.get().id(), snapshot);
+            }
         }
+    }
+
+    /** The chosen entry may have been voided, or be gone. */
+    private void chooseAnew(String entryId, LogSnapshot snapshot) {
+        Optional<LogEntry> held = snapshot.entry(entryId);
+        if (held.isPresent() || snapshot.complete()) {
+            choose(held);
+            return;
+        }
+        find(
+                entryId,
+                found -> {
+                    if (chosen.filter(entry -> entry.id().equals(entryId)).isPresent()) {
+                        choose(found);
+                    }
+                },
+                failure -> choose(Optional.empty()));
+    }
+
+    /** Finds an entry, in the background unless it is at hand. */
+    void find(String entryId, Consumer<Optional<LogEntry>> found, Consumer<Exception> failed) {
+        Optional<LogEntry> held = log.entry(entryId);
+        if (held.isPresent() || logFile.isEmpty()) {
+            found.accept(held);
+            return;
+        }
+        Path file = logFile.get();
+        work.start(
+                "Reading " + entryId,
+                progress -> {
+                    try (TestLog opened = TestLog.openReadOnly(file)) {
+                        return opened.entry(entryId);
+                    }
+                },
+                entry -> {
+                    if (logFile.filter(file::equals).isPresent()) {
+                        found.accept(entry);
+                    }
+                },
+                failed);
     }
 
     void voidEntry(String entryId, String operator, String reason, Consumer<Exception> failed) {

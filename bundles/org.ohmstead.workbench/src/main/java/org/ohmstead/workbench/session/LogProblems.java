@@ -4,6 +4,7 @@
 package org.ohmstead.workbench.session;
 
 import java.util.List;
+import java.util.Locale;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.TestLog;
@@ -18,7 +19,8 @@ final class LogProblems implements ProblemProvider {
     @Override
     public List<Problem> problems(ProjectView view) {
         return switch (view.log().state()) {
-            case NONE, READING, WHOLE -> List.of();
+            case NONE, READING -> List.of();
+            case WHOLE -> view.log().older() > 0 ? List.of(leftOut(view.log())) : List.of();
             case BROKEN -> List.of(new Problem(
                     Severity.ERROR,
                     TestLog.FILE_NAME,
@@ -30,5 +32,19 @@ final class LogProblems implements ProblemProvider {
                     view.log().sentence(),
                     "Readings cannot be shown or added until the log can be read."));
         };
+    }
+
+    private static Problem leftOut(LogSnapshot log) {
+        return new Problem(
+                Severity.NOTE,
+                TestLog.FILE_NAME,
+                String.format(
+                        Locale.ROOT,
+                        "Curves, sheet and problems in the workbench use the newest %d entries of the test log; %d older ones"
+                                + " are left out.",
+                        LogSnapshot.MOST_ENTRIES,
+                        log.older()),
+                "The test log shows and finds all of them. Begin a new project for a new amplifier, so that a log stays"
+                        + " about one.");
     }
 }

@@ -6,49 +6,96 @@ package org.ohmstead.workbench.session;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
+import org.ohmstead.workbench.session.NewestEntries.Newest;
 
-/** Reads a test log whole; on any thread. */
+/** Checks a test log wholly and reads its newest entries; on any thread. */
 final class LogReader {
     private static final int STEPS = 2;
 
-    private LogReader() {}
+    private final Path logFile;
+    private final String amplifier;
+    private final List<LogEntry> before;
+    private final int most;
 
-    static LogSnapshot read(Path logFile, WorkProgress progress) {
-        return Files.exists(logFile) ? snapshot(logFile, progress) : LogSnapshot.NONE;
+    private LogReader(Path logFile, String amplifier, List<LogEntry> before, int most) {
+        this.logFile = logFile;
+        this.amplifier = amplifier;
+        this.before = before;
+        this.most = most;
     }
 
-    private static LogSnapshot snapshot(Path logFile, WorkProgress progress) {
+    static LogSnapshot read(Path logFile, WorkProgress progress) {
+        return read(logFile, "", List.of(), progress);
+    }
+
+    /**
+     * Reads a log.
+     *
+     * @param amplifier which joined entries are wanted, beside those that do not say what they are about
+     * @param before entries that were read earlier
+     */
+    static LogSnapshot read(Path logFile, String amplifier, List<LogEntry> before, WorkProgress progress) {
+        return new LogReader(logFile, amplifier, before, LogSnapshot.MOST_ENTRIES).read(progress);
+    }
+
+    static LogSnapshot readAtMost(int most, Path logFile, String amplifier, WorkProgress progress) {
+        return new LogReader(logFile, amplifier, List.of(), most).read(progress);
+    }
+
+    private LogSnapshot read(WorkProgress progress) {
+        return Files.exists(logFile) ? snapshot(progress) : LogSnapshot.NONE;
+    }
+
+    private LogSnapshot snapshot(WorkProgress progress) {
         try (TestLog log = TestLog.openReadOnly(logFile)) {
             progress.step(0, STEPS, "Verifying the chain");
             VerifyReport report = log.verify();
             progress.stopIfCancelled();
             progress.step(1, STEPS, "Reading the entries");
-            return report.intact() ? whole(report, log.entries(LogQuery.everything())) : broken(report, log);
+            return report.intact() ? whole(report, newest(log)) : broken(report, log);
         } catch (TestLogException failure) {
             return new LogSnapshot(LogState.UNREADABLE, List.of(), "", failure.getMessage());
         }
     }
 
-    private static LogSnapshot whole(VerifyReport report, List<LogEntry> entries) {
-        String count = entries.size() == 1 ? "1 entry" : entries.size() + " entries";
-        return new LogSnapshot(
-                LogState.WHOLE, entries, entries.isEmpty() ? "" : report.headHash(), count + ", chain whole");
+    private Newest newest(TestLog log) throws TestLogException {
+        List<ChainInfo> chains = log.chains();
+        long total = chains.stream().mapToLong(ChainInfo::entries).sum();
+        if (total <= most && chains.size() <= 1) {
+            return new Newest(log.entries(LogQuery.everything()), 0, 0);
+        }
+        return NewestEntries.read(log.rows(), "the log " + logFile, amplifier, before, most);
     }
 
-    private static LogSnapshot broken(VerifyReport report, TestLog log) {
+    private static LogSnapshot whole(VerifyReport report, Newest newest) {
+        long total = newest.entries().size() + newest.older() + newest.others();
+        String count = total == 1 ? "1 entry" : String.format(Locale.ROOT, "%d entries", total);
+        return new LogSnapshot(
+                LogState.WHOLE,
+                newest.entries(),
+                total == 0 ? "" : report.headHash(),
+                count + ", chain whole",
+                newest.older(),
+                newest.others());
+    }
+
+    private LogSnapshot broken(VerifyReport report, TestLog log) {
         int more = report.faults().size() - 1;
         String sentence = "The test log is not whole: " + report.faults().get(0).sentence()
                 + (more > 0 ? " (and " + more + " more)" : "")
                 + " Results made from it cannot be relied on. Restore it from a backup.";
         String head = report.entriesChecked() == 0 ? "" : report.headHash();
         try {
-            return new LogSnapshot(LogState.BROKEN, log.entries(LogQuery.everything()), head, sentence);
+            Newest newest = newest(log);
+            return new LogSnapshot(LogState.BROKEN, newest.entries(), head, sentence, newest.older(), newest.others());
         } catch (TestLogException unreadable) {
             return new LogSnapshot(LogState.BROKEN, List.of(), head, sentence + " " + unreadable.getMessage());
         }

@@ -9,14 +9,21 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
 
 /**
- * What the test log of the open project held when it was last read.
+ * What the test log of the open project held when it was last read: its newest entries, and of logs that were joined to it those that are
+ * about the project's amplifier. {@link ProjectDesk#findEntry} finds the others.
  *
  * @param state whether it can be trusted
  * @param entries the entries in the order in which they were written; empty when there is no log
  * @param headHash the hash of the last entry; empty text when there is none
  * @param sentence what to tell the user of the state, such as "28 entries, chain whole"
+ * @param older how many older entries were left out, at least 0
+ * @param others how many joined entries were left out because they are about other amplifiers, at least 0
  */
-public record LogSnapshot(LogState state, List<LogEntry> entries, String headHash, String sentence) {
+public record LogSnapshot(
+        LogState state, List<LogEntry> entries, String headHash, String sentence, long older, long others) {
+    /** So many entries are held at most: the newest. */
+    public static final int MOST_ENTRIES = 50_000;
+
     /** Whether a log can be trusted. */
     public enum LogState {
         /** No project is open or it has no log yet. */
@@ -36,6 +43,25 @@ public record LogSnapshot(LogState state, List<LogEntry> entries, String headHas
 
     public LogSnapshot {
         entries = List.copyOf(entries);
+        if (older < 0 || others < 0) {
+            throw new IllegalArgumentException(
+                    "older is " + older + " and others is " + others + "; neither may be below 0");
+        }
+    }
+
+    /** Makes a snapshot that holds all entries. */
+    public LogSnapshot(LogState state, List<LogEntry> entries, String headHash, String sentence) {
+        this(state, entries, headHash, sentence, 0, 0);
+    }
+
+    /** Returns whether no entry was left out. */
+    public boolean complete() {
+        return older == 0 && others == 0;
+    }
+
+    /** Returns how many entries the log has, with those that were left out. */
+    public long total() {
+        return entries.size() + older + others;
     }
 
     /** Returns the readings that count: those of entries that are not voided, oldest first. */
@@ -46,7 +72,7 @@ public record LogSnapshot(LogState state, List<LogEntry> entries, String headHas
                 .toList();
     }
 
-    /** Returns the entry with an id, or empty. */
+    /** Returns the entry with an id, or empty when it is not among those that are held. */
     public Optional<LogEntry> entry(String id) {
         return entries.stream().filter(entry -> entry.id().equals(id)).findFirst();
     }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
@@ -28,6 +29,7 @@ public final class ProjectDesk {
     private final ProblemDesk problems;
     private final SaveQueue saves;
     private final DiskDesk disk;
+    private final SharingDesk sharing;
     private Consumer<Throwable> faults = failure -> LOGGER.log(System.Logger.Level.ERROR, "A view failed.", failure);
     private Optional<RecentProjects> recent = Optional.empty();
     private Optional<ProjectSession> session = Optional.empty();
@@ -41,19 +43,41 @@ public final class ProjectDesk {
      * @param clock in the user's time zone
      */
     public ProjectDesk(BackgroundWork work, Clock clock) {
-        this(work, clock, new DaemonAlarm("Ohmstead project watch"), ProblemDesk.usualCollector());
+        this(
+                work,
+                clock,
+                new DaemonAlarm("Ohmstead project watch"),
+                ProblemDesk.usualCollector(),
+                // A server may be slow to answer; the files must not wait for it.
+                new DaemonAlarm("Ohmstead shared log"),
+                SharingDesk::usual);
     }
 
     ProjectDesk(BackgroundWork work, Clock clock, Alarm alarm, ProblemCollector collector) {
+        this(work, clock, alarm, collector, alarm, SharingDesk::usual);
+    }
+
+    ProjectDesk(
+            BackgroundWork work,
+            Clock clock,
+            Alarm alarm,
+            ProblemCollector collector,
+            Alarm sharingAlarm,
+            SharingDesk.Maker sharingMaker) {
         this.work = work;
         this.clock = clock;
         this.alarm = alarm;
         this.listeners = new DeskListeners(failure -> faults.accept(failure));
         this.problems = new ProblemDesk(work, alarm, listeners, this::view, collector);
-        this.log = new LogDesk(work, listeners, problems::changed);
+        this.log = new LogDesk(work, listeners, problems::changed, this::amplifier);
         OffThread offThread = new OffThread(work, alarm);
         this.saves = new SaveQueue(offThread, this::session);
         this.disk = new DiskDesk(new DiskDesk.Wiring(work, alarm, offThread, listeners), this::session, saves, log);
+        this.sharing = new SharingDesk(work, sharingAlarm, listeners, this::session, sharingMaker);
+        SharingProblems sharingProblems = new SharingProblems(problems::changed);
+        collector.add(sharingProblems);
+        listeners.add(sharingProblems);
+        listeners.add(new SharingFollower());
     }
 
     /** Returns the open project, or empty. */
@@ -76,6 +100,17 @@ public final class ProjectDesk {
         return log.chosen();
     }
 
+    /**
+     * Finds an entry of the test log, also one that {@link #log} does not hold; that is read in the background.
+     *
+     * @param entryId its id, such as R0001 or B/R0001
+     * @param found hears of it, or that there is none, unless another project is open by then
+     * @param failed hears why the log could not be read
+     */
+    public void findEntry(String entryId, Consumer<Optional<LogEntry>> found, Consumer<Exception> failed) {
+        log.find(entryId, found, failed);
+    }
+
     /** Chooses the entry that the user looks at, in all views. */
     public void choose(Optional<LogEntry> entry) {
         log.choose(entry);
@@ -84,6 +119,16 @@ public final class ProjectDesk {
     /** Returns what the status line shows of the open project, or empty when none is open. */
     public Optional<DeskStatus> status() {
         return session.map(open -> DeskStatus.of(open, log.log()));
+    }
+
+    /** Returns how the laboratory's shared log stands to the log of the open project. */
+    public SharingState sharing() {
+        return sharing.state();
+    }
+
+    /** Hands over to the shared log now, without waiting for the next try; does nothing when the project names none. */
+    public void handOver() {
+        sharing.retry();
     }
 
     /** Returns what the user should be told of the open project, oldest first, one of each kind. */
@@ -258,6 +303,10 @@ public final class ProjectDesk {
         saves.save(done, failed);
     }
 
+    private String amplifier() {
+        return session.map(open -> open.project().amplifier().fullName()).orElse("");
+    }
+
     private Optional<ProjectView> view() {
         return session.map(open ->
                 new ProjectView(open.folder(), open.project(), open.fileProblems(), log.log(), LocalDate.now(clock)));
@@ -295,6 +344,7 @@ public final class ProjectDesk {
         disk.stop();
         close(true);
         problems.dispose();
+        sharing.dispose();
         alarm.close();
     }
 
@@ -311,6 +361,19 @@ public final class ProjectDesk {
             keeper.ifPresent(RecoveryKeeper::changed);
             problems.changed();
             listeners.tell(DeskListener::stateChanged);
+        }
+    }
+
+    /** Has the shared log follow the open project and its log. */
+    private final class SharingFollower implements DeskListener {
+        @Override
+        public void stateChanged() {
+            sharing.follow();
+        }
+
+        @Override
+        public void logChanged(LogSnapshot read) {
+            sharing.logRead(read);
         }
     }
 }

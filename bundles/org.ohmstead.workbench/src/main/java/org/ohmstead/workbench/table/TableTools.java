@@ -25,6 +25,7 @@ import org.ohmstead.workbench.look.Tones;
 /** The row above the table: buttons, filter, count; and the context menu with the same and more. */
 final class TableTools<R> {
     private static final int FILTER_CHARS = 22;
+    private static final int LEAST_COUNT_CHARS = 14;
 
     private final EditTable<R> owner;
     private final List<Runnable> updates = new ArrayList<>();
@@ -49,7 +50,9 @@ final class TableTools<R> {
         count.setForeground(Tones.of(owner).mutedText());
         GridDataFactory.fillDefaults()
                 .align(SWT.FILL, SWT.CENTER)
-                .hint(new PixelConverter(count).convertWidthInCharsToPixels(14), SWT.DEFAULT)
+                .hint(
+                        new PixelConverter(count).convertWidthInCharsToPixels(countCharacters(spec.plural())),
+                        SWT.DEFAULT)
                 .applyTo(count);
         filter = Ids.name(new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), spec.id() + ".filter");
         filter.setMessage("Filter (Ctrl+F)");
@@ -92,6 +95,11 @@ final class TableTools<R> {
 
     void clearFilter() {
         filter.setText("");
+    }
+
+    /** Room for a number of four digits and the word. */
+    private static int countCharacters(String plural) {
+        return Math.max(LEAST_COUNT_CHARS, "1234 ".length() + plural.length());
     }
 
     String filterText() {

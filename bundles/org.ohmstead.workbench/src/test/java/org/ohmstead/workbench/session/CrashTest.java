@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.RecoveryFile;
@@ -80,6 +81,7 @@ class CrashTest {
                         ProjectFile.class,
                         Project.class,
                         TestLog.class,
+                        SharingState.class,
                         databind,
                         core,
                         annotations)

@@ -20,6 +20,7 @@ import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
@@ -65,6 +66,15 @@ final class SampleLog {
     }
 
     private static Reading reading(double powerWatts) {
+        return reading(powerWatts, Optional.empty());
+    }
+
+    /** Returns a reading that says which specimen it is about. */
+    static Reading about(Optional<Specimen> specimen) {
+        return reading(70.5, specimen);
+    }
+
+    private static Reading reading(double powerWatts, Optional<Specimen> specimen) {
         return new Reading(
                 "step-1",
                 Mode.STEREO,
@@ -96,7 +106,8 @@ final class SampleLog {
                         "N. N.",
                         List.of(new InstrumentUsed(
                                 "m1", MeterQuantity.OUTPUT_VOLTS, "Recorder", Optional.empty(), false)),
-                        List.of(new CaptureUsed(CAPTURE_SHA256, "a.wav", List.of(50.0)))),
+                        List.of(new CaptureUsed(CAPTURE_SHA256, "a.wav", List.of(50.0))),
+                        specimen),
                 List.of("The lead was tight."));
     }
 }

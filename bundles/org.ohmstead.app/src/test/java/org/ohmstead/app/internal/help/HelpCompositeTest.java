@@ -113,13 +113,13 @@ class HelpCompositeTest {
         help.showTopic(LOG);
         traverse();
 
-        assertEquals("The capture view", page().getSelectionText());
+        assertEquals("Two readings", page().getSelectionText());
 
         Event enter = new Event();
         enter.keyCode = SWT.CR;
         enter.character = SWT.CR;
         page().notifyListeners(SWT.KeyDown, enter);
-        assertEquals("The capture view", help.shownTitle());
+        assertEquals("Two readings", help.shownTitle());
     }
 
     @Test
@@ -129,6 +129,8 @@ class HelpCompositeTest {
 
         assertFalse(traverse().doit, "to the first link");
         assertFalse(traverse().doit, "to the second link");
+        assertFalse(traverse().doit, "to the third link");
+        assertFalse(traverse().doit, "to the last link");
         assertTrue(traverse().doit, "out of the page");
     }
 

@@ -23,6 +23,8 @@ import org.ohmstead.signal.SineFit;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.WaveformAnalyzer;
 import org.ohmstead.workbench.session.BackgroundWork;
+import org.ohmstead.workbench.session.LoggedCaptures;
+import org.ohmstead.workbench.session.SessionException;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** Reads, checks and analyses one capture, away from the user interface. */
@@ -49,9 +51,7 @@ final class CaptureLoading implements BackgroundWork.Task<LoadedCapture> {
     @Override
     public LoadedCapture run(WorkProgress progress) throws CaptureException, CaptureMissingException {
         step(progress, 0, 3, "Reading " + order.title());
-        Path file = order.sha256().isPresent()
-                ? CaptureFiles.verified(order.place(), order.sha256().get(), order.title())
-                : order.place();
+        Path file = order.sha256().isPresent() ? verified(order.sha256().get()) : order.place();
         Capture capture = read(file);
         int count = order.sha256().isPresent()
                 ? Math.min(order.channels().size(), capture.channels().size())
@@ -67,6 +67,14 @@ final class CaptureLoading implements BackgroundWork.Task<LoadedCapture> {
         }
         stop(progress);
         return new LoadedCapture(order, capture.formatText(), channels);
+    }
+
+    private Path verified(String sha256) throws CaptureMissingException {
+        try {
+            return LoggedCaptures.verified(order.place(), sha256, order.title());
+        } catch (SessionException e) {
+            throw new CaptureMissingException(e.getMessage(), e);
+        }
     }
 
     private Capture read(Path file) throws CaptureException {

@@ -7,10 +7,6 @@ package org.ohmstead.signal.ui.internal;
 public final class CaptureMissingException extends Exception {
     private static final long serialVersionUID = 1L;
 
-    CaptureMissingException(String message) {
-        super(message);
-    }
-
     CaptureMissingException(String message, Throwable cause) {
         super(message, cause);
     }

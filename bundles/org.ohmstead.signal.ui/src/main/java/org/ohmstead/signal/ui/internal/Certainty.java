@@ -3,11 +3,12 @@
 
 package org.ohmstead.signal.ui.internal;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmstead.measure.standard.BudgetSetting;
 import org.ohmstead.measure.standard.EndPointResult;
 import org.ohmstead.measure.standard.EvaluationException;
+import org.ohmstead.measure.standard.PowerBudget;
 import org.ohmstead.measure.standard.PowerUncertainty;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.EndPointOutcome;
@@ -17,7 +18,6 @@ import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.SweepPoint;
-import org.ohmstead.model.UncertaintyPart;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -82,14 +82,11 @@ public final class Certainty {
                 0,
                 0);
         try {
-            List<UncertaintyPart> parts = PowerUncertainty.parts(
-                    here,
-                    branch.get(),
-                    project.get().bench(),
-                    project.get().amplifier().supplyType());
+            PowerBudget budget =
+                    PowerUncertainty.of(here, branch.get(), BudgetSetting.of(project.get(), reading.get()));
             return Numbers.format(
                     "U = %.2g W (%s), from the meters and the load that the project lists.",
-                    Coverage.expanded(PowerUncertainty.combinedWatts(parts)), Coverage.wordsWithShare());
+                    Coverage.expanded(budget.combinedWatts()), Coverage.wordsWithShare());
         } catch (EvaluationException e) {
             return e.getMessage();
         }

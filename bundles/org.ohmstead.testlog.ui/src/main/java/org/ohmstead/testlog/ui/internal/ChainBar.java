@@ -29,10 +29,12 @@ import org.ohmstead.workbench.table.CopiedTable;
 /** The line below the table: what there is to do with entries, whether the log is whole, and its head. */
 final class ChainBar {
     private static final int SENTENCE_WIDTH = 160;
+    private static final int LEAST_WITH_HEAD = 560;
 
     private final ProjectDesk desk;
     private final Composite bar;
     private final Button voids;
+    private final Button compare;
     private final Button verify;
     private final Label result;
     private final Label head;
@@ -44,7 +46,12 @@ final class ChainBar {
     private Optional<ProjectSession> asked = Optional.empty();
     private String headHash = "";
 
-    ChainBar(Composite parent, ProjectDesk desk, Runnable voidSelected, Consumer<String> showEntry) {
+    ChainBar(
+            Composite parent,
+            ProjectDesk desk,
+            Runnable voidSelected,
+            Runnable compareSelected,
+            Consumer<String> showEntry) {
         this.desk = desk;
         trouble = new Composite(parent, SWT.NONE);
         Spacing.group(2).applyTo(trouble);
@@ -61,10 +68,13 @@ final class ChainBar {
                 event -> first.map(VerifyFault::entryId).ifPresent(showEntry)));
 
         bar = new Composite(parent, SWT.NONE);
-        Spacing.group(5).applyTo(bar);
+        Spacing.group(6).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         voids = button("&Void\u2026", "log.void");
         voids.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> voidSelected.run()));
+        compare = button("Compa&re", "log.compare");
+        compare.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> compareSelected.run()));
+        allowCompare(false);
         verify = button("Verif&y", "log.verify");
         verify.setToolTipText("Checks the content of every entry and the whole chain against the file.");
         verify.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> verify()));
@@ -76,6 +86,7 @@ final class ChainBar {
                 .applyTo(result);
         head = Ids.name(new Label(bar, SWT.NONE), "log.head");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(head);
+        bar.addListener(SWT.Resize, event -> makeRoom());
         copyHead = button("Copy hea&d", "log.head.copy");
         copyHead.setToolTipText(
                 "Copies the hash of the last entry; noted elsewhere, it proves that nothing was cut off.");
@@ -87,6 +98,17 @@ final class ChainBar {
         button.setText(words);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(button);
         return button;
+    }
+
+    /** Where there is little room, the head is only copied, not shown. */
+    private void makeRoom() {
+        boolean shown = bar.getSize().x >= LEAST_WITH_HEAD;
+        GridData data = (GridData) head.getLayoutData();
+        if (data.exclude == shown) {
+            data.exclude = !shown;
+            head.setVisible(shown);
+            bar.requestLayout();
+        }
     }
 
     /** Shows what the last reading of the log says; what a check found before is then out of date. */
@@ -110,6 +132,13 @@ final class ChainBar {
         voids.setEnabled(whyNot.isEmpty());
         voids.setToolTipText(
                 whyNot.isEmpty() ? "Takes the selected entries back; they stay in the log and are marked." : whyNot);
+    }
+
+    /** Allows to compare, which needs two readings. */
+    void allowCompare(boolean two) {
+        compare.setEnabled(two);
+        compare.setToolTipText(
+                two ? "Shows both readings side by side." : "Select two readings, with Ctrl held, to compare them.");
     }
 
     /** Shows what went wrong. */

@@ -20,6 +20,8 @@ import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.UncertaintyPart;
+import org.ohmstead.testlog.ArchiveNote;
+import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.VoidNote;
 import org.ohmstead.testlog.ui.internal.Details.Cell;
@@ -54,6 +56,10 @@ final class EntryDetails {
 
     private Details write() {
         text.title(title());
+        if (entry.joined()) {
+            text.paragraph(
+                    "Written on another bench; it came with the joined chain " + entry.chain() + ", unchanged.", false);
+        }
         entry.voidedBy().ifPresent(this::voided);
         entry.reading().ifPresent(this::reading);
         entry.note().ifPresent(note -> {
@@ -62,6 +68,8 @@ final class EntryDetails {
             text.fact("By", orNone(note.who()));
         });
         entry.voids().ifPresent(this::voiding);
+        entry.join().ifPresent(this::joining);
+        entry.archive().ifPresent(this::archiving);
         entry.figures().ifPresent(this::figures);
         if (!entry.readable()) {
             text.paragraph(
@@ -79,7 +87,7 @@ final class EntryDetails {
                 .map(reading -> Words.of(reading.mode()) + ", " + Numbers.shown(reading.nominalLoadOhms()) + " \u03a9, "
                         + Figures.fixed(reading.weakestChannel().supplyVolts(), 2) + " V")
                 .or(() -> entry.figures().map(figures -> figures.stepId() + ", " + figures.measurementId()))
-                .orElse(entry.note().isPresent() ? "note" : entry.voids().isPresent() ? "void" : "unreadable");
+                .orElse(entry.readable() ? entry.kind().word() : "unreadable");
         return entry.id() + "  \u00b7  " + rest;
     }
 
@@ -95,6 +103,38 @@ final class EntryDetails {
         text.fact("Reason", note.reason());
         text.fact("Decided by", orNone(note.who()));
         text.fact("On", Figures.time(note.recordedAt()) + " UTC");
+    }
+
+    private void joining(JoinNote note) {
+        text.paragraph(
+                "Here entries of another bench's log were joined to this one. They stand in the log directly before this"
+                        + " entry, which holds their head.",
+                false);
+        text.fact("Other bench", note.name() + ", chain " + note.label());
+        text.fact("Its entries", (note.afterSequence() + 1) + " to " + note.lastSequence());
+        text.fact("Its head then", Cell.hash(note.headHash()));
+        text.fact("Its first entry", Cell.hash(note.chain()));
+        text.fact("Joined by", orNone(note.who()));
+        text.fact("On", Figures.time(entry.recordedAt()) + " UTC");
+    }
+
+    private void archiving(ArchiveNote note) {
+        text.paragraph("Here the project was put away in an archive.", false);
+        text.fact("File", note.fileName());
+        text.fact("SHA-256", Cell.hash(note.fileSha256()));
+        text.fact("Head in it", Cell.hash(note.headHash()));
+        text.fact(
+                "Captures only there", Integer.toString(note.capturesTakenOut().size()));
+        text.fact("By", orNone(note.who()));
+        text.fact("On", Figures.time(entry.recordedAt()) + " UTC");
+    }
+
+    private void specimen(Provenance provenance) {
+        provenance.specimen().ifPresent(specimen -> {
+            text.fact("Amplifier", specimen.amplifier());
+            text.fact("Serial number", orNone(specimen.serialNumber()));
+            text.fact("Place", orNone(specimen.bench()));
+        });
     }
 
     private void figures(MeasuredFigures figures) {
@@ -234,6 +274,7 @@ final class EntryDetails {
 
     private void provenance(Provenance provenance) {
         text.heading("Provenance");
+        specimen(provenance);
         String revision = provenance.projectRevision();
         String same = revision.equals(revisionNow)
                 ? "The project is still as it was then."

@@ -5,25 +5,19 @@ package org.ohmstead.testlog.ui.internal;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
-import org.ohmstead.workbench.look.Ids;
-import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
-import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.DisplaySettings;
 import org.ohmstead.workbench.session.LogSnapshot;
-import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
@@ -33,52 +27,66 @@ public final class LogComposite extends Composite {
     private static final int WIDE = 760;
     private static final int[] WEIGHTS_WIDE = {66, 34};
     private static final int[] WEIGHTS_NARROW = {58, 42};
-    private static final int EMPTY_WIDTH = 420;
     private static final int COLUMNS_AT_ONCE = 5;
 
     private final ProjectDesk desk;
+    private final LogSearch search;
+    private final Keeping keeping;
     private final StackLayout stack = new StackLayout();
     private final Composite page;
-    private final Composite emptyPage;
-    private final Label empty;
-    private final RowFeed feed;
+    private final EmptyLog empty;
+    private final LogFeed feed;
     private final FilterBar filter;
+    private final IndexLine indexLine;
     private final SashForm sash;
     private final Slices building;
+    private LogDeeds deeds;
     private LogTable table;
-    private DetailsPane details;
+    private SelectedRows selected;
+    private EntryRoom reading;
     private VoidPanel voidPanel;
     private ChainBar chain;
-    private LogArrangement arrangement = LogArrangement.NOTHING;
+    private LogRows rows = LogRows.NONE;
+    private long offeredAt = -1;
+    private boolean hidden;
     private boolean wide = true;
     private boolean complete;
     private boolean focusedLater;
 
     /**
-     * Makes the view with a memory of its own for the operator's name; most of its parts come one after the other in
+     * What the view remembers and what it asks of the workbench.
+     *
+     * @param operator who works at the bench
+     * @param filters the saved filters
+     * @param compare opens the view in which two readings are compared
+     */
+    record Keeping(OperatorMemory operator, SavedFilters filters, Runnable compare) {
+        static Keeping ofTheView() {
+            return new Keeping(OperatorMemory.ofTheView(), SavedFilters.ofTheView(), () -> {});
+        }
+    }
+
+    /**
+     * Makes the view with a memory of its own for the operator's name and the filters; most of its parts come one after the other in
      * the next turns of the event loop.
      */
     public LogComposite(Composite parent, ProjectDesk desk) {
-        this(parent, desk, OperatorMemory.ofTheView());
+        this(parent, desk, LogSearch.of(desk), Keeping.ofTheView());
     }
 
-    LogComposite(Composite parent, ProjectDesk desk, OperatorMemory memory) {
+    LogComposite(Composite parent, ProjectDesk desk, LogSearch search, Keeping keeping) {
         super(parent, SWT.NONE);
         this.desk = desk;
+        this.search = search;
+        this.keeping = keeping;
         setLayout(stack);
-        emptyPage = new Composite(this, SWT.NONE);
-        Spacing.page(1).applyTo(emptyPage);
-        empty = Ids.name(new Label(emptyPage, SWT.WRAP | SWT.CENTER), "log.empty");
-        GridDataFactory.fillDefaults()
-                .grab(true, true)
-                .align(SWT.CENTER, SWT.CENTER)
-                .hint(EMPTY_WIDTH, SWT.DEFAULT)
-                .applyTo(empty);
+        empty = new EmptyLog(this);
         page = new Composite(this, SWT.NONE);
         Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(page);
-        feed = new RowFeed(desk.work(), this::show, this::failed);
-        filter = new FilterBar(page, feed, this::enterTable);
+        feed = new LogFeed(search, () -> complete ? table.topIndex() : 0, new Answers());
+        filter = new FilterBar(page, keeping.filters(), feed::find, this::enterTable);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter.control());
+        indexLine = new IndexLine(page);
         sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
         sash.setSashWidth(Spacing.GAP);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 120).applyTo(sash);
@@ -93,15 +101,16 @@ public final class LogComposite extends Composite {
                 .hint(SWT.DEFAULT, filter.control().computeSize(SWT.DEFAULT, SWT.DEFAULT).y)
                 .applyTo(bottom);
         page.addListener(SWT.Resize, event -> turnSash(page.getSize().x));
-        showTop(desk.log());
+        showTop();
         building = new Slices(this);
         building.add(() -> makeTable(listed));
         for (int made = 0; made < LogColumn.values().length; made += COLUMNS_AT_ONCE) {
-            building.add(() -> table.addColumns(COLUMNS_AT_ONCE));
+            building.add(() -> table.cells().addColumns(COLUMNS_AT_ONCE));
         }
+        building.add(filter::makeMore);
         building.add(() -> makeDetails(read));
         building.add(() -> makeChain(bottom));
-        building.add(() -> makeVoidPanel(memory, bottom));
+        building.add(() -> makeVoidPanel(bottom));
         building.add(this::start);
         building.add(this::showDetails);
     }
@@ -113,24 +122,25 @@ public final class LogComposite extends Composite {
     }
 
     private void makeTable(Composite parent) {
-        table = new LogTable(
-                parent, this::chosen, column -> feed.order(feed.order().clicked(column)));
-        table.control().requestLayout();
+        deeds = new LogDeeds(parent, desk, search, feed, this::fail, this::allow);
+        table = deeds.table();
+        selected = deeds.selected();
+        parent.layout();
     }
 
     private void makeDetails(Composite parent) {
-        details = new DetailsPane(parent);
-        details.control().requestLayout();
+        reading = new EntryRoom(parent, desk.work());
+        parent.layout();
     }
 
     private void makeChain(Composite parent) {
-        chain = new ChainBar(parent, desk, this::askToVoid, this::showEntry);
+        chain = new ChainBar(parent, desk, this::askToVoid, this::compare, this::showEntry);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(parent);
         parent.requestLayout();
     }
 
-    private void makeVoidPanel(OperatorMemory memory, Composite below) {
-        voidPanel = new VoidPanel(page, memory, this::voidEntries);
+    private void makeVoidPanel(Composite below) {
+        voidPanel = new VoidPanel(page, keeping.operator(), this::voidEntries);
         voidPanel.control().moveAbove(below);
     }
 
@@ -138,8 +148,14 @@ public final class LogComposite extends Composite {
     private void start() {
         complete = true;
         Registration listening = desk.listen(new Hears());
-        addDisposeListener(event -> listening.close());
-        logChanged(desk.log());
+        Registration following = search.listen(this::indexChanged);
+        addDisposeListener(event -> {
+            listening.close();
+            following.close();
+        });
+        chain.show(desk.log());
+        feed.turn();
+        indexChanged();
         // The user may have gone elsewhere meanwhile.
         if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
             setFocus();
@@ -150,6 +166,8 @@ public final class LogComposite extends Composite {
         @Override
         public void sessionChanged(Optional<ProjectSession> session) {
             voidPanel.close();
+            offeredAt = -1;
+            feed.turn();
             logChanged(desk.log());
         }
 
@@ -160,18 +178,22 @@ public final class LogComposite extends Composite {
 
         @Override
         public void stateChanged() {
-            allowVoid();
+            allow();
         }
 
         @Override
         public void logChanged(LogSnapshot log) {
-            LogComposite.this.logChanged(log);
+            chain.show(log);
+            showTop();
+            offerChoices();
+            showDetails();
         }
 
         @Override
         public void displayChanged(DisplaySettings settings) {
-            table.showHeaders();
+            table.cells().showHeaders();
             filter.relabel();
+            reading.showDisplay();
             feed.again();
             showDetails();
         }
@@ -182,132 +204,169 @@ public final class LogComposite extends Composite {
         }
     }
 
-    private void logChanged(LogSnapshot log) {
-        chain.show(log);
-        feed.entries(log.entries());
-        showTop(log);
-    }
-
-    private void showTop(LogSnapshot log) {
-        boolean nothing = log.entries().isEmpty();
-        if (nothing) {
-            sayWhyEmpty(log);
+    /** What the feed answers. */
+    private final class Answers implements LogFeed.Shown {
+        @Override
+        public void rows(LogRows found) {
+            if (isDisposed() || !complete) {
+                return; // what was asked of the filter so far is answered when all is there
+            }
+            rows = found;
+            selected.among(found);
+            table.show(found);
+            filter.show(found);
+            showTop();
+            revealChosen();
         }
-        stack.topControl = nothing ? emptyPage : page;
-        layout();
-    }
 
-    private void sayWhyEmpty(LogSnapshot log) {
-        Tones tones = Tones.of(this);
-        boolean bad = log.state() == LogState.UNREADABLE || log.state() == LogState.BROKEN;
-        String sentence;
-        if (desk.session().isEmpty()) {
-            sentence = "No project is open. Open one to see its test log, or open the demo.";
-        } else if (log.state() == LogState.READING) {
-            sentence = "Reading the test log\u2026";
-        } else if (bad) {
-            sentence = log.sentence();
-        } else {
-            sentence = "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
+        @Override
+        public void page(int from, int count) {
+            if (!isDisposed()) {
+                table.arrived(from, count);
+            }
         }
-        empty.setText(sentence.replace("&", "&&"));
-        empty.setForeground(bad ? tones.error() : tones.mutedText());
-        emptyPage.layout();
-    }
 
-    private void show(LogArrangement wanted) {
-        if (isDisposed() || !complete) {
-            return; // what was asked of the filter so far is answered when all is there
+        @Override
+        public void failed(Exception why) {
+            fail(why);
         }
-        arrangement = wanted;
-        table.show(wanted, feed.order());
-        filter.show(wanted);
-        revealChosen();
     }
 
-    private void failed(Exception failure) {
+    private void indexChanged() {
+        if (isDisposed()) {
+            return;
+        }
+        indexLine.show(search);
+        showTop();
+        offerChoices();
+        feed.again();
+    }
+
+    /** Offers in the filter what occurs in the log, when that may have changed. */
+    private void offerChoices() {
+        List<LogEntry> entries = desk.log().entries();
+        long now = search.state().indexed() + entries.size();
+        if (!search.catchingUp() && now != offeredAt) {
+            offeredAt = now;
+            search.ask(
+                    "Looking what occurs in the test log",
+                    finder -> FilterOffer.of(finder, entries),
+                    this::offer,
+                    this::fail);
+        }
+    }
+
+    private void offer(Optional<FilterOffer> offer) {
         if (!isDisposed()) {
+            filter.offer(offer.orElse(FilterOffer.NOTHING));
+        }
+    }
+
+    private void showTop() {
+        boolean nothing = search.state().total() == 0 && desk.log().total() == 0;
+        if (nothing) {
+            empty.show(desk);
+        }
+        Composite wanted = nothing ? empty.page() : page;
+        if (stack.topControl != wanted) {
+            stack.topControl = wanted;
+            layout();
+        }
+    }
+
+    private void fail(Exception failure) {
+        if (!isDisposed() && complete) {
             chain.fail(failure);
         }
     }
 
-    private void chosen(Optional<LogRow> row) {
-        desk.choose(row.map(LogRow::entry));
-        allowVoid();
-    }
-
     private void revealChosen() {
+        hidden = false;
         Optional<LogEntry> chosen = desk.chosenEntry();
-        if (chosen.isPresent()) {
-            table.reveal(chosen.get().id());
+        if (chosen.isEmpty()) {
+            table.reveal(-1);
         } else {
-            table.selectNothing();
+            String id = chosen.get().id();
+            Optional<Integer> place = rows.place(id);
+            if (place.isPresent()) {
+                reveal(place.get());
+            } else {
+                feed.place(id, found -> {
+                    if (!isDisposed()
+                            && desk.chosenEntry()
+                                    .filter(entry -> entry.id().equals(id))
+                                    .isPresent()) {
+                        reveal(found);
+                        showDetails();
+                        allow();
+                    }
+                });
+            }
         }
         showDetails();
-        allowVoid();
+        allow();
+    }
+
+    private void reveal(int place) {
+        table.reveal(place);
+        hidden = place < 0;
     }
 
     private void showDetails() {
         if (!building.done()) {
             return; // a turn of its own for this comes last
         }
+        // The snapshot knows whether it was voided meanwhile.
         Optional<LogEntry> chosen =
-                desk.chosenEntry().flatMap(entry -> desk.log().entry(entry.id()));
-        Optional<ProjectSession> session = desk.session();
-        if (chosen.isEmpty() || session.isEmpty()) {
-            details.showHint("Select an entry to see everything about it: each channel's figures, conditions,"
-                    + " uncertainty budget, instruments and captures.");
-            return;
-        }
-        Project project = session.get().project();
-        String revision = session.get().revisionSha256();
-        Supplier<Details> written = () -> EntryDetails.of(chosen.get(), project, revision);
-        Details shown = written.get();
-        boolean hidden = arrangement.indexOf(chosen.get().id()) < 0;
-        details.show(
-                hidden ? shown.under("The filter hides this entry; Show all brings it back.") : shown,
-                () -> Numbers.withPoint(written).plainText());
+                desk.chosenEntry().map(entry -> desk.log().entry(entry.id()).orElse(entry));
+        reading.show(chosen, desk.session(), hidden);
     }
 
-    private void allowVoid() {
-        List<LogRow> selected = table.selected();
-        String whyNot = "";
-        if (desk.session().map(ProjectSession::readOnly).orElse(true)) {
-            whyNot = "The project is open for reading only.";
-        } else if (desk.log().state() == LogState.BROKEN) {
-            whyNot = "The log is not whole. Restore it from a backup first.";
-        } else if (selected.isEmpty()) {
-            whyNot = "Select an entry first.";
-        } else if (selected.stream().noneMatch(LogRow::voidable)) {
-            whyNot = "What is selected is voided already, or is a void itself.";
-        }
+    private void allow() {
+        String whyNot = selected.whyNotVoid();
         chain.allowVoid(whyNot);
+        chain.allowCompare(!selected.pair().isEmpty());
         if (!whyNot.isEmpty() && voidPanel.isOpen()) {
             voidPanel.close();
         }
     }
 
     private void askToVoid() {
-        voidPanel.ask(table.selected().stream()
-                .filter(LogRow::voidable)
-                .map(row -> row.entry().id())
-                .toList());
+        selected.with(SelectedRows.MOST_VOIDED, this::askToVoid, this::fail);
+    }
+
+    private void askToVoid(List<LogRow> some) {
+        List<String> ids =
+                some.stream().filter(LogRow::voidable).map(LogRow::id).toList();
+        if (!isDisposed() && !ids.isEmpty()) {
+            voidPanel.ask(ids);
+        }
+    }
+
+    private void compare() {
+        if (deeds.choosePair()) {
+            keeping.compare().run();
+        }
     }
 
     private void voidEntries(List<String> entryIds, String operator, String reason) {
         table.control().setFocus();
         for (String entryId : entryIds) {
-            desk.voidEntry(entryId, operator, reason, this::failed);
+            desk.voidEntry(entryId, operator, reason, this::fail);
         }
     }
 
     /** Shows an entry even when the filter hides it. */
     private void showEntry(String entryId) {
-        Optional<LogEntry> entry = desk.log().entry(entryId);
-        if (entry.isPresent() && arrangement.indexOf(entryId) < 0) {
-            filter.clear();
-        }
-        desk.choose(entry);
+        desk.findEntry(
+                entryId,
+                entry -> {
+                    if (entry.isPresent() && rows.place(entryId).isEmpty() && !filter.everything()) {
+                        filter.clear();
+                    }
+                    desk.choose(entry);
+                },
+                this::fail);
     }
 
     private void enterTable() {

@@ -8,175 +8,137 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import org.ohmstead.model.ChannelReading;
-import org.ohmstead.model.Mode;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.search.IndexedEntry;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /**
  * One entry of the log as a row of the table.
  *
- * @param entry the entry
+ * @param entry what the index knows of it
+ * @param full the entry itself; empty when it could not be read
  * @param state what became of it
  * @param cells the texts, one for each of {@link LogColumn}
- * @param searched what the free text is looked for in, small letters
  */
-record LogRow(LogEntry entry, RowState state, List<String> cells, String searched) {
-    /** Sorts entries without a figure before all others. */
-    private static final double WITHOUT = Double.NEGATIVE_INFINITY;
+record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<String> cells) {
+    private static final String OVERDUE = "overdue";
 
-    static LogRow of(LogEntry entry) {
-        RowState state = stateOf(entry);
-        List<String> cells = cells(entry, state);
-        String voided = entry.voidedBy()
-                .map(note -> " " + note.reason() + " " + note.who() + " " + note.voidId())
-                .orElse("");
-        String load = entry.reading().map(reading -> " " + reading.loadId()).orElse("");
-        // Numbers are found by either decimal sign.
-        String pointed =
-                Numbers.decimalComma() ? " " + String.join(" ", Numbers.withPoint(() -> cells(entry, state))) : "";
-        String searched = (String.join(" ", cells) + pointed + load + voided).toLowerCase(Locale.ROOT);
-        return new LogRow(entry, state, cells, searched);
+    static LogRow of(IndexedEntry entry, Optional<LogEntry> full) {
+        RowState state = RowState.of(entry);
+        return new LogRow(entry, full, state, cells(entry, full, state));
     }
 
-    /** Returns the texts of an entry as numbers are shown now, one for each of {@link LogColumn}. */
-    static List<String> cells(LogEntry entry, RowState state) {
+    /** Returns the texts as numbers are shown now, one for each of {@link LogColumn}. */
+    List<String> cellsAnew() {
+        return cells(entry, full, state);
+    }
+
+    private static List<String> cells(IndexedEntry entry, Optional<LogEntry> full, RowState state) {
         Map<LogColumn, String> texts = new EnumMap<>(LogColumn.class);
         texts.put(LogColumn.NUMBER, entry.id());
         texts.put(LogColumn.STATE, state.word());
-        texts.put(LogColumn.TIME, Figures.minute(timeOf(entry)));
-        if (entry.reading().isPresent()) {
-            addReading(texts, entry.reading().get());
-        } else {
-            addRemark(texts, entry);
-        }
+        texts.put(LogColumn.TIME, Figures.minute(time(entry)));
+        texts.put(LogColumn.INSTRUMENTS, entry.overdue() ? OVERDUE : "");
+        texts.put(LogColumn.AMPLIFIER, entry.amplifier());
+        texts.put(LogColumn.SERIAL, entry.serialNumber());
+        texts.put(LogColumn.BENCH, entry.bench());
+        texts.put(LogColumn.OPERATOR, entry.operator());
+        texts.put(LogColumn.STEP, entry.stepId().isEmpty() ? entry.text() : entry.stepId());
+        entry.mode().ifPresent(mode -> texts.put(LogColumn.MODE, Words.of(mode)));
+        entry.nominalLoadOhms().ifPresent(ohms -> texts.put(LogColumn.LOAD, Numbers.shown(ohms)));
+        entry.supplyVolts().ifPresent(volts -> texts.put(LogColumn.SUPPLY, Figures.fixed(volts, 2)));
+        entry.thdFRatio().ifPresent(ratio -> texts.put(LogColumn.DISTORTION, Figures.percent(ratio)));
+        entry.outcome().ifPresent(outcome -> texts.put(LogColumn.OUTCOME, Words.of(outcome)));
+        entry.powerWatts().ifPresent(watts -> {
+            Stated power =
+                    Figures.stated(watts, entry.standardUncertaintyWatts().orElse(0));
+            texts.put(LogColumn.POWER, entry.outcome().map(Words::bound).orElse("") + power.value());
+            texts.put(LogColumn.UNCERTAINTY, power.expanded());
+        });
+        full.ifPresent(each -> addFull(texts, each));
         return Arrays.stream(LogColumn.values())
                 .map(column -> texts.getOrDefault(column, ""))
                 .toList();
     }
 
-    private static void addReading(Map<LogColumn, String> texts, Reading reading) {
-        ChannelReading channel = reading.weakestChannel();
-        Stated power = Figures.stated(channel.powerWatts(), channel.standardUncertaintyWatts());
-        texts.put(LogColumn.STEP, reading.stepId());
-        texts.put(LogColumn.MODE, Words.of(reading.mode()));
-        texts.put(LogColumn.LOAD, Numbers.shown(reading.nominalLoadOhms()));
-        texts.put(LogColumn.SUPPLY, Figures.fixed(channel.supplyVolts(), 2));
-        texts.put(LogColumn.CHANNEL, channel.channel());
-        texts.put(LogColumn.POWER, Words.bound(channel.outcome()) + power.value());
-        texts.put(LogColumn.UNCERTAINTY, power.expanded());
-        texts.put(LogColumn.DISTORTION, Figures.percent(channel.thdFRatio()));
-        texts.put(LogColumn.END_POINT, Words.of(reading.endPoint()));
-        texts.put(LogColumn.OUTCOME, Words.of(channel.outcome()));
-        texts.put(LogColumn.OPERATOR, reading.provenance().operator());
-    }
-
-    private static void addRemark(Map<LogColumn, String> texts, LogEntry entry) {
-        entry.figures().ifPresent(figures -> {
-            texts.put(LogColumn.STEP, figures.stepId());
-            texts.put(LogColumn.MODE, Words.of(figures.mode()));
-            texts.put(LogColumn.SUPPLY, Figures.fixed(figures.supplyVolts(), 2));
-            texts.put(LogColumn.OPERATOR, figures.provenance().operator());
+    /** What the index does not know. */
+    private static void addFull(Map<LogColumn, String> texts, LogEntry entry) {
+        entry.reading().ifPresent(reading -> {
+            texts.put(LogColumn.CHANNEL, reading.weakestChannel().channel());
+            texts.put(LogColumn.END_POINT, Words.of(reading.endPoint()));
         });
-        entry.note().ifPresent(note -> {
-            texts.put(LogColumn.STEP, note.text());
-            texts.put(LogColumn.OPERATOR, note.who());
-        });
-        entry.voids().ifPresent(note -> {
-            texts.put(LogColumn.STEP, note.targetId() + ": " + note.reason());
-            texts.put(LogColumn.OPERATOR, note.who());
-        });
+        entry.note().ifPresent(note -> texts.put(LogColumn.STEP, note.text()));
+        entry.voids().ifPresent(note -> texts.put(LogColumn.STEP, note.targetId() + ": " + note.reason()));
+        entry.join()
+                .ifPresent(note -> texts.put(
+                        LogColumn.STEP,
+                        note.label() + ", " + note.name() + ": entries " + (note.afterSequence() + 1) + " to "
+                                + note.lastSequence()));
+        entry.archive().ifPresent(note -> texts.put(LogColumn.STEP, note.fileName()));
     }
 
-    private static RowState stateOf(LogEntry entry) {
-        if (!entry.readable()) {
-            return RowState.UNREADABLE;
-        }
-        if (entry.voided()) {
-            return RowState.VOIDED;
-        }
-        return switch (entry.kind()) {
-            case READING, FIGURES -> RowState.VALID;
-            case NOTE -> RowState.NOTE;
-            case VOID -> RowState.VOIDING;
-        };
+    private static Instant time(IndexedEntry entry) {
+        return entry.takenAt().orElse(entry.recordedAt());
     }
 
-    private static Instant timeOf(LogEntry entry) {
-        return entry.reading().map(Reading::takenAt).orElse(entry.recordedAt());
-    }
-
-    Instant time() {
-        return timeOf(entry);
+    String id() {
+        return entry.id();
     }
 
     String cell(LogColumn column) {
         return cells.get(column.ordinal());
     }
 
-    Optional<Mode> mode() {
-        return entry.reading().map(Reading::mode);
-    }
-
-    double loadOhms() {
-        return entry.reading().map(Reading::nominalLoadOhms).orElse(WITHOUT);
-    }
-
-    double supplyVolts() {
-        return weakest(ChannelReading::supplyVolts);
-    }
-
-    double powerWatts() {
-        return weakest(ChannelReading::powerWatts);
-    }
-
-    double uncertaintyWatts() {
-        return weakest(ChannelReading::standardUncertaintyWatts);
-    }
-
-    double thdFRatio() {
-        return weakest(ChannelReading::thdFRatio);
-    }
-
-    private double weakest(ToDoubleFunction<ChannelReading> figure) {
-        return entry.reading()
-                .map(reading -> figure.applyAsDouble(reading.weakestChannel()))
-                .orElse(WITHOUT);
-    }
-
-    /** Returns whether the log allows to take the entry back. */
+    /** Returns whether the log allows to take the entry back: joined entries are taken back on their own bench. */
     boolean voidable() {
-        return state == RowState.VALID || state == RowState.NOTE;
+        return entry.chain().isEmpty() && (state == RowState.VALID || state == RowState.NOTE);
     }
 
-    /** Returns what to show when the pointer rests on a cell; empty for nothing. */
-    String hover(LogColumn column) {
+    /** Returns whether it is a reading of power. */
+    boolean reading() {
+        return entry.powerWatts().isPresent();
+    }
+
+    /**
+     * Returns what to show when the pointer rests on a cell; empty for nothing.
+     *
+     * @param known the entry with what became of it, when the desk has it
+     */
+    String hover(LogColumn column, Optional<LogEntry> known) {
         return switch (column) {
-            case STATE, NUMBER -> entry.voidedBy()
+            case STATE -> known.flatMap(LogEntry::voidedBy)
                     .map(note -> "Voided by " + note.voidId() + " on " + Figures.time(note.recordedAt()) + " UTC"
                             + (note.who().isEmpty() ? "" : " (" + note.who() + ")") + ": " + note.reason())
                     .orElse(state.explanation());
-            case POWER, UNCERTAINTY, CHANNEL -> entry.reading()
+            case NUMBER -> entry.chain().isEmpty()
+                    ? state.explanation()
+                    : "Entry " + entry.sequence() + " of the joined chain " + entry.chain() + ". "
+                            + state.explanation();
+            case POWER, UNCERTAINTY, CHANNEL -> reading(known)
                     .map(LogRow::powers)
                     .orElse("");
-            case OUTCOME -> entry.reading()
-                    .map(reading -> Words.explain(reading.weakestChannel().outcome()))
-                    .orElse("");
-            case LOAD -> entry.reading()
+            case OUTCOME -> entry.outcome().map(Words::explain).orElse("");
+            case LOAD -> reading(known)
                     .map(reading -> reading.loadId() + ": "
                             + Numbers.digits(reading.weakestChannel().loadOhms(), 4) + " \u03a9 as measured")
-                    .orElse("");
-            case TIME -> Figures.time(time()) + " UTC; recorded in the log " + Figures.time(entry.recordedAt())
+                    .orElse(entry.loadId());
+            case TIME -> Figures.time(time(entry)) + " UTC; recorded in the log " + Figures.time(entry.recordedAt())
                     + " UTC";
-            case STEP -> cell(column);
+            case INSTRUMENTS -> entry.overdue()
+                    ? "The calibration of an instrument had run out when this was taken; choose it to see which."
+                    : "";
+            case STEP, AMPLIFIER, SERIAL, BENCH -> cell(column);
             default -> "";
         };
+    }
+
+    private Optional<Reading> reading(Optional<LogEntry> known) {
+        return known.or(() -> full).flatMap(LogEntry::reading);
     }
 
     private static String powers(Reading reading) {

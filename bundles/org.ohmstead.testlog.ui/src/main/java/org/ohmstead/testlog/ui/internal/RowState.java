@@ -3,6 +3,9 @@
 
 package org.ohmstead.testlog.ui.internal;
 
+import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.search.IndexedEntry;
+
 /** What became of an entry, with the word for it. */
 enum RowState {
     /** A reading that counts. */
@@ -14,7 +17,11 @@ enum RowState {
     /** A remark. */
     NOTE("note", "A remark; no result depends on it."),
     /** Takes another entry back. */
-    VOIDING("voids", "It takes another entry back.");
+    VOIDING("voids", "It takes another entry back."),
+    /** Joins another log's entries to this one. */
+    JOINING("joins", "Another bench's entries were joined to this log here."),
+    /** Says that the project was put away. */
+    ARCHIVING("archives", "The project was put away in an archive here.");
 
     private final String word;
     private final String explanation;
@@ -30,5 +37,23 @@ enum RowState {
 
     String explanation() {
         return explanation;
+    }
+
+    static RowState of(IndexedEntry entry) {
+        return switch (entry.state()) {
+            case VALID -> VALID;
+            case VOIDED -> VOIDED;
+            case NOTE -> NOTE;
+            case UNREADABLE -> UNREADABLE;
+            case ABOUT -> about(entry.kind());
+        };
+    }
+
+    private static RowState about(EntryKind kind) {
+        return switch (kind) {
+            case JOIN -> JOINING;
+            case ARCHIVE -> ARCHIVING;
+            case READING, FIGURES, NOTE, VOID -> VOIDING;
+        };
     }
 }

@@ -5,6 +5,8 @@ package org.ohmstead.testlog.ui.internal;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
@@ -19,6 +21,7 @@ final class StateIcons {
 
     private final Control owner;
     private final Map<RowState, Image> images = new EnumMap<>(RowState.class);
+    private Optional<Image> overdue = Optional.empty();
     private Tones tones;
 
     StateIcons(Control owner) {
@@ -27,20 +30,38 @@ final class StateIcons {
     }
 
     Image of(RowState state) {
+        follow();
+        return images.computeIfAbsent(state, key -> draw((gc, with) -> draw(gc, key, with)));
+    }
+
+    /** Returns the drawing for an instrument whose calibration had run out: a clock. */
+    Image ofOverdue() {
+        follow();
+        Image image = overdue.orElseGet(() -> draw((gc, with) -> {
+            colour(gc, with.warning());
+            gc.drawOval(1, 1, 12, 12);
+            gc.drawPolyline(new int[] {7, 4, 7, 7, 10, 9});
+        }));
+        overdue = Optional.of(image);
+        return image;
+    }
+
+    private void follow() {
         Tones now = Tones.of(owner);
         if (!now.equals(tones)) {
             disposeImages();
             tones = now;
         }
-        return images.computeIfAbsent(state, this::draw);
     }
 
     private void disposeImages() {
         images.values().forEach(Image::dispose);
         images.clear();
+        overdue.ifPresent(Image::dispose);
+        overdue = Optional.empty();
     }
 
-    private Image draw(RowState state) {
+    private Image draw(BiConsumer<GC, Tones> drawing) {
         Tones with = tones;
         ImageGcDrawer drawer = new ImageGcDrawer() {
             @Override
@@ -48,7 +69,7 @@ final class StateIcons {
                 gc.setAntialias(SWT.ON);
                 gc.setLineWidth(2);
                 gc.setLineCap(SWT.CAP_ROUND);
-                draw(gc, state, with);
+                drawing.accept(gc, with);
             }
 
             @Override
@@ -82,6 +103,17 @@ final class StateIcons {
                 gc.drawLine(3, 4, 11, 4);
                 gc.drawLine(3, 7, 11, 7);
                 gc.drawLine(3, 10, 8, 10);
+            }
+            case JOINING -> {
+                colour(gc, tones.accent());
+                gc.drawLine(2, 7, 12, 7);
+                gc.drawLine(3, 12, 8, 7);
+            }
+            case ARCHIVING -> {
+                colour(gc, tones.accent());
+                gc.drawRectangle(2, 4, 10, 8);
+                gc.drawLine(1, 4, 13, 4);
+                gc.drawLine(6, 8, 8, 8);
             }
             case VOIDING -> {
                 colour(gc, tones.warning());

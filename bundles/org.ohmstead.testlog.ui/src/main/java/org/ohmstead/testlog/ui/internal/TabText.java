@@ -17,7 +17,7 @@ final class TabText {
         List<List<String>> lines = new ArrayList<>();
         lines.add(Arrays.stream(LogColumn.values()).map(LogColumn::header).toList());
         for (LogRow row : rows) {
-            lines.add(Numbers.withPoint(() -> LogRow.cells(row.entry(), row.state())));
+            lines.add(Numbers.withPoint(row::cellsAnew));
         }
         return CopiedTable.text(lines);
     }

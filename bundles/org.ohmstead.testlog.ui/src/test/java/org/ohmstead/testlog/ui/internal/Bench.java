@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
@@ -45,15 +46,22 @@ final class Bench implements AutoCloseable {
     final ProjectDesk desk;
     final Shell shell = new Shell(display);
     private final ExecutorService thread = Executors.newSingleThreadExecutor();
+    final StepWatch watch = new StepWatch();
+    /** Work that was begun and whose end was not told yet. */
+    private final AtomicInteger begun = new AtomicInteger();
 
     /** Work on one other thread, as the workbench's jobs. */
     private final class Elsewhere implements BackgroundWork {
         @Override
         public <T> void start(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
+            begun.incrementAndGet();
             thread.execute(new FutureTask<T>(() -> task.run(new Silent())) {
                 @Override
                 protected void done() {
-                    later(() -> deliver(this, done, failed));
+                    later(() -> {
+                        begun.decrementAndGet();
+                        deliver(this, done, failed);
+                    });
                 }
             });
         }
@@ -135,23 +143,51 @@ final class Bench implements AutoCloseable {
         return log;
     }
 
+    /** Shows the log with a memory that the test can look into. */
+    LogComposite show(LogComposite.Keeping keeping) {
+        LogComposite log = new LogComposite(shell, desk, LogSearch.of(desk), keeping);
+        shell.open();
+        settle();
+        return log;
+    }
+
+    /** Goes on until nothing is left to do, here or in the background. */
     void settle() {
-        while (display.readAndDispatch()) {
-            // Until nothing is left to do.
+        long deadline = System.nanoTime() + PATIENCE_NANOS;
+        while (true) {
+            if (step()) {
+                continue;
+            }
+            if (begun.get() == 0) {
+                return;
+            }
+            if (System.nanoTime() > deadline) {
+                fail("waited too long until the background was done");
+            }
+            LockSupport.parkNanos(200_000);
         }
     }
 
+    private boolean step() {
+        return watch.step(display::readAndDispatch);
+    }
+
     void until(String what, BooleanSupplier condition) {
+        await(what, condition);
+        settle();
+    }
+
+    /** Waits for something while the background is still at work. */
+    void await(String what, BooleanSupplier condition) {
         long deadline = System.nanoTime() + PATIENCE_NANOS;
         while (!condition.getAsBoolean()) {
-            if (!display.readAndDispatch()) {
+            if (!step()) {
                 if (System.nanoTime() > deadline) {
                     fail("waited too long until " + what);
                 }
                 LockSupport.parkNanos(1_000_000);
             }
         }
-        settle();
     }
 
     <W extends Widget> W find(String id, Class<W> type) {
@@ -163,7 +199,10 @@ final class Bench implements AutoCloseable {
         if (!control.isEnabled()) {
             fail(Ids.of(control) + " is disabled");
         }
-        control.notifyListeners(SWT.Selection, new Event());
+        watch.step(() -> {
+            control.notifyListeners(SWT.Selection, new Event());
+            return true;
+        });
         settle();
     }
 
@@ -171,7 +210,8 @@ final class Bench implements AutoCloseable {
     public void close() {
         shell.dispose();
         desk.dispose();
-        thread.shutdown();
         settle();
+        thread.shutdown();
+        watch.close();
     }
 }

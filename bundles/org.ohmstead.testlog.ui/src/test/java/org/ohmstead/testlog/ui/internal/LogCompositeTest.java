@@ -8,11 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -199,7 +194,7 @@ class LogCompositeTest {
     @Test
     void verifyingShowsTheFaultOfATamperedLogAndLeadsToTheEntry() throws Exception {
         bench.withLog(Samples.six()).open().show();
-        tamper();
+        Tampering.changeThird(bench.logFile());
         bench.select(bench.find("log.verify", Button.class));
         Label result = bench.find("log.verify.result", Label.class);
         bench.until("the log is verified", () -> !result.getText().startsWith("Verifying"));
@@ -219,7 +214,7 @@ class LogCompositeTest {
     @Test
     void aLogThatWasBrokenBeforeSaysSoAtOnce() throws Exception {
         bench.withLog(Samples.six());
-        tamper();
+        Tampering.changeThird(bench.logFile());
         bench.open().show();
         assertEquals(LogState.BROKEN, bench.desk.log().state());
         assertTrue(bench.find("log.verify.result", Label.class).getText().contains("not whole"));
@@ -228,21 +223,6 @@ class LogCompositeTest {
     private String firstFault() throws TestLogException {
         try (TestLog log = TestLog.openReadOnly(bench.logFile())) {
             return log.verify().faults().get(0).sentence();
-        }
-    }
-
-    /** Changes the content of the third entry behind the log's back, the guards put back in place. */
-    private void tamper() throws SQLException {
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + bench.logFile());
-                Statement statement = connection.createStatement()) {
-            String guard;
-            try (ResultSet result =
-                    statement.executeQuery("SELECT sql FROM sqlite_master WHERE name = 'entry_is_never_changed'")) {
-                guard = result.getString(1);
-            }
-            statement.executeUpdate("DROP TRIGGER entry_is_never_changed");
-            statement.executeUpdate("UPDATE entry SET body = replace(body, '120', '150') WHERE seq = 3");
-            statement.executeUpdate(guard);
         }
     }
 

@@ -166,12 +166,15 @@ class LogDisplayTest {
         assertEquals("2,7 \u03a9", load.getText());
         Table table = bench.find("log.table", Table.class);
         assertEquals(1, table.getItemCount());
-        for (String words : List.of("12,50", "12.50")) {
-            bench.find("log.filter", Text.class).setText(words);
+        bench.find("log.more.figure", Combo.class).select(2); // supply
+        for (String volts : List.of("12,5", "12.5")) {
+            bench.find("log.more.least", Text.class).setText(volts);
+            bench.find("log.more.most", Text.class).setText(volts);
             bench.settle();
-            assertEquals(1, table.getItemCount(), words);
+            assertEquals(1, table.getItemCount(), volts);
         }
-        bench.find("log.filter", Text.class).setText("13,80");
+        bench.find("log.more.least", Text.class).setText("");
+        bench.find("log.more.most", Text.class).setText("12,49");
         bench.settle();
         assertEquals(0, table.getItemCount());
     }

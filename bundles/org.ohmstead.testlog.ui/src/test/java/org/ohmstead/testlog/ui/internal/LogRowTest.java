@@ -7,14 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.model.Mode;
+import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Stated;
 
 class LogRowTest {
-    private static final LogRow ROW = LogRow.of(Samples.entry(7, Samples.reading("s1", Mode.STEREO, 4, 13.5, 97.26)));
+    private static final LogRow ROW = Samples.row(Samples.entry(7, Samples.reading("s1", Mode.STEREO, 4, 13.5, 97.26)));
 
     // The weakest channel, B, gives 2 W less. Expanded uncertainty k = 2 of 0.5 W is 1.0 W: two digits, and the power
     // to the same
@@ -44,19 +46,19 @@ class LogRowTest {
     void eachStateHasItsWord() {
         assertEquals(
                 RowState.VOIDED,
-                LogRow.of(Samples.voidedEntry(1, Samples.six().get(0))).state());
-        assertEquals(RowState.UNREADABLE, LogRow.of(Samples.unreadable(2)).state());
-        assertEquals(RowState.NOTE, LogRow.of(Samples.note(3, "Fan on")).state());
-        assertEquals(RowState.VOIDING, LogRow.of(Samples.voiding(4, "R0001")).state());
-        assertEquals("Fan on", LogRow.of(Samples.note(3, "Fan on")).cell(LogColumn.STEP));
+                Samples.row(Samples.voidedEntry(1, Samples.six().get(0))).state());
+        assertEquals(RowState.UNREADABLE, Samples.row(Samples.unreadable(2)).state());
+        assertEquals(RowState.NOTE, Samples.row(Samples.note(3, "Fan on")).state());
+        assertEquals(RowState.VOIDING, Samples.row(Samples.voiding(4, "R0001")).state());
+        assertEquals("Fan on", Samples.row(Samples.note(3, "Fan on")).cell(LogColumn.STEP));
         assertEquals(
                 "R0001: A lead was loose",
-                LogRow.of(Samples.voiding(4, "R0001")).cell(LogColumn.STEP));
+                Samples.row(Samples.voiding(4, "R0001")).cell(LogColumn.STEP));
     }
 
     @Test
     void theHoverOfThePowerHoldsEveryChannelWithBothUncertainties() {
-        String hover = ROW.hover(LogColumn.POWER);
+        String hover = ROW.hover(LogColumn.POWER, Optional.empty());
         List<String> lines = List.of(hover.split("\n"));
         assertEquals(2, lines.size());
         assertTrue(
@@ -66,7 +68,8 @@ class LogRowTest {
 
     @Test
     void theHoverOfTheStateSaysWhyAnEntryWasVoided() {
-        String hover = LogRow.of(Samples.voidedEntry(1, Samples.six().get(0))).hover(LogColumn.STATE);
+        LogEntry voided = Samples.voidedEntry(1, Samples.six().get(0));
+        String hover = Samples.row(voided).hover(LogColumn.STATE, Optional.of(voided));
         assertTrue(hover.contains("V0099") && hover.contains("A lead was loose") && hover.contains("M. M."), hover);
     }
 
@@ -80,7 +83,7 @@ class LogRowTest {
 
     @Test
     void copiesRowsAsColumnsBetweenTabs() {
-        String text = TabText.of(List.of(ROW, LogRow.of(Samples.note(8, "two\nlines\tand a tab"))));
+        String text = TabText.of(List.of(ROW, Samples.row(Samples.note(8, "two\nlines\tand a tab"))));
         List<String> lines = text.lines().toList();
         assertEquals(3, lines.size());
         for (String line : lines) {

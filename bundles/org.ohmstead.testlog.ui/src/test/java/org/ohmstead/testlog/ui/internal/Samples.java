@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Conditions;
@@ -26,6 +27,8 @@ import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.VoidNote;
+import org.ohmstead.testlog.search.EntryState;
+import org.ohmstead.testlog.search.IndexedEntry;
 
 /** Readings and entries to show. */
 final class Samples {
@@ -156,5 +159,96 @@ final class Samples {
 
     private static String id(long sequence, EntryKind kind) {
         return String.format("%s%04d", kind.idPrefix(), sequence);
+    }
+
+    /** Returns a reading that was taken with another meter. */
+    static Reading withMeter(Reading reading, String meterId) {
+        return withInstruments(
+                reading,
+                used -> new InstrumentUsed(meterId, used.quantity(), meterId, used.calibratedOn(), used.overdue()));
+    }
+
+    /** Returns a reading whose meters' calibration had run out. */
+    static Reading overdue(Reading reading) {
+        return withInstruments(
+                reading,
+                used -> new InstrumentUsed(used.meterId(), used.quantity(), used.name(), used.calibratedOn(), true));
+    }
+
+    private static Reading withInstruments(Reading reading, UnaryOperator<InstrumentUsed> change) {
+        Provenance before = reading.provenance();
+        List<InstrumentUsed> instruments =
+                before.instruments().stream().map(change).toList();
+        Provenance after = new Provenance(
+                before.projectRevision(),
+                before.procedureId(),
+                before.procedureVersion(),
+                before.softwareVersion(),
+                before.operator(),
+                instruments,
+                before.captures());
+        return new Reading(
+                reading.stepId(),
+                reading.mode(),
+                reading.loadId(),
+                reading.nominalLoadOhms(),
+                reading.stimulus(),
+                reading.endPoint(),
+                reading.takenAt(),
+                reading.conditions(),
+                reading.channels(),
+                after,
+                reading.notes());
+    }
+
+    /** Returns the row of an entry, with what the index would know of it. */
+    static LogRow row(LogEntry entry) {
+        Optional<Reading> reading = entry.reading();
+        Optional<ChannelReading> weakest = reading.map(Reading::weakestChannel);
+        IndexedEntry indexed = new IndexedEntry(
+                entry.chain(),
+                entry.sequence(),
+                entry.id(),
+                entry.kind(),
+                entry.recordedAt(),
+                reading.map(Reading::takenAt),
+                "",
+                "",
+                "",
+                reading.map(each -> each.provenance().operator()).orElse(""),
+                reading.map(Reading::mode),
+                reading.map(Reading::loadId).orElse(""),
+                figure(reading.map(Reading::nominalLoadOhms)),
+                figure(weakest.map(ChannelReading::supplyVolts)),
+                reading.map(Reading::stepId).orElse(""),
+                "",
+                "",
+                figure(weakest.map(ChannelReading::powerWatts)),
+                figure(weakest.map(ChannelReading::standardUncertaintyWatts)),
+                figure(weakest.map(ChannelReading::thdFRatio)),
+                weakest.map(ChannelReading::outcome),
+                state(entry),
+                reading.map(each -> each.provenance().instruments().stream().anyMatch(InstrumentUsed::overdue))
+                        .orElse(false),
+                entry.note().map(LogNote::text).orElse(""));
+        return LogRow.of(indexed, Optional.of(entry));
+    }
+
+    private static OptionalDouble figure(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static EntryState state(LogEntry entry) {
+        if (!entry.readable()) {
+            return EntryState.UNREADABLE;
+        }
+        if (entry.voided()) {
+            return EntryState.VOIDED;
+        }
+        return switch (entry.kind()) {
+            case READING, FIGURES -> EntryState.VALID;
+            case NOTE -> EntryState.NOTE;
+            case VOID, JOIN, ARCHIVE -> EntryState.ABOUT;
+        };
     }
 }

@@ -4,12 +4,15 @@
 package org.ohmstead.workbench.internal.command;
 
 import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.core.runtime.ServiceCaller;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.ui.PlatformUI;
 import org.ohmstead.jobs.JobProgress;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.jobs.ReplayJob;
 import org.ohmstead.jobs.ReplayOutcome;
+import org.ohmstead.model.PartSharing;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.WorkProgress;
@@ -36,9 +39,18 @@ final class Replaying {
                         "Replaying recordings",
                         progress -> {
                             ProjectFolder folder = ProjectFolder.open(session.folder());
-                            return new ReplayJob(folder, version())
-                                    .withLockHeld()
-                                    .run(recordingsFolder, false, new Steps(progress, desk));
+                            ServiceCaller<PartSharing> sharing =
+                                    new ServiceCaller<>(Replaying.class, PartSharing.class);
+                            try {
+                                return new ReplayJob(folder, version())
+                                        .withLockHeld()
+                                        .withSharing((stock, branch) -> sharing.current()
+                                                .map(known -> known.shares(stock, branch))
+                                                .orElse(List.of()))
+                                        .run(recordingsFolder, false, new Steps(progress, desk));
+                            } finally {
+                                sharing.unget();
+                            }
                         },
                         outcome -> told(desk, outcome),
                         Replaying::failed);

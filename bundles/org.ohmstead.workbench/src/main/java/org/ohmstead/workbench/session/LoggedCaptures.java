@@ -1,7 +1,7 @@
 // Copyright 2026 the Ohmstead authors.
 // SPDX-License-Identifier: Apache-2.0
 
-package org.ohmstead.signal.ui.internal;
+package org.ohmstead.workbench.session;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,11 +10,11 @@ import java.util.stream.Stream;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
 
-/** Finds logged captures again and makes sure that they are the ones that were logged. */
-final class CaptureFiles {
+/** Finds logged captures again and makes sure that they are the ones that were logged; on any thread. */
+public final class LoggedCaptures {
     private static final int SHOWN_DIGITS = 12;
 
-    private CaptureFiles() {}
+    private LoggedCaptures() {}
 
     /**
      * Returns the file of a capture whose content still has its hash.
@@ -22,19 +22,19 @@ final class CaptureFiles {
      * @param capturesFolder the project's folder of captures
      * @param sha256 the hash, 64 hexadecimal digits
      * @param title name under which the capture was handed in
-     * @throws CaptureMissingException when it is not there, cannot be read, or is another; the message says what to do
+     * @throws SessionException when it is not there, cannot be read, or is another; the message says what to do
      */
-    static Path verified(Path capturesFolder, String sha256, String title) throws CaptureMissingException {
+    public static Path verified(Path capturesFolder, String sha256, String title) throws SessionException {
         Path folder = capturesFolder.resolve(sha256.substring(0, 2));
         Path file = find(folder, sha256, title);
         String found;
         try {
             found = CaptureStore.sha256(file);
         } catch (TestLogException e) {
-            throw new CaptureMissingException(e.getMessage(), e);
+            throw new SessionException(e.getMessage(), e);
         }
         if (!found.equals(sha256)) {
-            throw new CaptureMissingException("The file of the capture " + title
+            throw new SessionException("The file of the capture " + title
                     + " was changed after it was logged: its"
                     + " SHA-256 is " + shortened(found) + ", the log says " + shortened(sha256) + ". Nothing of it is"
                     + " shown. Bring " + file.getFileName() + " back from a copy of the project.");
@@ -42,7 +42,7 @@ final class CaptureFiles {
         return file;
     }
 
-    private static Path find(Path folder, String sha256, String title) throws CaptureMissingException {
+    private static Path find(Path folder, String sha256, String title) throws SessionException {
         if (!Files.isDirectory(folder)) {
             throw missing(folder, sha256, title);
         }
@@ -51,16 +51,16 @@ final class CaptureFiles {
                     .findFirst()
                     .orElseThrow(() -> missing(folder, sha256, title));
         } catch (IOException e) {
-            throw new CaptureMissingException(
+            throw new SessionException(
                     "The folder " + folder + " cannot be listed, so the capture " + title
                             + " cannot be read. Check that its drive is connected and that you may read it.",
                     e);
         }
     }
 
-    private static CaptureMissingException missing(Path folder, String sha256, String title) {
-        return new CaptureMissingException("The capture " + title + " is missing: no file in " + folder
-                + " has the name " + shortened(sha256) + ". Bring it back from a copy of the project.");
+    private static SessionException missing(Path folder, String sha256, String title) {
+        return new SessionException("The capture " + title + " is missing: no file in " + folder + " has the name "
+                + shortened(sha256) + ". Bring it back from a copy of the project.");
     }
 
     private static String shortened(String sha256) {

@@ -1,0 +1,71 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.testlog.ui.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmstead.exchange.CaptureCheck;
+import org.ohmstead.exchange.CaptureCheck.Finding;
+import org.ohmstead.exchange.CaptureCheck.Report;
+import org.ohmstead.exchange.CaptureCheck.State;
+import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.exchange.ExchangeProgress;
+import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.workbench.session.WorkProgress;
+
+/** Checks the captures of a project, and says in words what was found. */
+final class ProjectCaptures implements CaptureAudit {
+    private static final int MOST_TOLD = 12;
+    private static final int SCALE = 1000;
+
+    @Override
+    public Result check(Path projectFolder, Path logFile, WorkProgress progress)
+            throws TestLogException, ExchangeException {
+        try (TestLog log = TestLog.openReadOnly(logFile)) {
+            return words(CaptureCheck.run(projectFolder, log, new Told(progress)));
+        }
+    }
+
+    /** Hands the progress on. */
+    private record Told(WorkProgress progress) implements ExchangeProgress {
+        @Override
+        public void step(long done, long total, String what) {
+            progress.step((int) (SCALE * done / Math.max(1, total)), SCALE, what);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return progress.cancelled();
+        }
+    }
+
+    static Result words(Report report) {
+        List<String> parts = new ArrayList<>();
+        add(parts, report.count(State.PRESENT), "as logged");
+        add(parts, report.count(State.MISSING), "missing");
+        add(parts, report.count(State.CHANGED), "changed");
+        add(parts, report.count(State.ARCHIVED), "in archives only");
+        add(parts, report.count(State.ELSEWHERE), "with the bench that they were joined from");
+        add(parts, report.count(State.UNNAMED), "named by no entry");
+        String sentence =
+                parts.isEmpty() ? "The log names no captures." : "Captures: " + String.join(", ", parts) + ".";
+        List<String> troubles = report.findings().stream()
+                .filter(finding -> finding.state() == State.MISSING || finding.state() == State.CHANGED)
+                .map(Finding::sentence)
+                .toList();
+        List<String> told = new ArrayList<>(troubles.subList(0, Math.min(MOST_TOLD, troubles.size())));
+        if (troubles.size() > MOST_TOLD) {
+            told.add("and " + (troubles.size() - MOST_TOLD) + " more.");
+        }
+        return new Result(sentence, report.whole(), told);
+    }
+
+    private static void add(List<String> parts, int count, String words) {
+        if (count > 0) {
+            parts.add(count + " " + words);
+        }
+    }
+}
