@@ -251,6 +251,23 @@ final class Arrows {
                             PLOT_CHART,
                             PLOT_UI)),
             Map.entry(
+                    "org.ohmstead.history.ui",
+                    List.of(
+                            HISTORY,
+                            HISTORY_QUALITY,
+                            CURVES,
+                            METROLOGY,
+                            METROLOGY_QUALITY,
+                            TESTLOG,
+                            LOG_CHAIN,
+                            LOG_SEARCH,
+                            MODEL,
+                            MODEL_JSON,
+                            UNITS,
+                            PLOT,
+                            PLOT_CHART,
+                            PLOT_UI)),
+            Map.entry(
                     "org.ohmstead.report.ui",
                     List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI)),
             Map.entry("org.ohmstead.workbench.sample", List.of(MODEL, UNITS)),

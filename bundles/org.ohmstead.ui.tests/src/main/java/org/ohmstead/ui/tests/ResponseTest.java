@@ -33,6 +33,8 @@ class ResponseTest {
         "org.ohmstead.workbench.navigator",
         "org.ohmstead.workbench.problems",
         "org.ohmstead.testlog.ui.log",
+        "org.ohmstead.testlog.ui.pair",
+        "org.ohmstead.testlog.ui.audit",
         "org.ohmstead.curves.ui.power",
         "org.ohmstead.signal.ui.capture",
         "org.ohmstead.report.ui.sheet",
@@ -41,7 +43,9 @@ class ResponseTest {
         "org.ohmstead.thermal.ui.forecast",
         "org.ohmstead.thermal.ui.calculator",
         "org.ohmstead.thermal.ui.identify",
-        "org.ohmstead.measure.ui.console"
+        "org.ohmstead.measure.ui.console",
+        "org.ohmstead.history.ui.quality",
+        "org.ohmstead.history.ui.compare"
     };
     private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 

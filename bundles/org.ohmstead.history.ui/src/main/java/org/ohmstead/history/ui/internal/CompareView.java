@@ -1,0 +1,51 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.history.ui.internal;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.ui.part.ViewPart;
+import org.ohmstead.workbench.ProjectCommands;
+import org.ohmstead.workbench.session.ProjectDesk;
+
+/** Shows in the workbench amplifiers beside each other. */
+public final class CompareView extends ViewPart {
+    private CompareComposite content;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        content = new CompareComposite(
+                parent,
+                getSite().getService(ProjectDesk.class),
+                new PlatformMemory(),
+                new CompareComposite.Questions(this::askFolder, this::askIndex));
+        ProjectCommands.help(content, "compare_view");
+    }
+
+    private Optional<Path> askFolder(Optional<Path> start) {
+        DirectoryDialog dialog = new DirectoryDialog(getSite().getShell(), SWT.OPEN);
+        dialog.setText("Compare with another project");
+        dialog.setMessage("Choose the folder of a project; it holds project.json and log.db.");
+        start.ifPresent(folder -> dialog.setFilterPath(folder.toString()));
+        return Optional.ofNullable(dialog.open()).map(Path::of);
+    }
+
+    private Optional<Path> askIndex(Optional<Path> start) {
+        FileDialog dialog = new FileDialog(getSite().getShell(), SWT.OPEN);
+        dialog.setText("Table of a price index");
+        dialog.setFilterExtensions(new String[] {"*.csv;*.txt", "*"});
+        dialog.setFilterNames(new String[] {"Tables with period,index", "All files"});
+        start.ifPresent(folder -> dialog.setFilterPath(folder.toString()));
+        return Optional.ofNullable(dialog.open()).map(Path::of);
+    }
+
+    @Override
+    public void setFocus() {
+        content.setFocus();
+    }
+}
