@@ -16,6 +16,8 @@ import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.LoadCurves;
 import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.curves.PowerPoint;
+import org.ohmstead.curves.RatingJudge;
+import org.ohmstead.curves.RatingResult;
 import org.ohmstead.curves.SaturationCurve;
 import org.ohmstead.curves.study.CableModel;
 import org.ohmstead.jobs.JobException;
@@ -24,6 +26,7 @@ import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.SheetSettings;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
@@ -134,13 +137,21 @@ final class CurvesCommand implements Callable<Integer> {
                     entries(other), supplyVolts, robust, new CurveStudies.Wish(load, mode), cable(other.project()));
             differences.addAll(studies.against(name(folder), others, name(other), confidence));
         }
+        SheetSettings settings = folder.project().sheet();
+        List<RatingResult> ratings =
+                RatingJudge.judge(folder.project().amplifier().ratings(), curves, settings);
         if (json.wanted()) {
             ObjectNode document = document(curves, confidence);
+            RatingTable.put(document, ratings, settings);
             document.set("studies", studies.document());
             differences.forEach(document.putArray("differences")::add);
             console.json(document);
         } else {
             print(curves, confidence);
+            if (!ratings.isEmpty()) {
+                console.line("");
+                RatingTable.print(ratings, settings, console);
+            }
             studies.print(console, confidence);
             differences.forEach(console::line);
         }

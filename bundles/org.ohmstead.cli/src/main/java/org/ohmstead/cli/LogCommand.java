@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
         name = "log",
         description = {
             "Look at the test log, verify it, void a bad reading, export it.",
+            "Watch the bench by its check standards, and figures over time.",
             "",
             "The log is append-only: nothing is overwritten. Each entry holds the hash of the one before, so any change shows.",
             ""
@@ -30,10 +31,20 @@ final class LogCommand implements Runnable {
     LogCommand(Console console) {
         words = new Object[] {
             new LogListCommand(console),
+            new LogFindCommand(console),
+            new LogJoinCommand(console),
             new LogShowCommand(console),
+            new LogBudgetCommand(console),
             new LogVerifyCommand(console),
             new LogVoidCommand(console),
-            new LogExportCommand(console)
+            new LogExportCommand(console),
+            new LogImportCommand(console),
+            new LogCapturesCommand(console),
+            new LogArchiveCommand(console),
+            new LogRestoreCommand(console),
+            new LogCheckCommand(console),
+            new LogQualityCommand(console),
+            new LogTrendCommand(console)
         };
     }
 

@@ -6,10 +6,25 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.ohmstead.testlog.ChainInfo;
+import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.JoinNote;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.testlog.search.LogIndex;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,10 +33,13 @@ import picocli.CommandLine.Option;
 @Command(
         name = "verify",
         description = {
-            "Check every entry of the log against its hash and the one before it.",
+            "Check every entry of the log against its hash and the one before it, and joined chains against the"
+                    + " entries that say so.",
             "",
-            "A results sheet prints the head hash of the log it was made from; with --expected-head a log that lost its last entries"
-                    + " since then shows too.",
+            "A log that was cut off at its end since the index beside it saw it shows, too.",
+            "",
+            "A results sheet prints the head hash of the log it was made from; with --expected-head a log that lost"
+                    + " its last entries since then shows too.",
             ""
         },
         footer = {"", "Exit code 3 when something was changed.", "Example: ohmstead log verify kestrel.ohmstead"})
@@ -50,27 +68,138 @@ final class LogVerifyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         VerifyReport report;
+        List<JoinedParts> chains;
+        Path file;
         try (TestLog log = project.open().readLog()) {
+            file = log.file();
             report = log.verify(Optional.ofNullable(expectedHead));
+            chains = chains(log, report);
         }
+        boolean witness = Files.isRegularFile(LogIndex.beside(file));
         if (json.wanted()) {
-            ObjectNode root = JsonNodeFactory.instance.objectNode();
-            root.put("entriesChecked", report.entriesChecked());
-            root.put("headHash", report.headHash());
-            ArrayNode faults = root.putArray("faults");
-            report.faults().forEach(fault -> faults.add(fault.sentence()));
-            console.json(root);
+            console.json(document(report, chains, witness));
         } else {
-            console.line(report.entriesChecked() + " entries checked, head " + report.headHash());
-            report.faults().forEach(fault -> console.message(fault.sentence()));
-            if (report.faults().isEmpty()) {
-                console.line("The log is whole: nothing was changed, removed or put in between.");
-            } else {
-                console.message(
-                        "The log was changed after it was written. Restore it from a backup; results made from it"
-                                + " cannot be relied on.");
-            }
+            print(file, report, chains, witness);
         }
-        return report.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
+        return report.intact() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
+    }
+
+    /**
+     * A chain with what the log says of its joining.
+     *
+     * @param info the chain
+     * @param joins entries that joined it, in their order; none for the log's own
+     */
+    private record JoinedParts(ChainInfo info, List<LogEntry> joins) {}
+
+    private static List<JoinedParts> chains(TestLog log, VerifyReport report) throws TestLogException {
+        LogQuery joins = new LogQuery(
+                Set.of(EntryKind.JOIN),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                false);
+        try {
+            List<LogEntry> entries = log.entries(joins);
+            return log.chains().stream()
+                    .map(info -> new JoinedParts(info, joins(entries, info)))
+                    .toList();
+        } catch (TestLogException unreadable) {
+            if (report.intact()) {
+                throw unreadable;
+            }
+            return List.of(); // what is damaged stands in the report
+        }
+    }
+
+    private static List<LogEntry> joins(List<LogEntry> entries, ChainInfo info) {
+        return entries.stream()
+                .filter(entry -> entry.join()
+                        .filter(note -> note.chain().equals(info.chain()))
+                        .isPresent())
+                .toList();
+    }
+
+    private static boolean cutOff(VerifyReport report) {
+        return report.faults().stream().anyMatch(fault -> fault.kind() == VerifyFault.Kind.CUT_OFF);
+    }
+
+    private static ObjectNode document(VerifyReport report, List<JoinedParts> chains, boolean witness) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("entriesChecked", report.entriesChecked());
+        root.put("headHash", report.headHash());
+        ArrayNode faults = root.putArray("faults");
+        report.faults().forEach(fault -> faults.add(fault.sentence()));
+        report.faults().stream()
+                .filter(fault -> fault.sequence() > 0)
+                .findFirst()
+                .ifPresent(fault -> root.putObject("firstBad")
+                        .put("sequence", fault.sequence())
+                        .put("id", fault.entryId())
+                        .put("kind", fault.kind().name()));
+        ArrayNode list = root.putArray("chains");
+        chains.forEach(chain -> fill(list.addObject(), chain));
+        root.putObject("witness").put("there", witness).put("cutOff", cutOff(report));
+        return root;
+    }
+
+    private static void fill(ObjectNode node, JoinedParts chain) {
+        node.put("label", chain.info().label())
+                .put("name", chain.info().name())
+                .put("entries", chain.info().entries())
+                .put("chain", chain.info().chain())
+                .put("headHash", chain.info().headHash())
+                .put("firstSequence", chain.info().firstSequence());
+        ArrayNode joins = node.putArray("joins");
+        for (LogEntry entry : chain.joins()) {
+            JoinNote note = entry.join().orElseThrow();
+            joins.addObject()
+                    .put("id", entry.id())
+                    .put("sequence", entry.sequence())
+                    .put("recordedAt", entry.recordedAt().toString())
+                    .put("firstSequence", note.afterSequence() + 1)
+                    .put("lastSequence", note.lastSequence())
+                    .put("headHash", note.headHash())
+                    .put("who", note.who());
+        }
+    }
+
+    private void print(Path file, VerifyReport report, List<JoinedParts> chains, boolean witness) {
+        console.line(report.entriesChecked() + " entries checked, head " + report.headHash());
+        chains.stream()
+                .filter(chain -> !chain.info().label().isEmpty())
+                .map(LogVerifyCommand::sentence)
+                .forEach(console::line);
+        report.faults().forEach(fault -> console.message(fault.sentence()));
+        if (report.intact()) {
+            console.line("The log is whole: nothing was changed, removed or put in between.");
+            console.line(
+                    witness
+                            ? "The index beside it has seen nothing that is missing at its end."
+                            : "No index lies beside it that could tell whether entries were cut off at its end;"
+                                    + " compare its head with that of a results sheet.");
+        } else {
+            console.message(
+                    "The log " + file + " was changed after it was written. Restore it from a backup; results made"
+                            + " from it cannot be relied on.");
+        }
+    }
+
+    private static String sentence(JoinedParts chain) {
+        String joins = chain.joins().stream()
+                .map(entry -> entry.id() + " on "
+                        + LocalDate.ofInstant(entry.recordedAt(), ZoneOffset.UTC)
+                        + by(entry.join().orElseThrow().who()))
+                .collect(Collectors.joining(", "));
+        return "joined chain " + chain.info().label() + ", " + chain.info().name() + ": "
+                + LabAccess.count(chain.info().entries(), "entry", "entries") + ", head "
+                + chain.info().headHash()
+                + (joins.isEmpty() ? "" : ", joined by the entry " + joins);
+    }
+
+    private static String by(String who) {
+        return who.isBlank() ? "" : " by " + who;
     }
 }

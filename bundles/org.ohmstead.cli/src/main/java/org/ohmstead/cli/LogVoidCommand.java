@@ -4,9 +4,12 @@
 package org.ohmstead.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.json.ProjectLock;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
@@ -61,14 +64,18 @@ final class LogVoidCommand implements Callable<Integer> {
             LogTrust.requireWhole(log);
             entry = log.voidEntry(id, reason, who);
         }
+        Optional<SharingState> sharedLog = HandingOver.all(folder, 1);
         if (json.wanted()) {
-            console.json(JsonNodeFactory.instance
+            ObjectNode document = JsonNodeFactory.instance
                     .objectNode()
                     .put("id", entry.id())
                     .put("voids", id)
-                    .put("hash", entry.hash()));
+                    .put("hash", entry.hash());
+            HandingOver.fill(document, sharedLog);
+            console.json(document);
         } else {
             console.line(id + " no longer counts; entry " + entry.id() + " says why.");
+            HandingOver.say(console, sharedLog);
         }
         return ExitCodes.DONE;
     }

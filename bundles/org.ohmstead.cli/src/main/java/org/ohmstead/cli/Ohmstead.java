@@ -15,6 +15,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.jobs.JobException;
 import org.ohmstead.load.NotationException;
 import org.ohmstead.measure.standard.EvaluationException;
@@ -22,6 +23,7 @@ import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.report.ReportException;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.testlog.shared.SharedLabException;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.FrameworkUtil;
 import picocli.CommandLine;
@@ -57,6 +59,7 @@ public final class Ohmstead {
             new AnalyzeCommand(console),
             new RunCommand(console, plugins),
             new CurvesCommand(console),
+            new CompareCommand(console),
             new ReportCommand(console)
         }) {
             commands.addSubcommand(command);
@@ -67,8 +70,12 @@ public final class Ohmstead {
         commands.addSubcommand(withWords(thermal, thermal.words()));
         PluginsCommand pluginWords = new PluginsCommand(console, plugins);
         commands.addSubcommand(withWords(pluginWords, pluginWords.words()));
+        ProjectCommand projects = new ProjectCommand(console);
+        commands.addSubcommand(withWords(projects, projects.words()));
         LogCommand log = new LogCommand(console);
         commands.addSubcommand(withWords(log, log.words()));
+        LabCommand lab = new LabCommand(console);
+        commands.addSubcommand(withWords(lab, lab.words()));
         commands.registerConverter(Path.class, Ohmstead::path);
         commands.setExpandAtFiles(false);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
@@ -112,10 +119,7 @@ public final class Ohmstead {
             console.message(Hints.message(refusal));
             return ExitCodes.BAD_INPUT;
         }
-        if (failure instanceof CaptureException
-                || failure instanceof ProjectFileException
-                || failure instanceof EvaluationException
-                || failure instanceof TestLogException) {
+        if (explainsItself(failure)) {
             console.message(failure.getMessage());
             return outside(failure) ? ExitCodes.OUTSIDE_FAILURE : ExitCodes.BAD_INPUT;
         }
@@ -138,10 +142,25 @@ public final class Ohmstead {
         return ExitCodes.OUTSIDE_FAILURE;
     }
 
+    private static boolean explainsItself(Exception failure) {
+        return failure instanceof CaptureException
+                || failure instanceof ProjectFileException
+                || failure instanceof EvaluationException
+                || failure instanceof ExchangeException
+                || failure instanceof TestLogException
+                || failure instanceof SharedLabException;
+    }
+
     /** Returns whether the disk, the system or another program is to blame, and not what was handed in. */
     private static boolean outside(Exception failure) {
         if (failure instanceof TestLogException log) {
             return log.causedOutside();
+        }
+        if (failure instanceof ExchangeException exchange) {
+            return exchange.causedOutside();
+        }
+        if (failure instanceof SharedLabException lab) {
+            return LabAccess.exitCode(lab) == ExitCodes.OUTSIDE_FAILURE;
         }
         return failure instanceof ProjectFileException
                 && failure.getCause() instanceof IOException cause

@@ -4,14 +4,17 @@
 package org.ohmstead.cli;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.ohmstead.jobs.JobException;
 import org.ohmstead.jobs.LogTrust;
 import org.ohmstead.jobs.PlanRuns;
 import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.jobs.SharingState;
 import org.ohmstead.load.NetworkPartSharing;
 import org.ohmstead.measure.DriverInfo;
 import org.ohmstead.measure.engine.Catalog;
@@ -63,9 +66,11 @@ final class PlanOnBench {
             List<LogEntry> entries = new CopyOnWriteArrayList<>(log.entries(LogQuery.everything()));
             Rests rests =
                     options.rests() ? PlanRuns.rests(folder.project(), new NetworkPartSharing(), entries) : Rests.NONE;
-            try (Runner runner = new Runner(catalog, plan.bench(), RunLimits.usual())) {
+            try (Runner runner = new Runner(catalog, plan.bench(), RunLimits.usual());
+                    HandingOver handingOver = HandingOver.begin(folder)) {
                 PlanRun run = new PlanRun(setup(plan), catalog, runner, log, rests);
-                return run(plan, run, runner, entries);
+                run.addListener(handingOver);
+                return run(plan, run, runner, entries, handingOver);
             }
         }
     }
@@ -75,7 +80,7 @@ final class PlanOnBench {
                 folder.project(), folder.loaded().revisionSha256(), folder.folder(), plan.items(), options.operator());
     }
 
-    private int run(RunPlan plan, PlanRun run, Runner runner, List<LogEntry> entries)
+    private int run(RunPlan plan, PlanRun run, Runner runner, List<LogEntry> entries, HandingOver handingOver)
             throws JobException, TestLogException, IOException, InterruptedException {
         long start = System.nanoTime();
         List<DryStep> wanted =
@@ -102,7 +107,8 @@ final class PlanOnBench {
                     confirmations.given(),
                     begun ? List.of() : inTheWay,
                     (System.nanoTime() - start) / NANOS_PER_SECOND);
-            print(report);
+            runner.close(); // the bench does not wait for a server
+            print(report, handingOver.end());
             return exitCode(report, wanted);
         }
     }
@@ -154,11 +160,14 @@ final class PlanOnBench {
                                 || outcome instanceof RunOutcome.Stopped);
     }
 
-    private void print(RunReport report) throws JsonProcessingException {
+    private void print(RunReport report, Optional<SharingState> sharedLog) throws JsonProcessingException {
         if (json) {
-            console.json(report.document());
+            ObjectNode document = report.document();
+            HandingOver.fill(document, sharedLog);
+            console.json(document);
         } else {
             report.print(console);
+            HandingOver.say(console, sharedLog);
         }
         if (!report.refused().isEmpty()) {
             refuse(report.refused());

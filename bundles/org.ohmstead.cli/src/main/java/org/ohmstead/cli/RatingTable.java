@@ -6,10 +6,14 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
+import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.jobs.PublishedSheet;
+import org.ohmstead.model.SheetSettings;
+import org.ohmstead.model.VerdictKind;
 import org.ohmstead.report.ResultsSheet;
 
 /** The ratings beside what was measured, for the words that judge them. */
@@ -18,7 +22,12 @@ final class RatingTable {
 
     /** Prints the table for people. */
     static void print(ResultsSheet sheet, Console console) {
-        int confidencePercent = (int) Math.round(100 * sheet.project().sheet().confidence());
+        print(sheet.ratings(), sheet.project().sheet(), console);
+    }
+
+    /** Prints the table of ratings for people, with the rule below it. */
+    static void print(List<RatingResult> ratings, SheetSettings settings, Console console) {
+        int confidencePercent = (int) Math.round(100 * settings.confidence());
         TextTable table = new TextTable(
                 "rating",
                 "mode",
@@ -30,8 +39,9 @@ final class RatingTable {
                 ">dB",
                 ">P(met)",
                 "verdict",
+                ">risk",
                 "remark");
-        for (RatingResult result : sheet.ratings()) {
+        for (RatingResult result : ratings) {
             table.row(
                     result.rating().id(),
                     Texts.mode(result.rating().mode()),
@@ -49,9 +59,13 @@ final class RatingTable {
                     result.outcome()
                             .map(outcome -> Texts.verdict(outcome.verdict()))
                             .orElse("not tested"),
+                    result.outcome().map(VerdictWords::riskPercent).orElse(""),
                     result.remark());
         }
         table.print(console);
+        console.line("");
+        console.line(VerdictWords.sentence(settings.rule()));
+        console.line("Risk: how probable it is that the verdict is wrong, at the value measured.");
     }
 
     private static String measured(RatingOutcome outcome) {
@@ -69,10 +83,24 @@ final class RatingTable {
     static ObjectNode document(PublishedSheet published) {
         ResultsSheet sheet = published.sheet();
         ObjectNode root = JsonNodeFactory.instance.objectNode();
-        root.put("confidence", sheet.project().sheet().confidence());
-        ArrayNode ratings = root.putArray("ratings");
-        for (RatingResult result : sheet.ratings()) {
-            ObjectNode node = ratings.addObject();
+        put(root, sheet.ratings(), sheet.project().sheet());
+        root.put("logHeadHash", sheet.log().headHash());
+        root.put("html", published.html().toString());
+        root.put("pdf", published.pdf().toString());
+        return root;
+    }
+
+    /** Puts ratings into a document, with the rule that they were judged by. */
+    static void put(ObjectNode root, List<RatingResult> ratings, SheetSettings settings) {
+        root.put("confidence", settings.confidence());
+        ObjectNode rule = root.putObject("verdictRule");
+        rule.put("kind", settings.rule().kind().name());
+        if (settings.rule().kind() != VerdictKind.SIMPLE_ACCEPTANCE) {
+            rule.put("riskRatio", settings.rule().riskRatio());
+        }
+        ArrayNode list = root.putArray("ratings");
+        for (RatingResult result : ratings) {
+            ObjectNode node = list.addObject();
             node.put("id", result.rating().id());
             node.put("kind", result.rating().kind().name());
             node.put("mode", result.rating().mode().name());
@@ -88,15 +116,13 @@ final class RatingTable {
                 node.put("differenceDb", outcome.differenceDb());
                 node.put("probabilityMet", outcome.probabilityMet());
                 node.put("verdict", outcome.verdict().name());
+                outcome.consumersRisk().ifPresent(risk -> node.put("consumersRisk", risk));
+                outcome.producersRisk().ifPresent(risk -> node.put("producersRisk", risk));
                 node.put("extrapolated", outcome.extrapolated());
             } else {
                 node.put("verdict", "NOT_TESTED");
             }
             node.put("remark", result.remark());
         }
-        root.put("logHeadHash", sheet.log().headHash());
-        root.put("html", published.html().toString());
-        root.put("pdf", published.pdf().toString());
-        return root;
     }
 }

@@ -21,8 +21,10 @@ import picocli.CommandLine.Spec;
                     + "  ohmstead run PROJECT --driver BENCH     carry out the plan on a bench; try --driver simulated%n"
                     + "  ohmstead run PROJECT --replay FOLDER    analyse recorded captures, log a reading for each step%n"
                     + "  ohmstead curves PROJECT                 power against supply voltage%n"
+                    + "  ohmstead compare PROJECT... --at V      amplifiers, or years of one, at a common voltage and load%n"
                     + "  ohmstead report PROJECT                 ratings against measurement, as HTML and PDF%n"
-                    + "  ohmstead log list PROJECT               every reading, with its conditions",
+                    + "  ohmstead log list PROJECT               every reading, with its conditions%n"
+                    + "  ohmstead lab push PROJECT               hand the log over to the laboratory's shared one",
             ""
         },
         footer = {

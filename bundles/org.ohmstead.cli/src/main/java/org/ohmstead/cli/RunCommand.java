@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.jobs.ReplayJob;
 import org.ohmstead.jobs.ReplayOutcome;
+import org.ohmstead.jobs.SharingState;
+import org.ohmstead.load.NetworkPartSharing;
 import org.ohmstead.measure.engine.Catalog;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Reading;
@@ -101,12 +104,22 @@ final class RunCommand implements Callable<Integer> {
 
     private int replay() throws Exception {
         ProjectFolder folder = project.open();
-        ReplayOutcome outcome =
-                new ReplayJob(folder, Ohmstead.version()).run(replay, again, new ConsoleProgress(console));
+        ReplayOutcome outcome;
+        Optional<SharingState> sharedLog;
+        try (HandingOver handingOver = HandingOver.begin(folder)) {
+            outcome = new ReplayJob(folder, Ohmstead.version())
+                    .withSharing(new NetworkPartSharing())
+                    .run(replay, again, new ConsoleProgress(console));
+            handingOver.appended(outcome.logged().size());
+            sharedLog = handingOver.end();
+        }
         if (json.wanted()) {
-            console.json(document(outcome));
+            ObjectNode document = document(outcome);
+            HandingOver.fill(document, sharedLog);
+            console.json(document);
         } else {
             print(outcome);
+            HandingOver.say(console, sharedLog);
         }
         outcome.failures().forEach(console::message);
         return outcome.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;

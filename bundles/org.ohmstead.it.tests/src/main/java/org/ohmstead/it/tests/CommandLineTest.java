@@ -317,9 +317,24 @@ class CommandLineTest {
     void usageIsTaughtNotThrown() {
         assertEquals(0, Words.run("--help").exitCode());
         assertTrue(Words.run("--version").out().startsWith("ohmstead 0."));
-        for (String word :
-                List.of("demo", "check", "analyze", "load", "thermal", "plugins", "run", "curves", "log", "report")) {
-            Words help = Words.run(word, "--help");
+        for (String word : List.of(
+                "demo",
+                "check",
+                "analyze",
+                "load",
+                "thermal",
+                "plugins",
+                "run",
+                "curves",
+                "log",
+                "log find",
+                "log join",
+                "log verify",
+                "report",
+                "compare",
+                "lab",
+                "project")) {
+            Words help = Words.run((word + " --help").split(" "));
             assertEquals(0, help.exitCode());
             assertTrue(help.out().startsWith("Usage: ohmstead " + word), help.out());
         }

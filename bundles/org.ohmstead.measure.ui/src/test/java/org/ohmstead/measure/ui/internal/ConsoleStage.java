@@ -250,6 +250,7 @@ final class ConsoleStage implements AutoCloseable {
         }
         desk.dispose();
         threads.shutdown();
-        settle();
+        // What still reads the project would make files in its folder while that is being deleted.
+        until("the work in the background has ended", threads::isTerminated);
     }
 }

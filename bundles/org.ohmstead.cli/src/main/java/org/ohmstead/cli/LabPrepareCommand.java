@@ -1,0 +1,57 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.util.concurrent.Callable;
+import org.ohmstead.testlog.shared.LabAddress;
+import org.ohmstead.testlog.shared.LabCredentials;
+import org.ohmstead.testlog.shared.LabTimeouts;
+import org.ohmstead.testlog.shared.SharedLab;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Makes the shared log in a database. */
+@Command(
+        name = "prepare",
+        description = {
+            "Make the shared log in the database that the project names, or bring it to the newest version. For the owner of the"
+                    + " database, who must be allowed to make roles; may be repeated.",
+            ""
+        },
+        footer = {"", "Example: OHMSTEAD_LOG_USER=labowner ohmstead lab prepare kestrel.ohmstead"})
+final class LabPrepareCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private ProjectParameter project;
+
+    LabPrepareCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        LabAddress address = LabAccess.of(project.open()).address();
+        int steps = SharedLab.prepare(address, LabCredentials.find(address), LabTimeouts.USUAL);
+        if (json.wanted()) {
+            console.json(JsonNodeFactory.instance
+                    .objectNode()
+                    .put("database", address.database())
+                    .put("steps", steps));
+        } else {
+            console.line(
+                    steps == 0
+                            ? "The shared log " + address + " is of the newest version already."
+                            : "The shared log " + address + " is ready. Give each login a role: ohmstead lab grant.");
+        }
+        return ExitCodes.DONE;
+    }
+}

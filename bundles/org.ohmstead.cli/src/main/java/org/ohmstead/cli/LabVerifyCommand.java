@@ -1,0 +1,112 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.testlog.shared.LabProject;
+import org.ohmstead.testlog.shared.LabVerifyReport;
+import org.ohmstead.testlog.shared.SharedLab;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Checks the shared log. */
+@Command(
+        name = "verify",
+        description = {
+            "Check every entry of every chain of the shared log against its hash and the one before it, and what protects the tables.",
+            "",
+            "With --expected-head, for instance the head hash on a results sheet, a chain that lost its last entries shows too.",
+            ""
+        },
+        footer = {"", "Exit code 3 when something was changed.", "Example: ohmstead lab verify kestrel.ohmstead"})
+final class LabVerifyCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private ProjectParameter project;
+
+    @Option(
+            names = "--expected-head",
+            paramLabel = "HASH",
+            description = "Hash of an entry that must be in one of the chains; may be repeated.")
+    private List<String> expectedHeads = List.of();
+
+    LabVerifyCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        List<String> heads = expectedHeads.stream()
+                .map(head -> head.strip().toLowerCase(Locale.ROOT))
+                .toList();
+        for (String head : heads) {
+            if (!head.matches("[0-9a-f]{64}")) {
+                throw new InputException("The expected head \"" + head
+                        + "\" is not a hash. Give the 64 hexadecimal digits from the results sheet.");
+            }
+        }
+        ProjectFolder folder = project.open();
+        LabProject named = LabAccess.of(folder);
+        LabVerifyReport report;
+        long waiting;
+        try (SharedLab lab = named.connect()) {
+            report = lab.verify(heads);
+            waiting = LabAccess.waiting(folder, named, lab);
+        }
+        if (json.wanted()) {
+            console.json(document(report, waiting));
+        } else {
+            print(report, waiting);
+        }
+        return report.intact() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
+    }
+
+    private static ObjectNode document(LabVerifyReport report, long waiting) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("entriesChecked", report.entriesChecked()).put("waiting", waiting);
+        ArrayNode chains = root.putArray("chains");
+        for (LabVerifyReport.Part part : report.chains()) {
+            chains.addObject()
+                    .put("label", part.chain().info().label())
+                    .put("bench", part.chain().origin().bench())
+                    .put("entriesChecked", part.report().entriesChecked())
+                    .put("headHash", part.report().headHash())
+                    .put("faults", part.report().faults().size());
+        }
+        ArrayNode faults = root.putArray("faults");
+        report.faults().forEach(fault -> faults.add(fault.sentence()));
+        return root;
+    }
+
+    private void print(LabVerifyReport report, long waiting) {
+        console.line(LabAccess.count(report.entriesChecked(), "entry", "entries") + " in "
+                + LabAccess.count(report.chains().size(), "chain", "chains") + " checked.");
+        report.faults().forEach(fault -> console.message(fault.sentence()));
+        if (report.intact()) {
+            console.line("The shared log is whole: nothing was changed, removed or put in between.");
+        } else {
+            console.message(
+                    "The shared log was changed on the server. The benches' own logs are not touched by that: verify them, and"
+                            + " have the database restored from a backup.");
+        }
+        if (waiting > 0) {
+            console.line(LabAccess.count(waiting, "entry of this project is", "entries of this project are")
+                    + " not there: not handed over yet, or cut off at a chain's end.");
+        }
+    }
+}

@@ -1,0 +1,127 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.ohmstead.history.quality.GaugeReview;
+import org.ohmstead.history.quality.QualityReview;
+import org.ohmstead.jobs.LogTrust;
+import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.model.CheckStandard;
+import org.ohmstead.model.Project;
+import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.testlog.TestLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what the check standards tell about the bench. */
+@Command(
+        name = "quality",
+        description = {
+            "Say what the check standards tell about the bench: control charts, drift, outliers, the reference, repeatability.",
+            "",
+            "A check standard is something steady that is measured again and again. The project names it; its values come from the"
+                    + " readings of its step, or are typed in with: ohmstead log check.",
+            ""
+        },
+        footer = {
+            "",
+            "Exit code 1 when the bench is not to be used before something is cleared up.",
+            "Example: ohmstead log quality kestrel.ohmstead --notes"
+        })
+final class LogQualityCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private ProjectParameter project;
+
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "STANDARD",
+            description = "Only these check standards, by their ids.")
+    private List<String> ids = new ArrayList<>();
+
+    @Option(
+            names = "--notes",
+            description = "Say also what else is to be known: limits, repeatability, comparison of operators.")
+    private boolean notes;
+
+    LogQualityCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ProjectFolder folder = project.open();
+        List<CheckStandard> wanted = wanted(folder.project());
+        List<LogEntry> entries = List.of();
+        if (Files.exists(folder.logFile())) {
+            try (TestLog log = folder.readLog()) {
+                entries = LogTrust.trustedEntries(log);
+            }
+        }
+        ZoneId zone = ZoneId.systemDefault();
+        LocalDate today = LocalDate.now(Clock.system(zone));
+        List<QualityReview> reviews = new ArrayList<>();
+        for (CheckStandard standard : wanted) {
+            reviews.add(QualityReview.of(folder.project(), standard, entries, today, zone));
+        }
+        List<GaugeReview> gauges = GaugeReview.of(reviews);
+        boolean mayRun = reviews.stream().allMatch(QualityReview::mayRun);
+        if (json.wanted()) {
+            ObjectNode root = JsonNodeFactory.instance.objectNode();
+            root.put("mayRun", mayRun);
+            ArrayNode list = root.putArray("standards");
+            reviews.forEach(review -> QualityJson.fill(list.addObject(), review));
+            ArrayNode more = root.putArray("gauges");
+            gauges.forEach(gauge -> QualityJson.fill(more.addObject(), gauge));
+            console.json(root);
+        } else {
+            print(reviews, gauges);
+        }
+        return mayRun ? ExitCodes.DONE : ExitCodes.FELL_SHORT;
+    }
+
+    private List<CheckStandard> wanted(Project from) throws InputException {
+        if (ids.isEmpty() && from.checkStandards().isEmpty()) {
+            CheckStandards.find(from, "");
+        }
+        List<CheckStandard> wanted = new ArrayList<>();
+        for (String id : ids) {
+            wanted.add(CheckStandards.find(from, id));
+        }
+        return wanted.isEmpty() ? from.checkStandards() : wanted;
+    }
+
+    private void print(List<QualityReview> reviews, List<GaugeReview> gauges) {
+        QualityText.table(console, reviews);
+        console.line("");
+        QualityText.findings(console, reviews);
+        if (notes) {
+            console.line("");
+            QualityText.notes(console, reviews);
+            for (GaugeReview gauge : gauges) {
+                console.line(Texts.some(gauge.items()) + ", by " + gauge.what() + ": " + gauge.sentence());
+            }
+        }
+    }
+}
