@@ -57,6 +57,8 @@ final class Arrows {
 
     private static final String COMPONENTS = "org.osgi.service.component.annotations";
     private static final String JACKSON = "com.fasterxml.jackson*";
+    /** Reads JSON piece by piece, without making anything of it. */
+    private static final String JSON_STREAM = "com.fasterxml.jackson.core";
 
     /** The bundles that run without a window. */
     private static final Map<String, List<String>> HEADLESS = Map.ofEntries(
@@ -80,7 +82,7 @@ final class Arrows {
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
             Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
-            Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, "org.sqlite*")),
+            Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
             Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, UNITS, "org.postgresql*")),
             Map.entry(
                     HISTORY,
