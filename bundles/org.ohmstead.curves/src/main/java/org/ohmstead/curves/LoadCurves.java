@@ -135,6 +135,6 @@ public final class LoadCurves {
     }
 
     private static double relative(ChannelReading channel, boolean shared) {
-        return CombinedParts.watts(channel, shared) / channel.powerWatts();
+        return CombinedParts.of(channel).watts(shared) / channel.powerWatts();
     }
 }

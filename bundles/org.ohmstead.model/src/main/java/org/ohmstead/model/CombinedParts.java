@@ -10,27 +10,32 @@ import java.util.function.Predicate;
  * Parts of a power's uncertainty put together by the law of propagation (GUM 5.2.2): the sum of their squares, and for each correlation
  * twice the product of its parts with the coefficient. The coefficient is that of the inputs; since more load or more supply volts means
  * less power at the volts stated, the product counts as negative when one of the two parts is of that kind and the other is not.
+ *
+ * @param parts what makes the power uncertain
+ * @param correlations of parts; those of parts that are not there do not count
  */
-public final class CombinedParts {
-    private CombinedParts() {}
-
-    /** Returns the standard uncertainty in watts of all parts of a channel together. */
-    public static double watts(ChannelReading channel) {
-        return watts(channel.uncertaintyParts(), channel.correlations());
+public record CombinedParts(List<UncertaintyPart> parts, List<PartCorrelation> correlations) {
+    public CombinedParts {
+        parts = List.copyOf(parts);
+        correlations = List.copyOf(correlations);
     }
 
-    /** Returns the standard uncertainty in watts of all parts together; correlations of parts that are not there do not count. */
-    public static double watts(List<UncertaintyPart> parts, List<PartCorrelation> correlations) {
-        return watts(parts, correlations, part -> true);
+    /** Returns the parts of a channel's power. */
+    public static CombinedParts of(ChannelReading channel) {
+        return new CombinedParts(channel.uncertaintyParts(), channel.correlations());
     }
 
-    /** Returns the standard uncertainty in watts of those parts of a channel that other readings share, or of those that they do not. */
-    public static double watts(ChannelReading channel, boolean shared) {
-        return watts(channel.uncertaintyParts(), channel.correlations(), part -> part.shared() == shared);
+    /** Returns the standard uncertainty in watts of all parts together, at least 0. */
+    public double watts() {
+        return watts(part -> true);
     }
 
-    private static double watts(
-            List<UncertaintyPart> parts, List<PartCorrelation> correlations, Predicate<UncertaintyPart> which) {
+    /** Returns the standard uncertainty in watts of those parts that other readings share, or of those that they do not; at least 0. */
+    public double watts(boolean shared) {
+        return watts(part -> part.shared() == shared);
+    }
+
+    private double watts(Predicate<UncertaintyPart> which) {
         List<UncertaintyPart> some = parts.stream().filter(which).toList();
         double squares = some.stream()
                 .mapToDouble(part -> part.standardUncertaintyWatts() * part.standardUncertaintyWatts())

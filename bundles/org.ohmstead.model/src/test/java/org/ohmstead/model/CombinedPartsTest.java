@@ -27,8 +27,8 @@ class CombinedPartsTest {
     @Test
     void uncorrelatedPartsAddInSquares() {
         // GUM 5.1.2: 9 + 4 + 1 + 16 + 25.
-        assertEquals(Math.sqrt(55), CombinedParts.watts(PARTS, List.of()), EXACT);
-        assertEquals(0, CombinedParts.watts(List.of(), List.of()));
+        assertEquals(Math.sqrt(55), new CombinedParts(PARTS, List.of()).watts(), EXACT);
+        assertEquals(0, new CombinedParts(List.of(), List.of()).watts());
     }
 
     @Test
@@ -36,17 +36,18 @@ class CombinedPartsTest {
         // GUM 5.2.2, eq. 16: more supply volts mean less power at the volts stated, more output volts more power.
         assertEquals(
                 Math.sqrt(55 - 2 * 3 * 2),
-                CombinedParts.watts(PARTS, List.of(new PartCorrelation("output", "supply", 1))),
+                new CombinedParts(PARTS, List.of(new PartCorrelation("output", "supply", 1))).watts(),
                 EXACT);
         assertEquals(
                 Math.sqrt(55 + 2 * 2 * 1 * 0.5),
-                CombinedParts.watts(PARTS, List.of(new PartCorrelation("load", "supply", 0.5))),
+                new CombinedParts(PARTS, List.of(new PartCorrelation("load", "supply", 0.5))).watts(),
                 EXACT);
         assertEquals(
                 Math.sqrt(55 + 2 * 4 * 5),
-                CombinedParts.watts(PARTS, List.of(new PartCorrelation("own", "old", 1))),
+                new CombinedParts(PARTS, List.of(new PartCorrelation("own", "old", 1))).watts(),
                 EXACT);
-        assertEquals(Math.sqrt(55), CombinedParts.watts(PARTS, List.of(new PartCorrelation("own", "gone", 1))), EXACT);
+        assertEquals(
+                Math.sqrt(55), new CombinedParts(PARTS, List.of(new PartCorrelation("own", "gone", 1))).watts(), EXACT);
     }
 
     @Test
@@ -66,8 +67,9 @@ class CombinedPartsTest {
                 List.of(),
                 List.of(),
                 List.of(new PartCorrelation("output", "supply", 1)));
-        assertEquals(Math.sqrt(14 - 12), CombinedParts.watts(channel, true), EXACT);
-        assertEquals(Math.sqrt(41), CombinedParts.watts(channel, false), EXACT);
-        assertEquals(channel.standardUncertaintyWatts(), CombinedParts.watts(channel), EXACT);
+        assertEquals(Math.sqrt(14 - 12), CombinedParts.of(channel).watts(true), EXACT);
+        assertEquals(Math.sqrt(41), CombinedParts.of(channel).watts(false), EXACT);
+        assertEquals(
+                channel.standardUncertaintyWatts(), CombinedParts.of(channel).watts(), EXACT);
     }
 }

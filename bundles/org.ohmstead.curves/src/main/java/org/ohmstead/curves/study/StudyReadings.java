@@ -33,7 +33,7 @@ public final class StudyReadings {
             if (channel.outcome() == EndPointOutcome.REACHED) {
                 double toNominal = channel.loadOhms() / reading.nominalLoadOhms();
                 double powerWatts = toNominal * channel.powerWatts();
-                double own = toNominal * CombinedParts.watts(channel, false);
+                double own = toNominal * CombinedParts.of(channel).watts(false);
                 points.add(new StudyPoint(
                         dataSetId,
                         channel.channel(),
@@ -61,7 +61,7 @@ public final class StudyReadings {
         for (Reading reading : readings) {
             for (ChannelReading channel : reading.channels()) {
                 if (channel.powerWatts() > 0) {
-                    double relative = CombinedParts.watts(channel, true) / channel.powerWatts();
+                    double relative = CombinedParts.of(channel).watts(true) / channel.powerWatts();
                     squares += relative * relative;
                     count++;
                 }

@@ -25,6 +25,6 @@ public record PowerBudget(List<UncertaintyPart> parts, List<PartCorrelation> cor
 
     /** Returns the combined standard uncertainty in watts, with the correlations (GUM 5.2.2). */
     public double combinedWatts() {
-        return CombinedParts.watts(parts, correlations);
+        return new CombinedParts(parts, correlations).watts();
     }
 }

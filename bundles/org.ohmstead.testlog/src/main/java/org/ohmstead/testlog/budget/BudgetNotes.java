@@ -39,7 +39,7 @@ final class BudgetNotes {
                     Locale.ROOT,
                     "The parts come to a standard uncertainty of %.4g W, but %.4g W was logged; what was logged counts in curves and"
                             + " verdicts.",
-                    CombinedParts.watts(channel),
+                    CombinedParts.of(channel).watts(),
                     channel.standardUncertaintyWatts()));
         }
         if (!parts.isEmpty() && parts.stream().noneMatch(part -> part.source().contains("heating"))) {

@@ -189,7 +189,7 @@ public final class ReadingBudget {
 
     /** Returns whether the parts give the standard uncertainty that was logged with the power, to rounding. */
     static boolean agrees(ChannelReading channel) {
-        double combined = CombinedParts.watts(channel);
+        double combined = CombinedParts.of(channel).watts();
         return channel.uncertaintyParts().isEmpty()
                 || Math.abs(combined - channel.standardUncertaintyWatts())
                         <= SAME_RATIO * Math.max(combined, channel.standardUncertaintyWatts());

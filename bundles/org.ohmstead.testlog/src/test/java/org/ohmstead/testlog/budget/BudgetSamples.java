@@ -47,7 +47,7 @@ final class BudgetSamples {
     }
 
     static ChannelReading channel(List<UncertaintyPart> parts, PartCorrelation... correlations) {
-        return channel(CombinedParts.watts(parts, List.of(correlations)), parts, correlations);
+        return channel(new CombinedParts(parts, List.of(correlations)).watts(), parts, correlations);
     }
 
     static ChannelReading channel(double loggedWatts, List<UncertaintyPart> parts, PartCorrelation... correlations) {
