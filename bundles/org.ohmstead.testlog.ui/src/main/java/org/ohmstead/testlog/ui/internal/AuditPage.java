@@ -29,11 +29,14 @@ final class AuditPage {
     private final Composite page;
     private final Font bold;
     private final List<Label> headings = new ArrayList<>();
+    private boolean due;
 
     AuditPage(Composite parent) {
         scrolled = Ids.name(new ScrolledComposite(parent, SWT.V_SCROLL), "audit.page");
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
+        // A bar that came and went would change the width, and all running text would be broken into lines once more.
+        scrolled.setAlwaysShowScrollBars(true);
         page = new Composite(scrolled, SWT.NONE);
         Spacing.page(1).applyTo(page);
         scrolled.setContent(page);
@@ -111,8 +114,22 @@ final class AuditPage {
         headings.forEach(label -> label.setForeground(Tones.of(label).accent()));
     }
 
-    /** Gives the page the height that it needs at its width; lines too long to read are not made. */
+    /**
+     * Gives the page the height that it needs at its width, once for all that changes at a time; lines too long to read are not made.
+     */
     void measure() {
+        if (!due) {
+            due = true;
+            scrolled.getDisplay().asyncExec(() -> {
+                due = false;
+                if (!scrolled.isDisposed()) {
+                    measureNow();
+                }
+            });
+        }
+    }
+
+    private void measureNow() {
         int width = scrolled.getClientArea().width;
         if (width < LEAST_WIDTH) {
             return; // not laid out yet, or too narrow to read anything
@@ -122,7 +139,7 @@ final class AuditPage {
         }
         scrolled.setMinHeight(page.computeSize(width, SWT.DEFAULT, true).y);
         if (page.getSize().x == width) {
-            page.layout(true, true);
+            page.layout(false, true);
         }
     }
 
