@@ -83,21 +83,10 @@ final class Arrows {
             Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
             Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
-            Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, UNITS, "org.postgresql*")),
+            Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, "org.postgresql*")),
             Map.entry(
                     HISTORY,
-                    List.of(
-                            MODEL,
-                            MODEL_JSON,
-                            UNITS,
-                            PLOT,
-                            METROLOGY,
-                            METROLOGY_QUALITY,
-                            CURVES,
-                            TESTLOG,
-                            LOG_BUDGET,
-                            LOG_CHAIN,
-                            LOG_SEARCH)),
+                    List.of(MODEL, UNITS, PLOT, METROLOGY, METROLOGY_QUALITY, CURVES, TESTLOG, LOG_CHAIN, LOG_SEARCH)),
             Map.entry(
                     EXCHANGE,
                     List.of(
@@ -106,8 +95,6 @@ final class Arrows {
                             UNITS,
                             TESTLOG,
                             LOG_CHAIN,
-                            LOG_SEARCH,
-                            REPORT,
                             JACKSON,
                             "org.dhatim*",
                             "com.github.rzymek*")),
@@ -164,7 +151,6 @@ final class Arrows {
                             SIGNAL,
                             THERMAL,
                             THERMAL_PLAN,
-                            HISTORY,
                             HISTORY_QUALITY,
                             LAB,
                             COMPONENTS,
@@ -208,7 +194,7 @@ final class Arrows {
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
     private static final Map<String, List<String>> FACES = Map.ofEntries(
             Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS)),
-            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, LOG_CHAIN, LOG_SEARCH, JOBS)),
+            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, LOG_CHAIN, JOBS)),
             Map.entry(
                     "org.ohmstead.curves.ui",
                     List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
@@ -257,7 +243,6 @@ final class Arrows {
                     List.of(
                             HISTORY,
                             HISTORY_QUALITY,
-                            CURVES,
                             METROLOGY,
                             METROLOGY_QUALITY,
                             TESTLOG,
