@@ -4,10 +4,13 @@
 package org.ohmstead.workbench.table;
 
 import java.util.List;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Table;
 
 /** Rows of a table that is only looked at, as text for a spreadsheet. */
 public final class CopiedTable {
@@ -25,6 +28,17 @@ public final class CopiedTable {
 
     private static String plain(String cell) {
         return cell.replace('\u00a0', ' ').replaceAll("[\\t\\r\\n]+", " ");
+    }
+
+    /** Has Ctrl+C (on macOS Cmd+C) copy the selected rows of a table, and Ctrl+A select all of them. */
+    public static void onKeys(Table table, Runnable copy) {
+        table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
+            if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
+                copy.run();
+            } else if (event.stateMask == SWT.MOD1 && event.keyCode == 'a') {
+                table.selectAll();
+            }
+        }));
     }
 
     /** Puts a text on the clipboard; an empty one leaves there what is on it. */

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.jface.layout.PixelConverter;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
@@ -98,13 +97,7 @@ final class TextTable {
             column.setWidth(converter.convertWidthInCharsToPixels(head.widthChars() + PADDING_CHARS));
         }
         table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
-        table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
-            if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
-                copy();
-            } else if (event.stateMask == SWT.MOD1 && event.keyCode == 'a') {
-                table.selectAll();
-            }
-        }));
+        CopiedTable.onKeys(table, this::copy);
         new CellHover(table, this::hover);
         Menu menu = new Menu(table);
         MenuItem copied = new MenuItem(menu, SWT.PUSH);

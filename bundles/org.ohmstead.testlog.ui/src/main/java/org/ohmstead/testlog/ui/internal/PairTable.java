@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
@@ -45,13 +44,7 @@ final class PairTable {
                                 + " than the uncertainty of the difference.");
         filling = new Slices(table);
         table.addListener(SWT.Resize, event -> share());
-        table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
-            if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
-                copy();
-            } else if (event.stateMask == SWT.MOD1 && event.keyCode == 'a') {
-                table.selectAll();
-            }
-        }));
+        CopiedTable.onKeys(table, this::copy);
         new CellHover(table, this::hover);
     }
 

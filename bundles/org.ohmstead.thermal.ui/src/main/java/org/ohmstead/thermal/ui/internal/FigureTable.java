@@ -57,13 +57,7 @@ final class FigureTable extends Composite {
             made.setWidth(column < WIDEST.length ? gc.stringExtent(WIDEST[column]).x + PADDING : LEAST_REMARK);
         }
         gc.dispose();
-        table.addListener(SWT.KeyDown, event -> {
-            if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
-                copy();
-            } else if (event.stateMask == SWT.MOD1 && event.keyCode == 'a') {
-                table.selectAll();
-            }
-        });
+        CopiedTable.onKeys(table, this::copy);
         new CellHover(
                 table,
                 (row, column) ->
