@@ -167,17 +167,7 @@ public final class LogLines {
         notes.add("There it is entry \"" + entry.id() + "\" with the hash " + entry.hash() + ", found by "
                 + from.procedureId() + " " + from.procedureVersion() + ".");
         notes.addAll(reading.notes());
-        return new Reading(
-                reading.stepId(),
-                reading.mode(),
-                reading.loadId(),
-                reading.nominalLoadOhms(),
-                reading.stimulus(),
-                reading.endPoint(),
-                reading.takenAt(),
-                reading.conditions(),
-                reading.channels(),
-                new Provenance(
+        return reading.withProvenance(new Provenance(
                         settings.projectRevision(),
                         TableReading.PROCEDURE,
                         TableReading.PROCEDURE_VERSION,
@@ -185,7 +175,7 @@ public final class LogLines {
                         from.operator(),
                         from.instruments(),
                         from.captures(),
-                        from.specimen()),
-                notes);
+                        from.specimen()))
+                .withNotes(notes);
     }
 }

@@ -87,4 +87,33 @@ public record ChannelReading(
                 harmonics,
                 List.of());
     }
+
+    /**
+     * Returns the drive in dB at which the channel gave its power: between the two levels around it, interpolated over the power in
+     * dB; that of the end level when the power lies at or beyond it; empty without levels.
+     */
+    public OptionalDouble endPointDriveDb() {
+        if (sweep.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        SweepPoint below = sweep.get(0);
+        if (powerWatts <= below.powerWatts()) {
+            return OptionalDouble.of(below.driveDb());
+        }
+        for (SweepPoint above : sweep) {
+            if (above.powerWatts() >= powerWatts) {
+                return OptionalDouble.of(driveDbBetween(below, above));
+            }
+            below = above;
+        }
+        return OptionalDouble.of(below.driveDb());
+    }
+
+    private double driveDbBetween(SweepPoint below, SweepPoint above) {
+        if (!(below.powerWatts() > 0) || above.powerWatts() <= below.powerWatts()) {
+            return above.driveDb();
+        }
+        double share = Math.log(powerWatts / below.powerWatts()) / Math.log(above.powerWatts() / below.powerWatts());
+        return below.driveDb() + share * (above.driveDb() - below.driveDb());
+    }
 }

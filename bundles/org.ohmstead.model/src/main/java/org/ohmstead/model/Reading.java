@@ -57,4 +57,52 @@ public record Reading(
                 .min(Comparator.comparingDouble(ChannelReading::powerWatts))
                 .orElseThrow();
     }
+
+    /** Returns this reading with other channels. */
+    public Reading withChannels(List<ChannelReading> newChannels) {
+        return new Reading(
+                stepId,
+                mode,
+                loadId,
+                nominalLoadOhms,
+                stimulus,
+                endPoint,
+                takenAt,
+                conditions,
+                newChannels,
+                provenance,
+                notes);
+    }
+
+    /** Returns this reading with another account of what it depended on. */
+    public Reading withProvenance(Provenance newProvenance) {
+        return new Reading(
+                stepId,
+                mode,
+                loadId,
+                nominalLoadOhms,
+                stimulus,
+                endPoint,
+                takenAt,
+                conditions,
+                channels,
+                newProvenance,
+                notes);
+    }
+
+    /** Returns this reading with other notes. */
+    public Reading withNotes(List<String> newNotes) {
+        return new Reading(
+                stepId,
+                mode,
+                loadId,
+                nominalLoadOhms,
+                stimulus,
+                endPoint,
+                takenAt,
+                conditions,
+                channels,
+                provenance,
+                newNotes);
+    }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ohmstead.model.CaptureUsed;
@@ -17,7 +16,6 @@ import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
-import org.ohmstead.model.SweepPoint;
 import org.ohmstead.testlog.LogEntry;
 
 /** The table of readings: a row for each channel of each reading. Headings name the unit. */
@@ -137,7 +135,7 @@ public final class ReadingColumns {
         cells.add(Cell.of(channel.thdFRatio() * 100));
         cells.add(Cell.of(channel.supplyVolts()));
         cells.add(Cell.of(channel.supplyAmps()));
-        cells.add(Cell.of(driveDb(channel)));
+        cells.add(Cell.of(channel.endPointDriveDb()));
         cells.add(Cell.of(reading.conditions().ambientCelsius()));
         cells.add(Cell.of(reading.conditions().caseCelsius()));
     }
@@ -159,35 +157,5 @@ public final class ReadingColumns {
 
     static Cell word(Enum<?> value) {
         return Cell.of(value.name().toLowerCase(Locale.ROOT));
-    }
-
-    /**
-     * Returns the drive at which the channel gave its power: interpolated over the power in dB between the two levels around it, that of
-     * the end level where the power lies at or beyond it.
-     */
-    private static OptionalDouble driveDb(ChannelReading channel) {
-        List<SweepPoint> sweep = channel.sweep();
-        if (sweep.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        SweepPoint below = sweep.get(0);
-        if (channel.powerWatts() <= below.powerWatts()) {
-            return OptionalDouble.of(below.driveDb());
-        }
-        for (SweepPoint above : sweep) {
-            if (above.powerWatts() >= channel.powerWatts()) {
-                return OptionalDouble.of(between(below, above, channel.powerWatts()));
-            }
-            below = above;
-        }
-        return OptionalDouble.of(below.driveDb());
-    }
-
-    private static double between(SweepPoint below, SweepPoint above, double powerWatts) {
-        if (!(below.powerWatts() > 0) || above.powerWatts() <= below.powerWatts()) {
-            return above.driveDb();
-        }
-        double share = Math.log(powerWatts / below.powerWatts()) / Math.log(above.powerWatts() / below.powerWatts());
-        return below.driveDb() + share * (above.driveDb() - below.driveDb());
     }
 }

@@ -17,18 +17,9 @@ public final class ReadingKey {
     /** Returns the key, 64 hexadecimal digits. */
     public static String of(Reading reading) {
         Provenance provenance = reading.provenance();
-        Reading bare = new Reading(
-                reading.stepId(),
-                reading.mode(),
-                reading.loadId(),
-                reading.nominalLoadOhms(),
-                reading.stimulus(),
-                reading.endPoint(),
-                reading.takenAt(),
-                reading.conditions(),
-                reading.channels(),
-                new Provenance(ANY, ANY, ANY, ANY, "", List.of(), List.of(), provenance.specimen()),
-                List.of());
+        Reading bare = reading.withProvenance(
+                        new Provenance(ANY, ANY, ANY, ANY, "", List.of(), List.of(), provenance.specimen()))
+                .withNotes(List.of());
         return Sha256.hex(ReadingJson.toCanonicalText(bare));
     }
 }

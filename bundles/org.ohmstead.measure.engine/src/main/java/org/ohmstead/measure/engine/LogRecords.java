@@ -115,24 +115,14 @@ final class LogRecords {
 
     /** Returns the reading of power, with its recordings named as they lie in the store. */
     Optional<Reading> reading() {
-        return run.result()
-                .power()
-                .map(reading -> new Reading(
-                        reading.stepId(),
-                        reading.mode(),
-                        reading.loadId(),
-                        reading.nominalLoadOhms(),
-                        reading.stimulus(),
-                        reading.endPoint(),
-                        reading.takenAt(),
-                        reading.conditions(),
-                        reading.channels().stream().map(this::channel).toList(),
-                        provenance(
-                                reading.provenance().instruments(),
-                                reading.provenance().captures().stream()
-                                        .map(capture -> byContent.get(capture.sha256()))
-                                        .toList()),
-                        notes(reading.notes())));
+        return run.result().power().map(reading -> reading.withChannels(
+                        reading.channels().stream().map(this::channel).toList())
+                .withProvenance(provenance(
+                        reading.provenance().instruments(),
+                        reading.provenance().captures().stream()
+                                .map(capture -> byContent.get(capture.sha256()))
+                                .toList()))
+                .withNotes(notes(reading.notes())));
     }
 
     private ChannelReading channel(ChannelReading channel) {

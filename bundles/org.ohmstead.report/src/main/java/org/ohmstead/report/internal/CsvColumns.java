@@ -113,7 +113,7 @@ public final class CsvColumns {
         cells.add(number(channel.thdFRatio() * 100));
         cells.add(number(channel.supplyVolts()));
         cells.add(number(channel.supplyAmps()));
-        cells.add(number(Evidence.driveDb(channel)));
+        cells.add(number(channel.endPointDriveDb()));
         cells.add(number(reading.conditions().ambientCelsius()));
         cells.add(number(reading.conditions().caseCelsius()));
     }

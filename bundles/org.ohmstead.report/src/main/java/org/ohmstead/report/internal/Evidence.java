@@ -5,7 +5,6 @@ package org.ohmstead.report.internal;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.EndPointOutcome;
@@ -13,7 +12,6 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Step;
-import org.ohmstead.model.SweepPoint;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.report.SheetReading;
 import org.ohmstead.testlog.budget.ReadingBudget;
@@ -107,36 +105,6 @@ final class Evidence {
     String power(ChannelReading channel) {
         return Words.bound(channel.outcome())
                 + Rounding.of(channel.powerWatts(), expanded(channel)).text();
-    }
-
-    /**
-     * Returns the drive in dB at which the channel gave its power: between the two levels around it, interpolated over the power in
-     * dB; that of the end level when the power lies at or beyond it; empty without levels.
-     */
-    static OptionalDouble driveDb(ChannelReading channel) {
-        List<SweepPoint> sweep = channel.sweep();
-        if (sweep.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        SweepPoint below = sweep.get(0);
-        if (channel.powerWatts() <= below.powerWatts()) {
-            return OptionalDouble.of(below.driveDb());
-        }
-        for (SweepPoint above : sweep) {
-            if (above.powerWatts() >= channel.powerWatts()) {
-                return OptionalDouble.of(between(below, above, channel.powerWatts()));
-            }
-            below = above;
-        }
-        return OptionalDouble.of(below.driveDb());
-    }
-
-    private static double between(SweepPoint below, SweepPoint above, double powerWatts) {
-        if (!(below.powerWatts() > 0) || above.powerWatts() <= below.powerWatts()) {
-            return above.driveDb();
-        }
-        double share = Math.log(powerWatts / below.powerWatts()) / Math.log(above.powerWatts() / below.powerWatts());
-        return below.driveDb() + share * (above.driveDb() - below.driveDb());
     }
 
     static boolean reached(ChannelReading channel) {

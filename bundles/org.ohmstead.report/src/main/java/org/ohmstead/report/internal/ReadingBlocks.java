@@ -57,7 +57,7 @@ final class ReadingBlocks {
                 channel.channel(),
                 Figures.fixed(channel.supplyVolts(), 2),
                 Figures.fixed(channel.supplyAmps(), 1),
-                Figures.fixed(Evidence.driveDb(channel), 1),
+                Figures.fixed(channel.endPointDriveDb(), 1),
                 evidence.power(channel),
                 Figures.significant(channel.thdFRatio() * 100, 3),
                 Words.of(channel.outcome()));
