@@ -3,11 +3,9 @@
 
 package org.ohmstead.jobs;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,16 +14,12 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import org.ohmstead.model.Project;
-import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
-import org.ohmstead.testlog.shared.HandOver;
 import org.ohmstead.testlog.shared.HandOverReport;
-import org.ohmstead.testlog.shared.LabAddress;
 import org.ohmstead.testlog.shared.LabCredentials;
 import org.ohmstead.testlog.shared.LabProject;
 import org.ohmstead.testlog.shared.LabSync;
 import org.ohmstead.testlog.shared.LabSyncState;
-import org.ohmstead.testlog.shared.SharedLab;
 import org.ohmstead.testlog.shared.SharedLabException;
 
 /**
@@ -77,17 +71,8 @@ public final class LabSharing implements AutoCloseable {
 
     private static HandOverReport handOver(LabProject lab, Map<String, String> environment)
             throws SharedLabException, TestLogException {
-        LabAddress address = lab.address();
-        LabCredentials credentials =
-                LabCredentials.find(address, environment, Path.of(System.getProperty("user.home", "")));
-        Path file = lab.folder().resolve(TestLog.FILE_NAME);
-        if (!Files.exists(file)) {
-            return new HandOverReport(List.of());
-        }
-        try (TestLog log = TestLog.openReadOnly(file);
-                SharedLab shared = SharedLab.connect(address, credentials)) {
-            return new HandOver(shared, lab.origin()).run(log.rows());
-        }
+        Path home = Path.of(System.getProperty("user.home", ""));
+        return lab.handOver(LabCredentials.find(lab.address(), environment, home));
     }
 
     private HandOverReport counted(LabSync.Work work) throws SharedLabException, TestLogException {

@@ -52,14 +52,18 @@ public record LabProject(SharedLog settings, Path folder, String title, String a
         return new ChainOrigin(settings.bench(), title, amplifier);
     }
 
-    /** Hands over what is new in the project's log, over a connection of its own. A project without a log has nothing new. */
-    public HandOverReport handOver() throws SharedLabException, TestLogException {
+    /**
+     * Hands over what is new in the project's log, over a connection of its own. A project without a log has nothing new.
+     *
+     * @param credentials with which to connect
+     */
+    public HandOverReport handOver(LabCredentials credentials) throws SharedLabException, TestLogException {
         Path file = folder.resolve(TestLog.FILE_NAME);
         if (!Files.exists(file)) {
             return new HandOverReport(List.of());
         }
         try (TestLog log = TestLog.openReadOnly(file);
-                SharedLab lab = connect()) {
+                SharedLab lab = SharedLab.connect(address(), credentials)) {
             return new HandOver(lab, origin()).run(log.rows());
         }
     }
