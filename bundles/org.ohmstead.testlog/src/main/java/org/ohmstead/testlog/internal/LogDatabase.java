@@ -24,8 +24,8 @@ import org.sqlite.SQLiteDataSource;
 public final class LogDatabase {
     private static final byte[] FILE_MARK = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
-    /** SQLite's result code for a lock that another connection holds. */
-    private static final int SQLITE_BUSY = 5;
+    /** Of a new log; a reading takes more than SQLite's usual page has room for two of. */
+    private static final int PAGE_BYTES = 8192;
 
     private static final long RETRY_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
@@ -62,7 +62,7 @@ public final class LogDatabase {
             try {
                 return prepared(file, busySeconds);
             } catch (SQLException busy) {
-                if (busy.getErrorCode() != SQLITE_BUSY || System.nanoTime() > end) {
+                if (!LogFailures.meansBusy(busy) || System.nanoTime() > end) {
                     throw busy;
                 }
                 LockSupport.parkNanos(RETRY_NANOS);
@@ -146,6 +146,7 @@ public final class LogDatabase {
         config.setBusyTimeout(busySeconds * 1000);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        config.setPageSize(PAGE_BYTES);
         return config;
     }
 

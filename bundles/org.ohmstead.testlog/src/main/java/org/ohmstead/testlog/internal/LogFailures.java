@@ -52,6 +52,16 @@ public final class LogFailures {
                 || code == SQLiteErrorCode.SQLITE_ERROR;
     }
 
+    /** Returns whether another connection keeps the file busy. */
+    public static boolean meansBusy(SQLException failure) {
+        return primaryCode(failure) == SQLiteErrorCode.SQLITE_BUSY;
+    }
+
+    /** Returns whether a rule of the file refuses a change. */
+    static boolean meansConstraint(SQLException failure) {
+        return primaryCode(failure) == SQLiteErrorCode.SQLITE_CONSTRAINT;
+    }
+
     /** Returns whether the disk, the system or another program is to blame. */
     public static boolean meansOutside(SQLException failure) {
         return switch (primaryCode(failure)) {

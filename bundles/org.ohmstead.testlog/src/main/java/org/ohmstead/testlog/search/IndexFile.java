@@ -18,6 +18,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import org.ohmstead.testlog.internal.LogFailures;
 import org.ohmstead.testlog.internal.Witness;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -30,6 +33,7 @@ final class IndexFile implements AutoCloseable {
     static final int VERSION = 1;
 
     private static final int BUSY_MILLIS = 20_000;
+    private static final long RETRY_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
     private static final int CACHE_KIBIBYTES = 16_384;
 
     /** Blocks are large, and a large page takes one reading where small ones take many. */
@@ -83,6 +87,22 @@ final class IndexFile implements AutoCloseable {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl(
                 "jdbc:sqlite:" + file.map(path -> path.toUri().toASCIIString()).orElse(":memory:"));
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(BUSY_MILLIS);
+        while (true) {
+            try {
+                return prepared(source);
+            } catch (SQLException busy) {
+                if (!LogFailures.meansBusy(busy) || System.nanoTime() > end) {
+                    throw busy;
+                }
+                // Of two that make the file at the same moment the database refuses one at once, without waiting for
+                // the other.
+                LockSupport.parkNanos(RETRY_NANOS);
+            }
+        }
+    }
+
+    private static IndexFile prepared(SQLiteDataSource source) throws SQLException, BlockCode.DamagedException {
         boolean ready = false;
         IndexFile index = new IndexFile(source.getConnection());
         try {
@@ -97,9 +117,13 @@ final class IndexFile implements AutoCloseable {
     }
 
     private void prepare() throws SQLException, BlockCode.DamagedException {
+        // As of one moment: somebody else may just be making the file, and half of what that changes would look like
+        // damage.
+        execute("BEGIN");
         int application = number("PRAGMA application_id");
         int version = number("PRAGMA user_version");
         boolean isNew = application == 0 && version == 0 && number("SELECT count(*) FROM sqlite_schema") == 0;
+        commit();
         if (!isNew && (application != APPLICATION_ID || version != VERSION)) {
             throw new BlockCode.DamagedException("it is of another version or of another program");
         }
@@ -256,7 +280,7 @@ final class IndexFile implements AutoCloseable {
         return Witness.read(connection);
     }
 
-    /** Remembers the furthest end that was seen of a log's own chain, instead of what was remembered before. */
+    /** Remembers the furthest end that was seen of a log's own chain, instead of what was remembered; the caller holds the transaction. */
     void setWitness(Witness witness) throws SQLException {
         execute("DELETE FROM witness");
         try (PreparedStatement statement =

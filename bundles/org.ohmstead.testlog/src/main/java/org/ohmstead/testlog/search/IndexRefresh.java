@@ -55,7 +55,10 @@ final class IndexRefresh {
                 takeAll(chains);
                 commit();
                 synchronized (lock) {
-                    witness(chains);
+                    Optional<Witness> seen = seen(chains);
+                    if (seen.isPresent() && isFurther(seen.get())) {
+                        changing(() -> witness(seen.get()));
+                    }
                 }
                 if (added > 0 && !progress.cancelled()) {
                     rankTexts();
@@ -162,10 +165,10 @@ final class IndexRefresh {
 
     /** Something done in a transaction. */
     private interface Work {
-        void run() throws SQLException, BlockCode.DamagedException, OvertakenException;
+        void run() throws SQLException, BlockCode.DamagedException, TestLogException, OvertakenException;
     }
 
-    private void commit() throws SQLException, BlockCode.DamagedException, OvertakenException {
+    private void commit() throws SQLException, BlockCode.DamagedException, TestLogException, OvertakenException {
         if (batch.isEmpty()) {
             return;
         }
@@ -185,7 +188,8 @@ final class IndexRefresh {
         progress.indexed(content.rows(), Math.max(total, content.rows()));
     }
 
-    private void changing(Work work) throws SQLException, BlockCode.DamagedException, OvertakenException {
+    private void changing(Work work)
+            throws SQLException, BlockCode.DamagedException, TestLogException, OvertakenException {
         file.begin();
         boolean done = false;
         try {
@@ -200,7 +204,7 @@ final class IndexRefresh {
     }
 
     /** Works the order of the texts out when many have come; the index may be searched meanwhile. */
-    private void rankTexts() throws SQLException, BlockCode.DamagedException, OvertakenException {
+    private void rankTexts() throws SQLException, BlockCode.DamagedException, TestLogException, OvertakenException {
         List<Words> words = new ArrayList<>();
         synchronized (lock) {
             if (!TextRanks.wanted(file, content)) {
@@ -224,26 +228,33 @@ final class IndexRefresh {
         }
     }
 
-    /** Remembers how far the log's own chain went; a place that is not in the log any more stays remembered. */
-    private void witness(List<ChainInfo> chains) throws SQLException, TestLogException {
-        Optional<ChainInfo> own = chains.stream()
+    /** Returns how far the log's own chain is known, or empty when it is not. */
+    private Optional<Witness> seen(List<ChainInfo> chains) {
+        return chains.stream()
                 .filter(chain -> chain.label().isEmpty() && chain.entries() > 0)
+                .map(ChainInfo::chain)
+                .filter(reached::containsKey)
+                .map(chain -> new Witness(
+                        chain, reached.get(chain).sequence(), reached.get(chain).hash()))
                 .findFirst();
-        if (own.isEmpty() || reached.get(own.get().chain()) == null) {
-            return;
+    }
+
+    /** Remembers how far the log's own chain went, unless somebody has meanwhile seen it go further; the caller holds the transaction. */
+    private void witness(Witness seen) throws SQLException, TestLogException {
+        if (isFurther(seen)) {
+            file.setWitness(seen);
         }
-        String chain = own.get().chain();
-        IndexFile.Reached now = reached.get(chain);
+    }
+
+    /** A place that is remembered but not in the log any more stays remembered. */
+    private boolean isFurther(Witness seen) throws SQLException, TestLogException {
         Optional<Witness> known = file.witness();
-        boolean sameChain = known.isPresent() && known.get().chain().equals(chain);
-        boolean further = !sameChain
-                || now.sequence() > known.get().sequence()
+        boolean sameChain = known.isPresent() && known.get().chain().equals(seen.chain());
+        return !sameChain
+                || seen.sequence() > known.get().sequence()
                         && holds(
-                                chain,
+                                seen.chain(),
                                 new IndexFile.Reached(
                                         known.get().sequence(), known.get().hash()));
-        if (further) {
-            file.setWitness(new Witness(chain, now.sequence(), now.hash()));
-        }
     }
 }

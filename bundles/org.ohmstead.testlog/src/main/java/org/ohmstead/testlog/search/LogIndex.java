@@ -89,7 +89,9 @@ public final class LogIndex implements AutoCloseable {
             IndexFile.delete(noUse);
             file = IndexFile.open(path);
             if (witness.isPresent()) {
+                file.begin();
                 file.setWitness(witness.get());
+                file.commit();
             }
             kept = true;
         } catch (SQLException | IOException | BlockCode.DamagedException cannot) {
