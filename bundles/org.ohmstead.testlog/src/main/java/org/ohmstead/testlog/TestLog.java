@@ -7,12 +7,14 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
@@ -48,6 +50,8 @@ public final class TestLog implements AutoCloseable {
 
     /** What stands for the hash before the first entry: 64 zeros. */
     public static final String FIRST_PREVIOUS_HASH = ChainedRow.FIRST_PREVIOUS_HASH;
+
+    private static final String NOT_ADDED = "The entry was not added";
 
     private final Path file;
     private final Clock clock;
@@ -104,7 +108,8 @@ public final class TestLog implements AutoCloseable {
      * @throws TestLogException when it could not be added; then the log is as before
      */
     public LogEntry append(Reading reading) throws TestLogException {
-        return EntryBodies.added(insert(EntryKind.READING, ReadingJson.toCanonicalText(reading)), reading);
+        String body = ReadingJson.toCanonicalText(reading);
+        return insert(EntryKind.READING, body, (row, recordedAt) -> EntryBodies.added(row, recordedAt, reading));
     }
 
     /**
@@ -115,7 +120,8 @@ public final class TestLog implements AutoCloseable {
      * @throws TestLogException when it could not be added; then the log is as before
      */
     public LogEntry append(MeasuredFigures figures) throws TestLogException {
-        return EntryBodies.added(insert(EntryKind.FIGURES, MeasuredFiguresJson.toCanonicalText(figures)), figures);
+        String body = MeasuredFiguresJson.toCanonicalText(figures);
+        return insert(EntryKind.FIGURES, body, (row, recordedAt) -> EntryBodies.added(row, recordedAt, figures));
     }
 
     /**
@@ -127,7 +133,7 @@ public final class TestLog implements AutoCloseable {
     public synchronized List<LogEntry> append(Reading reading, MeasuredFigures figures) throws TestLogException {
         String readingText = ReadingJson.toCanonicalText(reading);
         String figuresText = MeasuredFiguresJson.toCanonicalText(figures);
-        String recordedAt = now();
+        String recordedAt = now().toString();
         return change(
                 "The entries were not added",
                 () -> List.of(
@@ -199,7 +205,7 @@ public final class TestLog implements AutoCloseable {
     }
 
     private synchronized JoinReport joinWhole(TestLog other, String name, String who) throws TestLogException {
-        String recordedAt = now();
+        String recordedAt = now().toString();
         return change("The other log was not joined", () -> {
             Joining joining = new Joining(table, joined, rows, other.rows(), name);
             List<LogEntry> joins = new ArrayList<>();
@@ -227,24 +233,32 @@ public final class TestLog implements AutoCloseable {
     }
 
     private synchronized LogEntry add(EntryKind kind, String body, Optional<String> target) throws TestLogException {
-        String recordedAt = now();
-        return change("The entry was not added", () -> {
+        String recordedAt = now().toString();
+        return change(NOT_ADDED, () -> {
             if (target.isPresent()) {
-                requireVoidable(target.get());
+                voids.requireVoidable(target.get());
             }
             return entry(table.insert(kind, recordedAt, body));
         });
     }
 
-    private synchronized ChainedRow insert(EntryKind kind, String body) throws TestLogException {
-        String recordedAt = now();
-        return change("The entry was not added", () -> table.insert(kind, recordedAt, body));
+    private synchronized LogEntry insert(EntryKind kind, String body, BiFunction<ChainedRow, Instant, LogEntry> added)
+            throws TestLogException {
+        Instant moment = now();
+        String recordedAt = moment.toString();
+        Optional<ChainedRow> row = guard(NOT_ADDED, () -> table.insertAtOnce(kind, recordedAt, body));
+        return added.apply(
+                row.isPresent() ? row.get() : change(NOT_ADDED, () -> table.insert(kind, recordedAt, body)), moment);
     }
 
     private <T> T change(String whatHappened, Transaction.Work<T> work) throws TestLogException {
+        return guard(whatHappened, () -> transaction.run(work));
+    }
+
+    private <T> T guard(String whatHappened, LogFailures.Action<T> action) throws TestLogException {
         boolean done = false;
         try {
-            T result = LogFailures.guard(file, whatHappened, () -> transaction.run(work));
+            T result = LogFailures.guard(file, whatHappened, action);
             done = true;
             return result;
         } finally {
@@ -262,27 +276,8 @@ public final class TestLog implements AutoCloseable {
         return "the log " + file;
     }
 
-    private String now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
-    }
-
-    private void requireVoidable(String target) throws SQLException, TestLogException {
-        if (target.indexOf('/') >= 0) {
-            throw new TestLogException("The entry " + target
-                    + " came with another log. Void it in that log and join it again, so that both agree.");
-        }
-        ChainedRow row = table.byId(target)
-                .orElseThrow(() -> new TestLogException(
-                        "There is no entry " + target + " in the log. List the log and check the id."));
-        if (EntryKind.VOID.word().equals(row.kind())) {
-            throw new TestLogException("The entry " + target
-                    + " is a void itself and cannot be taken back. Take the reading again, or add a note.");
-        }
-        VoidNote already = voids.upToDate().get(target);
-        if (already != null) {
-            throw new TestLogException("The entry " + target + " was already voided by " + already.voidId()
-                    + ", for this reason: " + already.reason() + ". Nothing needs to be done.");
-        }
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** Returns the entries that a query wants, in the order of the log. */

@@ -88,6 +88,26 @@ class TestLogTest {
     }
 
     @Test
+    void twoThatHaveTheFileOpenAddInTurnToOneChain() throws Exception {
+        try (TestLog first = TestLog.open(file());
+                TestLog second = TestLog.open(file())) {
+            for (int number = 0; number < 6; number++) {
+                addTwo(number % 3 == 0 ? first : second, number);
+            }
+            assertEquals(
+                    List.of("R0001", "N0001", "R0002", "N0002", "R0003", "N0003", "R0004", "N0004", "R0005", "N0005"),
+                    ids(first.entries(LogQuery.everything())).subList(0, 10));
+            assertEquals(List.of(), second.verify().faults());
+            assertEquals(12, second.verify().entriesChecked());
+        }
+    }
+
+    private static void addTwo(TestLog log, int number) throws TestLogException {
+        log.append(SampleReadings.reading(number));
+        log.note("After " + number + ".", "");
+    }
+
+    @Test
     void aVoidedReadingStaysButDoesNotCount() throws Exception {
         try (TestLog log = TestLog.open(file())) {
             log.append(SampleReadings.reading(1));

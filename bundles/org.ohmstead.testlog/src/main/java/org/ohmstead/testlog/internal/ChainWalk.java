@@ -119,10 +119,17 @@ public final class ChainWalk {
         if (!RowShape.isTime(row.recordedAt)) {
             fault(VerifyFault.Kind.UNREADABLE, row, "has a time that is none, \"" + RawRow.text(row.recordedAt) + "\"");
         }
-        if (fromOutside || !hashFits || saysSomethingAboutOthers(kind) || !isObject(row.body)) {
+        checkBody(row, kind, hashFits && !fromOutside);
+    }
+
+    private void checkBody(RawRow row, EntryKind kind, boolean ours) {
+        String target = ours && kind == EntryKind.VOID ? RowShape.voidTarget(row.body) : null;
+        if (target != null) {
+            checkTarget(row, target);
+        } else if (!ours || saysSomethingAboutOthers(kind) || !isObject(row.body)) {
             EntryBodies.Said said = EntryBodies.said(row.row(), kind);
             said.fault().ifPresent(why -> fault(VerifyFault.Kind.UNREADABLE, row, "cannot be read (" + why + ")"));
-            said.target().ifPresent(target -> checkTarget(row, target));
+            said.target().ifPresent(id -> checkTarget(row, id));
         }
     }
 

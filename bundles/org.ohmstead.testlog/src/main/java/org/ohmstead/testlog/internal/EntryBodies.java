@@ -107,16 +107,16 @@ public final class EntryBodies {
         return entry(row, kind, recordedAt, content(row, kind, label, recordedAt), label, voids);
     }
 
-    /** Returns the entry of a reading that was just added as a row. */
-    public static LogEntry added(ChainedRow row, Reading reading) {
+    /** Returns the entry of a reading that was just added as a row at a moment. */
+    public static LogEntry added(ChainedRow row, Instant recordedAt, Reading reading) {
         Content content = Content.NONE.withReading(reading);
-        return entry(row, EntryKind.READING, Instant.parse(row.recordedAt()), content, "", Map.of());
+        return entry(row, EntryKind.READING, recordedAt, content, "", Map.of());
     }
 
-    /** Returns the entry of figures that were just added as a row. */
-    public static LogEntry added(ChainedRow row, MeasuredFigures figures) {
+    /** Returns the entry of figures that were just added as a row at a moment. */
+    public static LogEntry added(ChainedRow row, Instant recordedAt, MeasuredFigures figures) {
         Content content = Content.NONE.withFigures(figures);
-        return entry(row, EntryKind.FIGURES, Instant.parse(row.recordedAt()), content, "", Map.of());
+        return entry(row, EntryKind.FIGURES, recordedAt, content, "", Map.of());
     }
 
     private static LogEntry entry(

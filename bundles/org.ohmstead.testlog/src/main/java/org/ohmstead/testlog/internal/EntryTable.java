@@ -11,17 +11,18 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.ChainedRow;
 
 /** The statements on the table of a log's own entries. */
 public final class EntryTable implements AutoCloseable {
     private static final String SELECT = "SELECT " + RowColumns.NAMES + " FROM entry ";
     private static final long UNKNOWN = -1;
+    private static final int LEAST_DIGITS = 4;
 
     private final Connection connection;
     private final Map<EntryKind, Long> lastNumbers = new EnumMap<>(EntryKind.class);
@@ -39,8 +40,35 @@ public final class EntryTable implements AutoCloseable {
     /** Adds an entry at the end of the chain. The caller holds the transaction, which keeps everybody else from adding. */
     public ChainedRow insert(EntryKind kind, String recordedAt, String body) throws SQLException {
         lookAtTail();
+        return insertBehindTail(kind, recordedAt, body);
+    }
+
+    /**
+     * Adds an entry at the end of the chain by one statement, which is a transaction of its own and takes less time than one that is
+     * begun and ended. Where the end of the chain is thought to be is only a guess, as somebody else may have added something since;
+     * then the trigger of the file refuses the entry.
+     *
+     * @return the row, or empty when the end of the chain is not where it was thought to be; nothing was added then
+     */
+    public Optional<ChainedRow> insertAtOnce(EntryKind kind, String recordedAt, String body) throws SQLException {
+        if (dataVersion == UNKNOWN || !lastNumbers.containsKey(kind)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(insertBehindTail(kind, recordedAt, body));
+        } catch (SQLException refused) {
+            if (LogFailures.meansConstraint(refused)) {
+                forgetTail();
+                return Optional.empty();
+            }
+            throw refused;
+        }
+    }
+
+    private ChainedRow insertBehindTail(EntryKind kind, String recordedAt, String body) throws SQLException {
         long number = lastNumber(kind) + 1;
-        String id = String.format(Locale.ROOT, "%c%04d", kind.idPrefix(), number);
+        String digits = Long.toString(number);
+        String id = kind.idPrefix() + "0".repeat(Math.max(0, LEAST_DIGITS - digits.length())) + digits;
         ChainedRow row = ChainedRow.chained(tailSequence + 1, kind.word(), id, recordedAt, body, tailHash);
         if (insertion == null) {
             insertion = connection.prepareStatement(
@@ -177,9 +205,21 @@ public final class EntryTable implements AutoCloseable {
         return triggers;
     }
 
-    /** Begins the database's own check of its file. */
-    FileCheck fileCheck(Path file) throws SQLException {
-        return FileCheck.of(file, connection);
+    /** Begins the database's own check of its file, with the lists of entries or without. */
+    FileCheck fileCheck(Path file, boolean withLists) throws SQLException {
+        return FileCheck.isLarge(file)
+                ? FileCheck.beside(file, connection, withLists)
+                : FileCheck.later(file, connection);
+    }
+
+    /** Returns whether the lists of entries are those that {@link ListCheck} knows. */
+    boolean hasUsualLists() throws SQLException {
+        return ListCheck.suits(connection);
+    }
+
+    /** Returns what is wrong with the lists of entries, or empty when nothing is. */
+    Optional<String> listFault(Path file, ListCheck lists) throws SQLException, TestLogException {
+        return lists.fault(file, connection);
     }
 
     @Override

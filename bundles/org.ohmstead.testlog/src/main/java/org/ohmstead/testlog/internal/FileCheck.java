@@ -24,31 +24,41 @@ final class FileCheck implements AutoCloseable {
     private static final long LARGE_BYTES = 1 << 25;
     private static final int BUSY_SECONDS = 20;
 
+    private final Path file;
     private final Statement statement;
     private final Optional<Connection> own;
+    private final boolean withLists;
     private final FutureTask<List<String>> check = new FutureTask<>(this::check);
     private boolean begun;
 
-    private FileCheck(Statement statement, Optional<Connection> own) {
+    private FileCheck(Path file, Statement statement, Optional<Connection> own, boolean withLists) {
+        this.file = file;
         this.statement = statement;
         this.own = own;
+        this.withLists = withLists;
     }
 
-    /** Begins to check the file of a large log; that of a small one is checked when its damages are asked for. */
-    static FileCheck of(Path file, Connection connection) throws SQLException {
-        FileCheck made = null;
-        if (file.toFile().length() > LARGE_BYTES) {
-            made = beside(file);
-        }
-        return made == null ? new FileCheck(connection.createStatement(), Optional.empty()) : made;
+    /** Returns whether a log is so large that its file is checked beside its entries. */
+    static boolean isLarge(Path file) {
+        return file.toFile().length() > LARGE_BYTES;
     }
 
-    private static FileCheck beside(Path file) throws SQLException {
-        Connection connection = another(file);
-        if (connection == null) {
-            return null;
+    /** Prepares to check a file when its damages are asked for. */
+    static FileCheck later(Path file, Connection connection) throws SQLException {
+        return new FileCheck(file, connection.createStatement(), Optional.empty(), true);
+    }
+
+    /**
+     * Begins to check the file of a log.
+     *
+     * @param withLists whether the lists that entries are found by are held against the entries
+     */
+    static FileCheck beside(Path file, Connection connection, boolean withLists) throws SQLException {
+        Connection another = another(file);
+        if (another == null) {
+            return later(file, connection);
         }
-        FileCheck made = new FileCheck(connection.createStatement(), Optional.of(connection));
+        FileCheck made = new FileCheck(file, another.createStatement(), Optional.of(another), withLists);
         made.begun = true;
         Thread thread = new Thread(made.check, "log file check");
         thread.setDaemon(true);
@@ -67,12 +77,21 @@ final class FileCheck implements AutoCloseable {
 
     private List<String> check() throws SQLException {
         List<String> damages = new ArrayList<>();
-        try (ResultSet result = statement.executeQuery("PRAGMA integrity_check(" + MOST_DAMAGES + ")")) {
+        long lengthBefore = file.toFile().length();
+        try (ResultSet result = statement.executeQuery(
+                "PRAGMA " + (withLists ? "integrity_check" : "quick_check") + "(" + MOST_DAMAGES + ")")) {
             while (result.next()) {
                 if (!"ok".equals(result.getString(1))) {
                     damages.add(RowColumns.text(result, 1));
                 }
             }
+        }
+        // What is cut off within an empty page loses nothing, so that the database does not miss it. A page that
+        // another program
+        // adds just now may be seen half, but not before and after the check.
+        if (lengthBefore == file.toFile().length()
+                && lengthBefore % LogSchema.number(statement.getConnection(), "PRAGMA page_size") != 0) {
+            damages.add("it ends within a page, at " + lengthBefore + " bytes");
         }
         return damages;
     }

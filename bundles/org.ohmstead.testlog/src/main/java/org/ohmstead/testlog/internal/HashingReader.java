@@ -19,7 +19,7 @@ import org.ohmstead.testlog.TestLogException;
  */
 final class HashingReader implements AutoCloseable {
     private static final int BATCH = 256;
-    private static final int MOST_WAITING = 16;
+    private static final int MOST_WAITING = 4;
 
     /** Takes one row after the other, with whether its content gives its hash. */
     @FunctionalInterface

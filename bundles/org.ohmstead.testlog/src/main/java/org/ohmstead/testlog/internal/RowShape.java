@@ -15,6 +15,7 @@ final class RowShape {
     private static final byte[][] WORDS = Arrays.stream(KINDS)
             .map(kind -> kind.word().getBytes(StandardCharsets.US_ASCII))
             .toArray(byte[][]::new);
+    private static final byte[] VOID_START = "{\"entryId\":\"".getBytes(StandardCharsets.US_ASCII);
     private static final String TIME_FORM = "0000-00-00T00:00:00";
     private static final int WITH_MILLIS = TIME_FORM.length() + 5;
     private static final int LAST_DAY_OF_ALL_MONTHS = 28;
@@ -29,6 +30,20 @@ final class RowShape {
             }
         }
         return null;
+    }
+
+    /** Returns the id that the body of a void begins with when it is as the log writes it, or null when it is not. */
+    static String voidTarget(byte[] body) {
+        int start = VOID_START.length;
+        if (body.length <= start || !Arrays.equals(body, 0, start, VOID_START, 0, start)) {
+            return null;
+        }
+        int end = start;
+        while (end < body.length && (body[end] >= 'A' && body[end] <= 'Z' || isDigit(body[end]))) {
+            end++;
+        }
+        boolean closed = end > start && end < body.length && body[end] == '"' && body[body.length - 1] == '}';
+        return closed ? new String(body, start, end - start, StandardCharsets.US_ASCII) : null;
     }
 
     /** Returns whether a text is a moment in the one form that it is written in. */

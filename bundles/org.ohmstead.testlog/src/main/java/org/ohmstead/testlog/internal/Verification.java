@@ -30,6 +30,7 @@ public final class Verification {
     private final List<JoinNote> joins = new ArrayList<>();
     private final Map<String, ChainWalk> partings = new HashMap<>();
     private final Set<String> partingHashes = new HashSet<>();
+    private Optional<ListCheck> lists = Optional.empty();
     private long checked;
     private String ownHead = ChainedRow.FIRST_PREVIOUS_HASH;
     private long ownLast;
@@ -50,9 +51,13 @@ public final class Verification {
     /** Checks everything and says what is wrong. */
     public VerifyReport run() throws TestLogException {
         part("The file's structure cannot be checked", () -> {
-            try (FileCheck check = table.fileCheck(file)) {
+            lists = knownLists();
+            try (FileCheck check = table.fileCheck(file, lists.isEmpty())) {
                 runEntries();
                 report(check.damages());
+            }
+            if (lists.isPresent()) {
+                checkLists(lists.get());
             }
         });
         checkWitness();
@@ -64,6 +69,16 @@ public final class Verification {
                             + " with a backup.");
         }
         return new VerifyReport(checked, ownHead, faults);
+    }
+
+    private Optional<ListCheck> knownLists() {
+        try {
+            boolean known = FileCheck.isLarge(file) && joined.chains().isEmpty() && table.hasUsualLists();
+            return known ? Optional.of(new ListCheck()) : Optional.empty();
+        } catch (SQLException damaged) {
+            // The parts that follow meet the same damage and say so.
+            return Optional.empty();
+        }
     }
 
     private void runEntries() throws TestLogException {
@@ -91,9 +106,23 @@ public final class Verification {
         }
     }
 
+    /** The lists of a chain that is whole are gone through; those of another one are left to the database. */
+    private void checkLists(ListCheck known) throws SQLException, TestLogException {
+        if (faults.isEmpty()) {
+            table.listFault(file, known).ifPresent(fault -> report(List.of(fault)));
+        } else {
+            try (FileCheck check = table.fileCheck(file, true)) {
+                report(check.damages());
+            }
+        }
+    }
+
     private void report(List<String> damages) {
         for (String damage : damages) {
-            whole(VerifyFault.Kind.FILE_DAMAGED, "The file is damaged: " + damage + ".");
+            String sentence = "The file is damaged: " + damage + ".";
+            if (faults.stream().noneMatch(fault -> fault.sentence().equals(sentence))) {
+                whole(VerifyFault.Kind.FILE_DAMAGED, sentence);
+            }
         }
     }
 
@@ -141,6 +170,7 @@ public final class Verification {
     }
 
     private void seeOwn(RawRow row) {
+        lists.ifPresent(known -> known.see(row));
         if (RowShape.kind(row.kind) == EntryKind.JOIN) {
             EntryBodies.joinNote(row.row()).ifPresent(joins::add);
         }

@@ -42,6 +42,26 @@ public final class VoidLedger {
         return byTarget;
     }
 
+    /** Refuses to take back what is not there, is joined or a void itself, or was taken back before. */
+    public void requireVoidable(String target) throws SQLException, TestLogException {
+        if (target.indexOf('/') >= 0) {
+            throw new TestLogException("The entry " + target
+                    + " came with another log. Void it in that log and join it again, so that both agree.");
+        }
+        ChainedRow row = table.byId(target)
+                .orElseThrow(() -> new TestLogException(
+                        "There is no entry " + target + " in the log. List the log and check the id."));
+        if (EntryKind.VOID.word().equals(row.kind())) {
+            throw new TestLogException("The entry " + target
+                    + " is a void itself and cannot be taken back. Take the reading again, or add a note.");
+        }
+        VoidNote already = upToDate().get(target);
+        if (already != null) {
+            throw new TestLogException("The entry " + target + " was already voided by " + already.voidId()
+                    + ", for this reason: " + already.reason() + ". Nothing needs to be done.");
+        }
+    }
+
     private long seen(long number) {
         return readUpTo.getOrDefault(number, 0L);
     }

@@ -8,13 +8,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** Writes the JSON Canonicalization Scheme of RFC 8785. */
 public final class CanonicalWriter {
+    private static final int USUAL_LENGTH = 2048;
     private static final int MOST_DIGITS_BEFORE_POINT = 21;
     private static final int TOO_FAR_BEHIND_POINT = -6;
 
@@ -22,7 +22,7 @@ public final class CanonicalWriter {
 
     /** Returns the canonical text of a value. */
     public static String write(JsonNode node) {
-        StringBuilder out = new StringBuilder();
+        StringBuilder out = new StringBuilder(USUAL_LENGTH);
         append(node, out);
         return out.toString();
     }
@@ -41,17 +41,22 @@ public final class CanonicalWriter {
     }
 
     private static void appendObject(JsonNode object, StringBuilder out) {
-        Map<String, JsonNode> sorted = new TreeMap<>();
-        object.properties().forEach(field -> sorted.put(field.getKey(), field.getValue()));
-        String separator = "{";
-        for (Map.Entry<String, JsonNode> field : sorted.entrySet()) {
-            out.append(separator);
-            appendText(field.getKey(), out);
-            out.append(':');
-            append(field.getValue(), out);
-            separator = ",";
+        String[] names = new String[object.size()];
+        int count = 0;
+        for (Iterator<String> each = object.fieldNames(); each.hasNext(); ) {
+            names[count++] = each.next();
         }
-        out.append(sorted.isEmpty() ? "{}" : "}");
+        Arrays.sort(names);
+        out.append('{');
+        for (int at = 0; at < count; at++) {
+            if (at > 0) {
+                out.append(',');
+            }
+            appendText(names[at], out);
+            out.append(':');
+            append(object.get(names[at]), out);
+        }
+        out.append('}');
     }
 
     private static void appendList(JsonNode list, StringBuilder out) {
