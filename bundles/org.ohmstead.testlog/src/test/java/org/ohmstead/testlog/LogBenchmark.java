@@ -29,7 +29,8 @@ import org.sqlite.SQLiteDataSource;
 public final class LogBenchmark {
     private static final int PAGE = 100;
     private static final int APPENDS = 300;
-    private static final int ROUNDS = 7;
+    private static final int ROUNDS = 40;
+    private static final int WARM_UP = 20;
     private static final String[] QUERIES = {
         "",
         "kind:note",
@@ -230,7 +231,7 @@ public final class LogBenchmark {
                     insert(insert, entry);
                 }
                 double byDriver = secondsSince(start);
-                if (round > 0) {
+                if (round >= WARM_UP) {
                     ratios.add(byDriver / byLog);
                     rates.add(APPENDS / byLog);
                 }
@@ -247,6 +248,7 @@ public final class LogBenchmark {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setPageSize(8192);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file);
         Connection connection = source.getConnection();
