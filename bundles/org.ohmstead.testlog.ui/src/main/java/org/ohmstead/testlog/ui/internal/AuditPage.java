@@ -11,16 +11,19 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
-/** A page of headings, paragraphs and whatever stands between, that scrolls when there is not room for all. */
+/**
+ * A page of headings, paragraphs and whatever stands between, that scrolls when there is not room for all. Breaking running text into lines
+ * takes some milliseconds each; so the parts are put into their places one in each turn of the event loop.
+ */
 final class AuditPage {
     private static final int LEAST_WIDTH = 260;
     private static final int MOST_WIDTH = 860;
@@ -29,7 +32,7 @@ final class AuditPage {
     private final Composite page;
     private final Font bold;
     private final List<Label> headings = new ArrayList<>();
-    private boolean due;
+    private final Slices placing;
 
     AuditPage(Composite parent) {
         scrolled = Ids.name(new ScrolledComposite(parent, SWT.V_SCROLL), "audit.page");
@@ -38,7 +41,7 @@ final class AuditPage {
         // A bar that came and went would change the width, and all running text would be broken into lines once more.
         scrolled.setAlwaysShowScrollBars(true);
         page = new Composite(scrolled, SWT.NONE);
-        Spacing.page(1).applyTo(page);
+        placing = new Slices(page);
         scrolled.setContent(page);
         bold = FontDescriptor.createFrom(page.getFont()).setStyle(SWT.BOLD).createFont(page.getDisplay());
         page.addDisposeListener(event -> bold.dispose());
@@ -78,14 +81,12 @@ final class AuditPage {
 
     /** Adds sentences, each after a dot. */
     void list(List<String> sentences) {
-        Composite list = new Composite(page, SWT.NONE);
-        Spacing.group(2).applyTo(list);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(list);
         for (String sentence : sentences) {
-            Label dot = new Label(list, SWT.NONE);
+            Composite line = row(2);
+            Label dot = new Label(line, SWT.NONE);
             dot.setText("\u2022");
             GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(dot);
-            Label words = new Label(list, SWT.WRAP);
+            Label words = new Label(line, SWT.WRAP);
             words.setText(sentence.replace("&", "&&"));
             GridDataFactory.fillDefaults()
                     .grab(true, false)
@@ -114,38 +115,45 @@ final class AuditPage {
         headings.forEach(label -> label.setForeground(Tones.of(label).accent()));
     }
 
-    /**
-     * Gives the page the height that it needs at its width, once for all that changes at a time; lines too long to read are not made.
-     */
+    /** Puts all parts into their places, soon, for the width that there is then; lines too long to read are not made. */
     void measure() {
-        if (!due) {
-            due = true;
-            scrolled.getDisplay().asyncExec(() -> {
-                due = false;
-                if (!scrolled.isDisposed()) {
-                    measureNow();
-                }
-            });
-        }
+        placing.clear();
+        placing.add(() -> {
+            int width = scrolled.getClientArea().width - 2 * Spacing.MARGIN;
+            if (width >= LEAST_WIDTH) { // else not laid out yet, or too narrow to read anything
+                place(page.getChildren(), 0, Spacing.MARGIN, Math.min(width, MOST_WIDTH));
+            }
+        });
     }
 
-    private void measureNow() {
-        int width = scrolled.getClientArea().width;
-        if (width < LEAST_WIDTH) {
-            return; // not laid out yet, or too narrow to read anything
+    /** Puts the next part that is shown below those before it, and has the one after it follow. */
+    private void place(Control[] parts, int next, int top, int width) {
+        int at = next;
+        while (at < parts.length && grid(parts[at]).exclude) {
+            at++;
         }
-        if (page.getLayout() instanceof GridLayout grid) {
-            grid.marginRight = Math.max(0, width - MOST_WIDTH - Spacing.MARGIN);
+        if (at == parts.length) {
+            scrolled.setMinHeight(top - Spacing.GAP + Spacing.MARGIN);
+            return;
         }
-        scrolled.setMinHeight(page.computeSize(width, SWT.DEFAULT, true).y);
-        if (page.getSize().x == width) {
-            page.layout(false, true);
-        }
+        Control part = parts[at];
+        GridData grid = grid(part);
+        int height = part.computeSize(width, grid.heightHint).y;
+        int partWidth =
+                grid.grabExcessHorizontalSpace ? width : Math.min(width, part.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+        part.setBounds(Spacing.MARGIN, top + grid.verticalIndent, partWidth, height);
+        int following = at + 1;
+        int below = top + grid.verticalIndent + height + Spacing.GAP;
+        placing.add(() -> place(parts, following, below, width));
+    }
+
+    private static GridData grid(Control part) {
+        return (GridData) part.getLayoutData();
     }
 
     /** Shows or hides something on the page. */
     static void show(Control part, boolean visible) {
         part.setVisible(visible);
-        ((GridData) part.getLayoutData()).exclude = !visible;
+        grid(part).exclude = !visible;
     }
 }

@@ -9,9 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -60,6 +64,33 @@ class AuditTest {
         assertTrue(text("audit.example").contains("of R0005 before it"), text("audit.example"));
         assertTrue(text("audit.chains").contains("it holds one chain"), text("audit.chains"));
         assertEquals(head, bench.find("audit.heads", Table.class).getItem(0).getText(3));
+    }
+
+    @Test
+    void itsPartsStandOneBelowTheOtherAtAnyWidth() throws Exception {
+        bench.withLog(Samples.six()).open();
+        show();
+        int wide = assertParts();
+        bench.shell.setSize(420, 600);
+        bench.settle();
+        int narrow = assertParts();
+        assertTrue(narrow > wide, "narrow text needs more lines: " + narrow + " against " + wide);
+    }
+
+    /** Returns the height that is scrolled. */
+    private int assertParts() {
+        ScrolledComposite page = bench.find("audit.page", ScrolledComposite.class);
+        int bottom = 0;
+        for (Control part : ((Composite) page.getContent()).getChildren()) {
+            if (part.isVisible()) {
+                Rectangle place = part.getBounds();
+                assertTrue(place.y > bottom && place.height > 0, part + " lies at " + place + ", below " + bottom);
+                assertTrue(place.x + place.width <= page.getClientArea().width, part + " lies at " + place);
+                bottom = place.y + place.height;
+            }
+        }
+        assertTrue(page.getMinHeight() > bottom, page.getMinHeight() + " for " + bottom);
+        return bottom;
     }
 
     @Test
