@@ -41,6 +41,25 @@ public enum FrequencyWeighting {
         return response(frequencyHz) / response(1000);
     }
 
+    /**
+     * Returns the phase in radians of the analogue filter that has the poles of the standard: an output wave leads the input by it. The
+     * standard sets no limits to it; a peak level depends on it.
+     *
+     * @param frequencyHz finite and above zero
+     * @throws IllegalArgumentException if the frequency is outside this range
+     */
+    public double phaseRadians(double frequencyHz) {
+        if (!Double.isFinite(frequencyHz) || frequencyHz <= 0) {
+            throw new IllegalArgumentException("frequencyHz must be finite and above 0, but is " + frequencyHz);
+        }
+        double outer = Math.PI - 2 * Math.atan(frequencyHz / F1_HZ) - 2 * Math.atan(frequencyHz / F4_HZ);
+        return switch (this) {
+            case A -> outer + Math.PI - Math.atan(frequencyHz / F2_HZ) - Math.atan(frequencyHz / F3_HZ);
+            case C -> outer;
+            case Z -> 0;
+        };
+    }
+
     private double response(double frequencyHz) {
         double square = frequencyHz * frequencyHz;
         double outer = F4_HZ * F4_HZ * square / ((square + F1_HZ * F1_HZ) * (square + F4_HZ * F4_HZ));

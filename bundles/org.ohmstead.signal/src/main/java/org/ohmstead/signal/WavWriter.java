@@ -3,21 +3,13 @@
 
 package org.ohmstead.signal;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes one WAV file: first beside its place, then moved there, so that a failure leaves no half file. */
+/** Writes a capture as one WAV file. */
 final class WavWriter {
     private static final int BLOCK_FRAMES = 4096;
-    private static final int HEADER_BYTES = 44;
 
     private WavWriter() {}
 
@@ -36,28 +28,9 @@ final class WavWriter {
         if (!format.floating()) {
             requireRoom(file, capture, format, scales);
         }
-        long dataBytes = (long) capture.size() * scales.length * format.bytes();
-        if (dataBytes + HEADER_BYTES + 1 > 0xFFFFFFFFL) {
-            throw new CaptureException(file.getFileName() + " cannot be written: " + dataBytes
-                    + " bytes are more than a WAV file can hold. Write a shorter part.");
-        }
-        Path target = file.toAbsolutePath();
-        try {
-            Path part = Files.createTempFile(target.getParent(), "wave", ".part");
-            try {
-                try (OutputStream out = Files.newOutputStream(part)) {
-                    out.write(header(format, scales.length, (int) rate, dataBytes));
-                    writeSamples(out, capture.channels(), format, scales);
-                    if (dataBytes % 2 == 1) {
-                        out.write(0);
-                    }
-                }
-                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(part);
-            }
-        } catch (IOException e) {
-            throw FileFailure.writing(file, e);
+        try (WavStream stream = WavStream.open(file, (int) rate, scales.length, format, capture.size())) {
+            writeSamples(stream, capture.channels(), scales);
+            stream.finish();
         }
     }
 
@@ -84,33 +57,19 @@ final class WavWriter {
         }
     }
 
-    private static byte[] header(WavFormat format, int channels, int rate, long dataBytes) {
-        int frameBytes = channels * format.bytes();
-        ByteBuffer header = ByteBuffer.allocate(HEADER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
-        header.put("RIFF".getBytes(StandardCharsets.US_ASCII));
-        header.putInt((int) (HEADER_BYTES - 8 + dataBytes + dataBytes % 2));
-        header.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII));
-        header.putInt(16).putShort((short) (format.floating() ? 3 : 1)).putShort((short) channels);
-        header.putInt(rate).putInt(rate * frameBytes);
-        header.putShort((short) frameBytes).putShort((short) format.bits());
-        header.put("data".getBytes(StandardCharsets.US_ASCII)).putInt((int) dataBytes);
-        return header.array();
-    }
-
-    private static void writeSamples(OutputStream out, List<Waveform> channels, WavFormat format, double[] scales)
-            throws IOException {
+    private static void writeSamples(WavStream stream, List<Waveform> channels, double[] scales)
+            throws CaptureException {
         int frames = channels.get(0).size();
-        ByteBuffer block = ByteBuffer.allocate(BLOCK_FRAMES * scales.length * format.bytes())
-                .order(ByteOrder.LITTLE_ENDIAN);
-        for (int i = 0; i < frames; i++) {
+        double[][] block = new double[scales.length][BLOCK_FRAMES];
+        for (int from = 0; from < frames; from += BLOCK_FRAMES) {
+            int count = Math.min(BLOCK_FRAMES, frames - from);
             for (int c = 0; c < scales.length; c++) {
-                double value = channels.get(c).raw()[i] / scales[c];
-                format.put(block, format.floating() ? value : Math.rint(value * format.fullScale()));
+                double[] samples = channels.get(c).raw();
+                for (int i = 0; i < count; i++) {
+                    block[c][i] = samples[from + i] / scales[c];
+                }
             }
-            if (!block.hasRemaining() || i == frames - 1) {
-                out.write(block.array(), 0, block.position());
-                block.clear();
-            }
+            stream.write(block, count);
         }
     }
 }

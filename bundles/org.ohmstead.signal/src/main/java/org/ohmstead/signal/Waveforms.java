@@ -22,7 +22,7 @@ public final class Waveforms {
         requireSampled(sampleRateHz, size, frequencyHz);
         double[] samples = new double[size];
         for (int i = 0; i < size; i++) {
-            samples[i] = voltsPeak * Math.sin(phase(frequencyHz, i, sampleRateHz) + phaseRadians);
+            samples[i] = voltsPeak * Math.sin(phaseRadians(frequencyHz, i, sampleRateHz) + phaseRadians);
         }
         return Waveform.wrap(sampleRateHz, samples);
     }
@@ -44,14 +44,26 @@ public final class Waveforms {
         double[] samples = new double[size];
         for (int i = 0; i < size; i++) {
             double level = pattern.isOn(i / sampleRateHz) ? voltsPeak : voltsPeak * pattern.lowRatio();
-            samples[i] = level * Math.sin(phase(frequencyHz, i, sampleRateHz));
+            samples[i] = level * Math.sin(phaseRadians(frequencyHz, i, sampleRateHz));
         }
         return Waveform.wrap(sampleRateHz, samples);
     }
 
-    private static double phase(double frequencyHz, int index, double sampleRateHz) {
-        double cycles = frequencyHz * index / sampleRateHz;
-        return 2 * Math.PI * (cycles - Math.floor(cycles));
+    /**
+     * Returns how far a tone that begins at phase zero has come at a sample: 2 pi f i / rate less whole turns. It is as good
+     * hours after the beginning as at the first sample, because the turns are counted with twice the digits of a double.
+     *
+     * @param frequencyHz finite
+     * @param index the sample, 0 for the first
+     * @param sampleRateHz samples per second, above zero
+     */
+    public static double phaseRadians(double frequencyHz, long index, double sampleRateHz) {
+        double perSample = frequencyHz / sampleRateHz;
+        // What the quotient lost: frequency = perSample * rate + remainder, exactly.
+        double lost = Math.fma(-perSample, sampleRateHz, frequencyHz) / sampleRateHz;
+        double turns = perSample * index;
+        double rest = Math.fma(perSample, index, -turns) + lost * index;
+        return 2 * Math.PI * (turns - Math.floor(turns) + rest);
     }
 
     private static void requireSampled(double sampleRateHz, int size, double frequencyHz) {
