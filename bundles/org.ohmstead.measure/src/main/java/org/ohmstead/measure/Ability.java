@@ -28,7 +28,9 @@ public enum Ability {
     /** Read the temperature of the amplifier's case. */
     CASE_CELSIUS("read the case's temperature"),
     /** Read the temperature of the air. */
-    AMBIENT_CELSIUS("read the air's temperature");
+    AMBIENT_CELSIUS("read the air's temperature"),
+    /** Read the sound level at a place, by a meter or a microphone: see {@link Bench#observeSound}. */
+    SOUND_LEVEL("read the sound level");
 
     private final String words;
 

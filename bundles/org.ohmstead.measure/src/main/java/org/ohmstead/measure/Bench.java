@@ -6,6 +6,7 @@ package org.ohmstead.measure;
 import java.util.Set;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /**
  * A bench that is open: real, replayed or simulated. Used by one thread at a time, except for {@link #standDown}, which any thread may call
@@ -56,6 +57,19 @@ public interface Bench extends AutoCloseable {
 
     /** Returns what the meters show now. */
     Observation observe() throws MeasurementException, InterruptedException;
+
+    /**
+     * Returns the sound level at a place. Needs {@link Ability#SOUND_LEVEL}; a bench without it need not have this method.
+     *
+     * @param weighting frequency weighting
+     * @param position where the microphone is, in a few words, for a person who holds it
+     * @param seconds over how long the level is averaged, above 0
+     */
+    default SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        throw new MeasurementException(
+                "This bench reads no sound level. Choose one with a microphone, or one worked by hand with a meter.");
+    }
 
     /**
      * Makes the bench safe at once: the feed falls silent, and where the bench can, the supply is switched off. It does not wait for other

@@ -123,7 +123,7 @@ class RunWordsTest {
                 default -> precautions.add(id);
             }
         }
-        assertEquals(11, measurements.size(), measurements.toString());
+        assertEquals(12, measurements.size(), measurements.toString());
         assertEquals(5, drivers.size(), drivers.toString());
         assertTrue(
                 precautions.containsAll(List.of("org.ohmstead.load", "org.ohmstead.thermal")), precautions.toString());

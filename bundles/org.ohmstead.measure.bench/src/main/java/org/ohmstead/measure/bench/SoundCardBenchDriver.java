@@ -63,7 +63,30 @@ public final class SoundCardBenchDriver implements BenchDriver {
                             Unit.NONE,
                             1,
                             0.01,
-                            100)));
+                            100),
+                    new Setting.Count(
+                            "microphoneInput",
+                            "microphone",
+                            "Which of the inputs it is connected to, from 1; 0 for none.",
+                            0,
+                            0,
+                            32),
+                    new Setting.Number(
+                            "pascalsPerFullScale",
+                            "microphone's full scale",
+                            "Peak sound pressure, in pascals, found by a calibrator.",
+                            Unit.NONE,
+                            100,
+                            0.001,
+                            100_000),
+                    new Setting.Number(
+                            "microphoneDb",
+                            "microphone's uncertainty",
+                            "Standard uncertainty (k = 1) of its calibration.",
+                            Unit.DECIBEL,
+                            0.5,
+                            0,
+                            10)));
 
     private final SoundLines lines;
     private final Clock clock;
@@ -89,7 +112,7 @@ public final class SoundCardBenchDriver implements BenchDriver {
     public Bench open(Subject subject, Settings settings) throws MeasurementException {
         String output = settings.text("output");
         String input = settings.text("input");
-        int channels = Math.max(2, subject.channelCount());
+        int channels = Math.max(Math.max(2, subject.channelCount()), settings.count("microphoneInput"));
         double highestRate = Double.parseDouble(settings.choice("sampleRate"));
         AudioFormat format = lines.common(output, input, formats(highestRate, channels))
                 .orElseThrow(() -> new MeasurementException("The sound card's output \"" + output + "\" and input \""

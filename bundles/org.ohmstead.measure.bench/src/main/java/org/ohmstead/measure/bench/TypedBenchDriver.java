@@ -44,7 +44,8 @@ public final class TypedBenchDriver implements BenchDriver {
                                     CAPTURE_FILES),
                             new Setting.Flag("supplyAmps", "supply current", "Whether there is a meter for it.", true),
                             new Setting.Flag(
-                                    "caseCelsius", "case temperature", "Whether there is a meter for it.", true)))
+                                    "caseCelsius", "case temperature", "Whether there is a meter for it.", true),
+                            new Setting.Flag("soundLevel", "sound level", "Whether there is a meter for it.", true)))
             .askingPerson();
 
     private final OperatorPort operator;

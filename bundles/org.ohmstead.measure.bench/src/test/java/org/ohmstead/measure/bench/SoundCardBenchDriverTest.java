@@ -4,6 +4,7 @@
 package org.ohmstead.measure.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,16 +16,19 @@ import javax.sound.sampled.AudioFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Acquisition;
 import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.signal.AnalysisSettings;
 import org.ohmstead.signal.ChannelAnalysis;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.WaveformAnalyzer;
 import org.ohmstead.signal.Waveforms;
@@ -149,6 +153,29 @@ class SoundCardBenchDriverTest {
                     1e-6);
         }
         assertEquals(0, card.opened);
+    }
+
+    /** Half of full scale of 40 Pa is 20 Pa peak, 14.142 Pa RMS, 116.99 dB; at 100 Hz A-weighted 19.14 dB less (IEC 61672-1). */
+    @Test
+    void hearsByAMicrophone() throws Exception {
+        Looped card = new Looped(48_000, 24);
+        try (Bench bench = open(card, "microphoneInput", "2", "pascalsPerFullScale", "40", "microphoneDb", "0.3")) {
+            assertTrue(bench.abilities().contains(Ability.SOUND_LEVEL));
+            bench.setSupplyVolts(14.4);
+            bench.feed(Feed.Tone.of(100, -6.0205999));
+            SoundObservation heard = bench.observeSound(FrequencyWeighting.A, "", 2);
+            assertEquals(116.9897 - 19.1428, heard.levelDb(), 0.01);
+            assertEquals(0.3, heard.standardUncertaintyDb().orElseThrow());
+            bench.feed(Feed.Tone.of(100, 0));
+            String message = assertThrows(
+                            MeasurementException.class, () -> bench.observeSound(FrequencyWeighting.A, "", 1))
+                    .getMessage();
+            assertTrue(message.startsWith("The microphone's input is clipped"), message);
+        }
+        try (Bench without = open(card)) {
+            assertFalse(without.abilities().contains(Ability.SOUND_LEVEL));
+            assertThrows(MeasurementException.class, () -> without.observeSound(FrequencyWeighting.A, "", 1));
+        }
     }
 
     @Test

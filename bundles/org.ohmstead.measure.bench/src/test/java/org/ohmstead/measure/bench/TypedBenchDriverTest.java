@@ -28,12 +28,14 @@ import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.signal.AnalysisSettings;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.ChannelAnalysis;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.signal.WavFile;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.WaveformAnalyzer;
@@ -112,6 +114,23 @@ class TypedBenchDriverTest {
                         "Feed a sine of 1000 Hz at -30.00 dB into all channels.",
                         "Turn the source off and switch the supply off now."),
                 person.heard);
+    }
+
+    @Test
+    void takesASoundLevelFromAMeter() throws Exception {
+        Scripted person = new Scripted().answering(400, 97.4);
+        try (Bench bench = ready(person, TypedBenchDriver.NOTHING)) {
+            assertTrue(bench.abilities().contains(Ability.SOUND_LEVEL));
+            bench.feed(Feed.Tone.of(50, -30));
+            SoundObservation heard = bench.observeSound(FrequencyWeighting.C, "driver's head", 2);
+            assertEquals(new SoundObservation(NOW, 97.4, FrequencyWeighting.C, OptionalDouble.empty()), heard);
+            assertEquals(
+                    "sound level at \"driver's head\", C-weighted, averaged over 2 s",
+                    person.asked.get(person.asked.size() - 1).what());
+            assertTrue(person.heard.get(3).contains("cannot be 400 dB"), person.heard.toString());
+            bench.standDown();
+            assertThrows(MeasurementException.class, () -> bench.observeSound(FrequencyWeighting.C, "", 1));
+        }
     }
 
     @Test

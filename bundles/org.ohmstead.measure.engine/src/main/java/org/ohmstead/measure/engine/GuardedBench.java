@@ -14,8 +14,10 @@ import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** The bench as a measurement sees it: for its run alone, with deadlines, and with the stop limits watched. */
 final class GuardedBench implements Bench {
@@ -84,15 +86,19 @@ final class GuardedBench implements Bench {
 
     @Override
     public Acquisition acquire(double seconds) throws MeasurementException, InterruptedException {
-        if (!Double.isFinite(seconds) || seconds <= 0 || seconds > limitSeconds()) {
-            throw new IllegalArgumentException(
-                    "seconds is " + seconds + "; it must be above 0 and at most " + limitSeconds());
-        }
-        Duration limit = link.callLimit().plusMillis((long) Math.ceil(seconds * 1000));
+        Duration limit = limitFor(seconds);
         Acquisition acquisition = use("record", limit, bench -> required(bench.acquire(seconds), "recording"));
         keep(acquisition.during());
         end(watch.passed(acquisition));
         return acquisition;
+    }
+
+    private Duration limitFor(double seconds) {
+        if (!Double.isFinite(seconds) || seconds <= 0 || seconds > limitSeconds()) {
+            throw new IllegalArgumentException(
+                    "seconds is " + seconds + "; it must be above 0 and at most " + limitSeconds());
+        }
+        return link.callLimit().plusMillis((long) Math.ceil(seconds * 1000));
     }
 
     // Nothing can be seen of a bench while it records, so a recording is not to be longer than any measurement.
@@ -104,6 +110,15 @@ final class GuardedBench implements Bench {
     public Observation observe() throws MeasurementException, InterruptedException {
         Observation seen = use("read the meters", link.callLimit(), bench -> required(bench.observe(), "reading"));
         return looked(seen);
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        return use(
+                "read the sound level",
+                limitFor(seconds),
+                bench -> required(bench.observeSound(weighting, position, seconds), "sound level"));
     }
 
     private Observation looked(Observation seen) throws InterruptedException {

@@ -96,4 +96,12 @@ class ContractsTest {
             return new ResidualNoise();
         }
     }
+
+    @Nested
+    class SoundLevelKeeps extends MeasurementContract {
+        @Override
+        protected Measurement measurement() {
+            return new SoundLevel();
+        }
+    }
 }

@@ -18,11 +18,13 @@ import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.signal.Waveform;
 
 /**
@@ -43,6 +45,8 @@ public final class PracticeBench implements Bench {
     private static final double AIR_CELSIUS = 23;
     private static final double METER_SECONDS = 0.1;
     private static final double KELVIN_PER_JOULE = 0.001;
+    private static final double LOUDSPEAKER_DB = 88;
+    private static final double BACKGROUND_DB = 40;
     private static final Instant START = Instant.parse("2026-01-15T12:00:00Z");
 
     private final Subject subject;
@@ -151,6 +155,31 @@ public final class PracticeBench implements Bench {
         return shown;
     }
 
+    /** Returns the level of loudspeakers of 88 dB for 1 W at 1 m, fed with the mean power of all channels, over a background of 40 dB. */
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        requireOpen();
+        if (!Double.isFinite(seconds) || seconds <= 0 || seconds > LONGEST_SECONDS) {
+            throw new IllegalArgumentException(
+                    "seconds is " + seconds + "; it must be above 0 and at most " + LONGEST_SECONDS);
+        }
+        int count = (int) Math.ceil(seconds * SAMPLE_RATE_HZ);
+        double share = Math.pow(10, LOUDSPEAKER_DB / 10) * watts(output(count));
+        Feed now = feed;
+        if (now instanceof Feed.Tone tone) {
+            share *= Math.pow(weighting.gainRatio(tone.frequencyHz()), 2);
+        } else if (now instanceof Feed.Burst burst) {
+            share *= Math.pow(weighting.gainRatio(burst.frequencyHz()), 2);
+        }
+        pass(count);
+        return new SoundObservation(
+                START.plusNanos((long) (samplesSoFar * 1e9 / SAMPLE_RATE_HZ)),
+                10 * Math.log10(share + Math.pow(10, BACKGROUND_DB / 10)),
+                weighting,
+                OptionalDouble.of(0.2));
+    }
+
     @Override
     public void standDown() {
         safe = true;
@@ -221,7 +250,7 @@ public final class PracticeBench implements Bench {
         return Math.sqrt(2) * amplifier.sourceVoltsRms() * Math.pow(10, driveDb / 20);
     }
 
-    private Observation shown(List<double[]> volts) {
+    private double watts(List<double[]> volts) {
         double outputWatts = 0;
         for (int channel = 0; channel < volts.size(); channel++) {
             double squares = 0;
@@ -232,6 +261,11 @@ public final class PracticeBench implements Bench {
                     / volts.get(channel).length
                     / load.branches().get(channel).ohms();
         }
+        return outputWatts;
+    }
+
+    private Observation shown(List<double[]> volts) {
+        double outputWatts = watts(volts);
         double terminalVolts = safe ? 0 : supplyVolts;
         double amps = safe ? 0 : IDLE_AMPS + outputWatts / EFFICIENCY_RATIO / supplyVolts;
         caseCelsius += KELVIN_PER_JOULE * (terminalVolts * amps - outputWatts) * METER_SECONDS;

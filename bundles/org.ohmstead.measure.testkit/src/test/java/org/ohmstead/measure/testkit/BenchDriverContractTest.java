@@ -21,11 +21,13 @@ import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.testkit.internal.PassingBench;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.signal.Waveform;
 
 /** A good driver passes its contract, and each that breaks one point of it fails in that point alone. */
@@ -137,6 +139,12 @@ class BenchDriverContractTest {
         @Override
         public Observation observe() throws MeasurementException, InterruptedException {
             return none(super.observe());
+        }
+
+        @Override
+        public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+                throws MeasurementException {
+            throw new MeasurementException("This bench has no microphone.");
         }
 
         private static Observation none(Observation all) {

@@ -4,18 +4,13 @@
 package org.ohmstead.measure.bench.internal;
 
 import java.io.IOException;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
-import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.DataLine;
-import javax.sound.sampled.Line;
 import javax.sound.sampled.LineUnavailableException;
-import javax.sound.sampled.Mixer;
 import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.TargetDataLine;
 import org.ohmstead.measure.bench.SoundLines;
+import org.ohmstead.signal.stimulus.SoundCards;
 
 /** The computer's own sound cards. */
 public final class JavaSoundLines implements SoundLines {
@@ -28,36 +23,19 @@ public final class JavaSoundLines implements SoundLines {
 
     @Override
     public boolean plays(String device, AudioFormat format) {
-        return mixer(device, new DataLine.Info(SourceDataLine.class, format)).isPresent();
+        return SoundCards.find(device, new DataLine.Info(SourceDataLine.class, format))
+                .isPresent();
     }
 
     @Override
     public boolean records(String device, AudioFormat format) {
-        return mixer(device, new DataLine.Info(TargetDataLine.class, format)).isPresent();
-    }
-
-    private static Optional<Mixer> mixer(String device, Line.Info wanted) {
-        String part = device.strip().toLowerCase(Locale.ROOT);
-        return Arrays.stream(AudioSystem.getMixerInfo())
-                .filter(info -> info.getName().toLowerCase(Locale.ROOT).contains(part))
-                .map(AudioSystem::getMixer)
-                .filter(mixer -> mixer.isLineSupported(wanted))
-                .findFirst();
-    }
-
-    private static Line line(String device, Line.Info wanted) throws IOException {
-        Mixer mixer = mixer(device, wanted)
-                .orElseThrow(() -> new IOException("No sound card of that name does " + wanted + "."));
-        try {
-            return mixer.getLine(wanted);
-        } catch (LineUnavailableException e) {
-            throw new IOException("The sound card is in use.", e);
-        }
+        return SoundCards.find(device, new DataLine.Info(TargetDataLine.class, format))
+                .isPresent();
     }
 
     @Override
     public Player openPlayer(String device, AudioFormat format) throws IOException {
-        SourceDataLine line = (SourceDataLine) line(device, new DataLine.Info(SourceDataLine.class, format));
+        SourceDataLine line = (SourceDataLine) SoundCards.line(device, new DataLine.Info(SourceDataLine.class, format));
         try {
             line.open(format, bufferOctets(format));
         } catch (LineUnavailableException e) {
@@ -68,7 +46,7 @@ public final class JavaSoundLines implements SoundLines {
 
     @Override
     public Taker openTaker(String device, AudioFormat format) throws IOException {
-        TargetDataLine line = (TargetDataLine) line(device, new DataLine.Info(TargetDataLine.class, format));
+        TargetDataLine line = (TargetDataLine) SoundCards.line(device, new DataLine.Info(TargetDataLine.class, format));
         try {
             line.open(format);
         } catch (LineUnavailableException e) {

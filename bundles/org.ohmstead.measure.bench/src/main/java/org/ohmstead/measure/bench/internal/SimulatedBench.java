@@ -15,11 +15,13 @@ import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.BenchClock;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** A bench that is reckoned: supply, amplifier, load, recorder and meters. */
 public final class SimulatedBench implements Bench {
@@ -41,6 +43,7 @@ public final class SimulatedBench implements Bench {
     private final double sourceVoltsRms;
     private final double sampleRateHz;
     private final Random random;
+    private final SimulatedSound sound;
     private Optional<Hookup> hookup = Optional.empty();
     private Feed feed = new Feed.Silence();
     private double feedForSeconds;
@@ -66,6 +69,7 @@ public final class SimulatedBench implements Bench {
         this.sourceVoltsRms = settings.number("sourceVolts");
         this.sampleRateHz = Double.parseDouble(settings.choice("sampleRate"));
         this.random = new Random(settings.count("seed"));
+        this.sound = new SimulatedSound(settings);
     }
 
     @Override
@@ -170,6 +174,18 @@ public final class SimulatedBench implements Bench {
         requireOpen();
         elapse(OBSERVE_SECONDS);
         return shown();
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        requireOpen();
+        if (!Double.isFinite(seconds) || seconds <= 0) {
+            throw new IllegalArgumentException("seconds is " + seconds + "; it must be a finite number above 0");
+        }
+        double outputWatts = off() || muted() ? 0 : operatingPoint().outputWatts();
+        elapse(seconds);
+        return sound.heard(clock.now(), weighting, drive(), outputWatts);
     }
 
     @Override

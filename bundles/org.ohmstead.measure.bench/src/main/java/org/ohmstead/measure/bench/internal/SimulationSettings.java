@@ -27,6 +27,7 @@ public final class SimulationSettings {
         all.addAll(output());
         all.addAll(heat());
         all.addAll(supplyAndFaults());
+        all.addAll(sound());
         return List.copyOf(all);
     }
 
@@ -153,6 +154,20 @@ public final class SimulationSettings {
                         "faultChannel", "faulty channel", "From 0, where the fault is one channel's.", 0, 0, 15),
                 number("faultSeconds", "fault after", "Time after which it sets in.", Unit.SECOND, 0, 0, 1e6),
                 new Setting.Flag("realPace", "real pace", "Whether time passes as on a real bench.", false));
+    }
+
+    private static List<Setting> sound() {
+        return List.of(
+                number(
+                        "loudspeakerDb",
+                        "loudspeaker",
+                        "Sound level at 1 m for 1 W of all channels together, in the free field.",
+                        Unit.DECIBEL,
+                        88,
+                        50,
+                        120),
+                number("listenerMetres", "listener", "Distance of the microphone.", Unit.METRE, 1, 0.01, 100),
+                number("backgroundDb", "background", "Sound level without a signal.", Unit.DECIBEL, 45, 0, 120));
     }
 
     private static Setting number(

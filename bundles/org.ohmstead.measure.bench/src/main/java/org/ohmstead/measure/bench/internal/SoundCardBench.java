@@ -20,16 +20,23 @@ import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.SoundLines;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.FrequencyWeighting;
+import org.ohmstead.signal.Waveform;
+import org.ohmstead.signal.sound.MicrophoneCalibration;
+import org.ohmstead.signal.sound.SoundException;
+import org.ohmstead.signal.sound.SoundLevelMeter;
 
 /** A sound card as source and recorder, with supply and load set by hand as the step says. */
 public final class SoundCardBench implements Bench {
     private static final double LOOP_SECONDS = 2;
     private static final double HIGHEST_SHARE = 0.45;
+    private static final double FULL_SHARE = 0.9999;
 
     private final Subject subject;
     private final AudioFormat format;
@@ -38,6 +45,8 @@ public final class SoundCardBench implements Bench {
     private final Clock clock;
     private final double outputVoltsRms;
     private final double[] voltsPerFullScale;
+    private final int microphoneInput;
+    private final MicrophoneCalibration microphone;
     private Feed feed = new Feed.Silence();
     private boolean closed;
     private volatile boolean stoodDown;
@@ -59,12 +68,22 @@ public final class SoundCardBench implements Bench {
         this.voltsPerFullScale = new double[format.getChannels()];
         Arrays.fill(voltsPerFullScale, settings.number("voltsPerFullScale") * settings.number("secondShare"));
         voltsPerFullScale[0] = settings.number("voltsPerFullScale");
+        this.microphoneInput = settings.count("microphoneInput");
+        this.microphone = new MicrophoneCalibration(
+                settings.number("pascalsPerFullScale"),
+                settings.number("microphoneDb"),
+                MicrophoneCalibration.USUAL_LEVEL_DB,
+                MicrophoneCalibration.USUAL_FREQUENCY_HZ);
     }
 
     @Override
     public Set<Ability> abilities() {
-        return EnumSet.of(
+        EnumSet<Ability> abilities = EnumSet.of(
                 Ability.TONE, Ability.TONE_BURST, Ability.SINGLE_CHANNEL, Ability.WAVEFORM, Ability.INPUT_WAVEFORM);
+        if (microphoneInput > 0) {
+            abilities.add(Ability.SOUND_LEVEL);
+        }
+        return abilities;
     }
 
     @Override
@@ -153,14 +172,8 @@ public final class SoundCardBench implements Bench {
 
     @Override
     public Acquisition acquire(double seconds) throws MeasurementException, InterruptedException {
-        int size = (int) Math.ceil(seconds * format.getSampleRate());
-        byte[] frames;
-        try {
-            frames = taker.take(Math.multiplyExact(size, format.getFrameSize()));
-        } catch (IOException e) {
-            throw new MeasurementException(
-                    "The sound card does not record. " + e.getMessage() + " Check that it is connected.", e);
-        }
+        byte[] frames = frames(seconds);
+        int size = frames.length / format.getFrameSize();
         int wanted = subject.channelCount();
         Capture output = new Capture(
                 Frames.waveforms(frames, format, wanted, voltsPerFullScale), "sound card", format.toString());
@@ -169,6 +182,45 @@ public final class SoundCardBench implements Bench {
         Drive drive = Drive.of(feed, format.getChannels(), outputVoltsRms);
         Capture input = Recorder.input(drive, wanted, 0, size, format.getSampleRate());
         return new Acquisition(output, Optional.of(input), ranges, observe());
+    }
+
+    private byte[] frames(double seconds) throws MeasurementException, InterruptedException {
+        int size = (int) Math.ceil(seconds * format.getSampleRate());
+        try {
+            return taker.take(Math.multiplyExact(size, format.getFrameSize()));
+        } catch (IOException e) {
+            throw new MeasurementException(
+                    "The sound card does not record. " + e.getMessage() + " Check that it is connected.", e);
+        }
+    }
+
+    /** Records what the weighting's filter needs to settle too. */
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        if (microphoneInput == 0) {
+            throw new MeasurementException(
+                    "No microphone is connected. Say which input it is on in the driver's settings.");
+        }
+        byte[] frames = frames(Math.max(1, seconds + SoundLevelMeter.SETTLING_SECONDS));
+        double[] one = new double[microphoneInput];
+        Arrays.fill(one, 1);
+        Waveform shares = Frames.waveforms(frames, format, microphoneInput, one).get(microphoneInput - 1);
+        for (int i = 0; i < shares.size(); i++) {
+            if (Math.abs(shares.voltsAt(i)) >= FULL_SHARE) {
+                throw new MeasurementException("The microphone's input is clipped, above "
+                        + Math.round(microphone.highestLevelDb())
+                        + " dB of a sine. Lower its gain, and calibrate it anew.");
+            }
+        }
+        try {
+            double levelDb = SoundLevelMeter.measure(microphone.pascals(shares), weighting)
+                    .equivalentDb();
+            return new SoundObservation(
+                    clock.instant(), levelDb, weighting, OptionalDouble.of(microphone.standardUncertaintyDb()));
+        } catch (SoundException silent) {
+            throw new MeasurementException(silent.getMessage(), silent);
+        }
     }
 
     @Override

@@ -17,6 +17,7 @@ import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.OperatorPort;
 import org.ohmstead.measure.bench.OperatorPort.Question;
@@ -24,12 +25,15 @@ import org.ohmstead.measure.bench.TypedBenchDriver;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Range;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.units.Unit;
 
 /** A bench whose hands and eyes are a person's. A simulated bench of the same project goes along and says what is plausible. */
 public final class TypedBench implements Bench {
     private static final double HIGHEST_SUPPLY_VOLTS = 60;
     private static final double HIGHEST_AMPS = 2000;
+    private static final Range POSSIBLE_DB = new Range(-10, 190);
+    private static final Range LIKELY_DB = new Range(25, 150);
     private static final int DIGITS = 5;
     private static final int MOST_TRIES = 5;
 
@@ -40,6 +44,7 @@ public final class TypedBench implements Bench {
     private final String outputBy;
     private final boolean readsAmps;
     private final boolean readsCase;
+    private final boolean readsSound;
     private Feed feed = new Feed.Silence();
     private boolean supplySet;
     private volatile boolean stoodDown;
@@ -53,6 +58,7 @@ public final class TypedBench implements Bench {
         this.output = new TypedOutput(subject, operator, this::asked);
         this.readsAmps = settings.flag("supplyAmps");
         this.readsCase = settings.flag("caseCelsius");
+        this.readsSound = settings.flag("soundLevel");
     }
 
     @Override
@@ -75,6 +81,9 @@ public final class TypedBench implements Bench {
         }
         if (readsCase) {
             abilities.add(Ability.CASE_CELSIUS);
+        }
+        if (readsSound) {
+            abilities.add(Ability.SOUND_LEVEL);
         }
         return abilities;
     }
@@ -199,6 +208,25 @@ public final class TypedBench implements Bench {
                     "temperature of the case", Unit.CELSIUS, new Range(-40, 200), new Range(air - 10, air + 75))));
         }
         return new Observation(clock.instant(), OptionalDouble.of(shownVolts), amps, hot, OptionalDouble.empty());
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        if (stoodDown) {
+            throw new MeasurementException("The bench was made safe, so there is nothing to hear.");
+        }
+        if (!readsSound) {
+            throw new MeasurementException(
+                    "This bench has no sound level meter. Say that there is one in the driver's settings.");
+        }
+        String where = position.isBlank() ? "" : " at \"" + position.strip() + "\"";
+        double levelDb = asked(new Question(
+                "sound level" + where + ", " + weighting.name() + "-weighted, averaged over " + plain(seconds) + " s",
+                Unit.DECIBEL,
+                POSSIBLE_DB,
+                LIKELY_DB));
+        return new SoundObservation(clock.instant(), levelDb, weighting, OptionalDouble.empty());
     }
 
     /** Asks until the answer is possible, and plausible or insisted on. */

@@ -11,6 +11,7 @@ import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** Each ability as a call of a bench, and how loud a recording is. */
 public final class BenchCalls {
@@ -45,6 +46,7 @@ public final class BenchCalls {
             case SET_SUPPLY_VOLTS -> bench.setSupplyVolts(subject.step().supplyVolts());
             case SELECT_LOAD -> bench.connect(subject.step().mode(), subject.load());
             case CUT_SUPPLY -> bench.standDown();
+            case SOUND_LEVEL -> bench.observeSound(FrequencyWeighting.C, "at the listener's head", seconds);
             default -> bench.observe();
         }
     }

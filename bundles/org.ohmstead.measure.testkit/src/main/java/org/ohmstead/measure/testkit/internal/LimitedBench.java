@@ -17,8 +17,10 @@ import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** A bench that can no more than a measurement says it needs, and remembers what it was asked for beyond that. */
 public final class LimitedBench extends PassingBench {
@@ -91,6 +93,13 @@ public final class LimitedBench extends PassingBench {
             beyond.add("read any meter");
         }
         return seen(super.observe());
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        need(Ability.SOUND_LEVEL);
+        return super.observeSound(weighting, position, seconds);
     }
 
     private Observation seen(Observation all) {

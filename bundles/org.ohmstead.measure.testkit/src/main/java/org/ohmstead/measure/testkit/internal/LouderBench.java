@@ -10,7 +10,9 @@ import org.ohmstead.measure.Acquisition;
 import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.signal.Capture;
+import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.signal.Waveform;
 
 /** Another amplifier: all outputs and currents are larger by a ratio. */
@@ -45,6 +47,17 @@ public final class LouderBench extends PassingBench {
     @Override
     public Observation observe() throws MeasurementException, InterruptedException {
         return seen(super.observe());
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        SoundObservation heard = super.observeSound(weighting, position, seconds);
+        return new SoundObservation(
+                heard.at(),
+                heard.levelDb() + 20 * Math.log10(outputRatio),
+                heard.weighting(),
+                heard.standardUncertaintyDb());
     }
 
     private Observation seen(Observation all) {

@@ -10,8 +10,10 @@ import org.ohmstead.measure.Bench;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** Passes every call on to another bench. */
 public abstract class PassingBench implements Bench {
@@ -49,6 +51,12 @@ public abstract class PassingBench implements Bench {
     @Override
     public Observation observe() throws MeasurementException, InterruptedException {
         return bench.observe();
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        return bench.observeSound(weighting, position, seconds);
     }
 
     @Override

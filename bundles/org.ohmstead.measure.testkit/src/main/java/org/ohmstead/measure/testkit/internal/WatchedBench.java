@@ -14,8 +14,10 @@ import org.ohmstead.measure.Figure;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Progress;
+import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.FrequencyWeighting;
 
 /** The bench and the progress of one run; each call passes a gate, and what matters of it is remembered. */
 public final class WatchedBench extends PassingBench implements Progress {
@@ -78,18 +80,33 @@ public final class WatchedBench extends PassingBench implements Progress {
 
     @Override
     public Acquisition acquire(double seconds) throws MeasurementException, InterruptedException {
+        long start = begin();
+        Acquisition acquisition = super.acquire(seconds);
+        end(start, seconds);
+        return acquisition;
+    }
+
+    private long begin() throws InterruptedException {
         gate.pass();
-        long start = System.nanoTime();
         synchronized (this) {
             longestSinceCheckpointSeconds = Math.max(longestSinceCheckpointSeconds, sinceCheckpointSeconds);
         }
-        Acquisition acquisition = super.acquire(seconds);
-        synchronized (this) {
-            sinceCheckpointSeconds += seconds;
-            recordedSeconds += seconds;
-            waitedSeconds += (System.nanoTime() - start) / (double) TimeUnit.SECONDS.toNanos(1);
-        }
-        return acquisition;
+        return System.nanoTime();
+    }
+
+    private synchronized void end(long startNanos, double seconds) {
+        sinceCheckpointSeconds += seconds;
+        recordedSeconds += seconds;
+        waitedSeconds += (System.nanoTime() - startNanos) / (double) TimeUnit.SECONDS.toNanos(1);
+    }
+
+    @Override
+    public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
+            throws MeasurementException, InterruptedException {
+        long start = begin();
+        SoundObservation heard = super.observeSound(weighting, position, seconds);
+        end(start, seconds);
+        return heard;
     }
 
     @Override
