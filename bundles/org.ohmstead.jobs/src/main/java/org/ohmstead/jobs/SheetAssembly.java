@@ -38,18 +38,34 @@ public final class SheetAssembly {
      */
     public static ResultsSheet assemble(ProjectFolder folder, String softwareVersion, Instant now)
             throws JobException, TestLogException {
+        return assemble(folder, SheetWish.NONE, softwareVersion, now);
+    }
+
+    /**
+     * Reads a project's log and puts the sheet together in the form that is wanted.
+     *
+     * @param folder the project
+     * @param wish in which form
+     * @param softwareVersion version that the sheet names, not blank
+     * @param now when the sheet is made
+     * @throws JobException when there is no log yet, or it was changed after it was written
+     * @throws TestLogException when the log cannot be read
+     */
+    public static ResultsSheet assemble(ProjectFolder folder, SheetWish wish, String softwareVersion, Instant now)
+            throws JobException, TestLogException {
         List<LogEntry> entries;
         String headHash;
         try (TestLog log = folder.readLog()) {
             entries = LogTrust.trustedEntries(log);
             headHash = log.headHash();
         }
-        return assemble(
+        ResultsSheet plain = assemble(
                 folder.project(), folder.loaded().problems(), new VerifiedLog(entries, headHash), softwareVersion, now);
+        return SheetDress.dress(plain, folder.folder(), entries, wish);
     }
 
     /**
-     * Puts the sheet together.
+     * Puts the sheet together, without a logo and with nothing to compare; {@link SheetDress} adds both.
      *
      * @param project what was tested
      * @param readingProblems what was noticed while the project was read; it stands in the sheet before what is found now

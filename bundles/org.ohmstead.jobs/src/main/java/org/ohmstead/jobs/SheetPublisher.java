@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.Locale;
+import org.ohmstead.model.SheetDesign;
 import org.ohmstead.report.HtmlSheet;
 import org.ohmstead.report.PdfSheet;
 import org.ohmstead.report.ReportException;
@@ -36,10 +38,16 @@ public final class SheetPublisher {
         return new PublishedSheet(sheet, html, pdf);
     }
 
-    /** Returns the name without ending that a sheet's files get, such as {@code sheet-2026-03-03-9f2c4e7a}. */
+    /**
+     * Returns the name without ending that a sheet's files get, such as {@code sheet-2026-03-03-9f2c4e7a}; other designs than the full
+     * report add theirs.
+     */
     public static String name(ResultsSheet sheet) {
         String hash = sheet.log().headHash();
         String day = sheet.producedAt().atZone(ZoneOffset.UTC).toLocalDate().toString();
-        return "sheet-" + day + (hash.isEmpty() ? "" : "-" + hash.substring(0, Math.min(HASH_DIGITS, hash.length())));
+        SheetDesign design = sheet.form().design();
+        return "sheet-" + day
+                + (hash.isEmpty() ? "" : "-" + hash.substring(0, Math.min(HASH_DIGITS, hash.length())))
+                + (design == SheetDesign.FULL ? "" : "-" + design.name().toLowerCase(Locale.ROOT));
     }
 }

@@ -13,15 +13,33 @@ import java.util.Optional;
  * @param confidence coverage of stated intervals and the sureness a verdict needs, 0.5 to 0.9999: 0.95 is usual
  * @param remarks a paragraph of the laboratory's own; may be empty
  * @param verdictRule how ratings are judged, when somebody has chosen
+ * @param layout how the sheet looks
  */
 public record SheetSettings(
-        String laboratory, String preparedBy, double confidence, String remarks, Optional<VerdictRule> verdictRule) {
+        String laboratory,
+        String preparedBy,
+        double confidence,
+        String remarks,
+        Optional<VerdictRule> verdictRule,
+        SheetLayout layout) {
+    /** Checks the ranges given above. */
     public SheetSettings {
         Checks.present(laboratory, "laboratory");
         Checks.present(preparedBy, "preparedBy");
         Checks.within(confidence, 0.5, 0.9999, "confidence");
         Checks.present(remarks, "remarks");
         Checks.present(verdictRule, "verdictRule");
+        Checks.present(layout, "layout");
+    }
+
+    /** Makes settings of the usual layout. */
+    public SheetSettings(
+            String laboratory,
+            String preparedBy,
+            double confidence,
+            String remarks,
+            Optional<VerdictRule> verdictRule) {
+        this(laboratory, preparedBy, confidence, remarks, verdictRule, SheetLayout.USUAL);
     }
 
     /** Makes settings in which nobody has chosen how ratings are judged. */
@@ -36,26 +54,31 @@ public record SheetSettings(
 
     /** Returns these settings with another laboratory. */
     public SheetSettings withLaboratory(String newLaboratory) {
-        return new SheetSettings(newLaboratory, preparedBy, confidence, remarks, verdictRule);
+        return new SheetSettings(newLaboratory, preparedBy, confidence, remarks, verdictRule, layout);
     }
 
     /** Returns these settings with other words on who tested. */
     public SheetSettings withPreparedBy(String newPreparedBy) {
-        return new SheetSettings(laboratory, newPreparedBy, confidence, remarks, verdictRule);
+        return new SheetSettings(laboratory, newPreparedBy, confidence, remarks, verdictRule, layout);
     }
 
     /** Returns these settings with another confidence. */
     public SheetSettings withConfidence(double newConfidence) {
-        return new SheetSettings(laboratory, preparedBy, newConfidence, remarks, verdictRule);
+        return new SheetSettings(laboratory, preparedBy, newConfidence, remarks, verdictRule, layout);
     }
 
     /** Returns these settings with other remarks. */
     public SheetSettings withRemarks(String newRemarks) {
-        return new SheetSettings(laboratory, preparedBy, confidence, newRemarks, verdictRule);
+        return new SheetSettings(laboratory, preparedBy, confidence, newRemarks, verdictRule, layout);
     }
 
     /** Returns these settings with another rule for verdicts, or none. */
     public SheetSettings withVerdictRule(Optional<VerdictRule> newVerdictRule) {
-        return new SheetSettings(laboratory, preparedBy, confidence, remarks, newVerdictRule);
+        return new SheetSettings(laboratory, preparedBy, confidence, remarks, newVerdictRule, layout);
+    }
+
+    /** Returns these settings with another layout. */
+    public SheetSettings withLayout(SheetLayout newLayout) {
+        return new SheetSettings(laboratory, preparedBy, confidence, remarks, verdictRule, newLayout);
     }
 }

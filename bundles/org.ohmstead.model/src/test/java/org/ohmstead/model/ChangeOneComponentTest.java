@@ -51,6 +51,11 @@ class ChangeOneComponentTest {
         records.add(branch);
         records.add(step);
         records.add(project.sheet());
+        records.add(project.sheet()
+                .layout()
+                .withLogoFile("sheets/logo.svg")
+                .withComparedProjects(List.of("../other.ohmstead"))
+                .withComparedPeriods(List.of("2025")));
         SetAside setAside = project.setAside().get(0);
         records.add(setAside);
         records.add(project.heat());
@@ -146,6 +151,8 @@ class ChangeOneComponentTest {
             return accuracy.withFixed(9);
         } else if (value instanceof MeterStability stability) {
             return stability.withFromCelsius(9);
+        } else if (value instanceof SheetLayout layout) {
+            return layout.withPaper(PaperSize.LETTER);
         } else if (value instanceof SheetSettings sheet) {
             return sheet.withRemarks("changed");
         } else if (value instanceof Stimulus stimulus) {

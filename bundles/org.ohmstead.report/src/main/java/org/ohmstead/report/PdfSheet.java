@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.ohmstead.report.internal.AtomicFile;
 import org.ohmstead.report.internal.PageRenderer;
 
-/** The results sheet as PDF on A4 pages, with embedded fonts, vector charts, bookmarks, and the log's head hash on every page. */
+/** The results sheet as PDF on pages of A4 or Letter, with embedded fonts, vector charts, bookmarks, and the log's head hash on every page. */
 public final class PdfSheet {
     private PdfSheet() {}
 

@@ -10,6 +10,11 @@ public final class ReportException extends Exception {
     @Serial
     private static final long serialVersionUID = 1L;
 
+    /** Makes an exception without a cause; the message is whole sentences for a technician. */
+    public ReportException(String message) {
+        super(message);
+    }
+
     /**
      * Makes an exception.
      *

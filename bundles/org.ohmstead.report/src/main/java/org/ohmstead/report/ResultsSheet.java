@@ -22,6 +22,7 @@ import org.ohmstead.model.Project;
  * @param softwareVersion version that made the sheet, not blank
  * @param producedAt when it was made
  * @param problems of the project
+ * @param form in which the sheet is made
  */
 public record ResultsSheet(
         Project project,
@@ -31,7 +32,8 @@ public record ResultsSheet(
         LogStamp log,
         String softwareVersion,
         Instant producedAt,
-        List<Problem> problems) {
+        List<Problem> problems,
+        SheetForm form) {
     /** Checks that nothing is missing and copies the lists. */
     public ResultsSheet {
         Objects.requireNonNull(project, "project");
@@ -45,6 +47,35 @@ public record ResultsSheet(
         }
         Objects.requireNonNull(producedAt, "producedAt");
         problems = List.copyOf(problems);
+        Objects.requireNonNull(form, "form");
+    }
+
+    /** Makes a sheet in the form that the project wishes for, without a logo. */
+    public ResultsSheet(
+            Project project,
+            List<SheetReading> readings,
+            List<LoadCurve> curves,
+            List<RatingResult> ratings,
+            LogStamp log,
+            String softwareVersion,
+            Instant producedAt,
+            List<Problem> problems) {
+        this(
+                project,
+                readings,
+                curves,
+                ratings,
+                log,
+                softwareVersion,
+                producedAt,
+                problems,
+                SheetForm.of(project.sheet().layout()));
+    }
+
+    /** Returns this sheet in another form. */
+    public ResultsSheet withForm(SheetForm newForm) {
+        return new ResultsSheet(
+                project, readings, curves, ratings, log, softwareVersion, producedAt, problems, newForm);
     }
 
     /** Returns the readings that were not voided. */

@@ -22,6 +22,7 @@ import org.ohmstead.model.MeterStability;
 import org.ohmstead.model.PartShape;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.UncertaintyPart;
 import org.ohmstead.model.VerdictKind;
 import org.ohmstead.model.VerdictRule;
@@ -99,6 +100,7 @@ class EarlierTextsTest {
         assertEquals(Optional.empty(), project.amplifier().price());
         assertEquals(List.of(), project.checkStandards());
         assertEquals(Optional.empty(), project.sharedLog());
+        assertEquals(SheetLayout.USUAL, project.sheet().layout());
         VerdictRule rule = project.sheet().rule();
         assertEquals(VerdictKind.GUARDED_ACCEPTANCE, rule.kind());
         assertEquals(0.05, rule.riskRatio(), 1e-15);

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.MeterStability;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.SheetLayout;
 
 /** Fields of the laboratory around a test, which a project may leave out, and what a reading says of its specimen and budget. */
 class LabFieldsTest {
@@ -47,6 +48,12 @@ class LabFieldsTest {
                 "\"kind\": \"guardedRejection\"|\"kind\": \"guarded\"|$.sheet.verdictRule.kind|the value is \"guarded\", but one of \"simpleAcceptance\", \"guardedAcceptance\", \"guardedRejection\" is needed: which decisions a guard band makes safer.",
                 "\"riskRatio\": 0.025|\"riskRatio\": 5|$.sheet.verdictRule.riskRatio|riskRatio is 5.0; it must be above 0 and at most 0.5 (highest chance of a wrong decision as a ratio, 0.05 for 5 %).",
                 "\"riskRatio\": 0.025|\"risk\": 0.025|$.sheet.verdictRule.riskRatio|the field is missing; it needs a number",
+                "\"design\": \"handout\"|\"design\": \"poster\"|$.sheet.layout.design|the value is \"poster\", but one of \"bench\", \"full\", \"comparison\", \"handout\" is needed: how the sheet is laid out.",
+                "\"paper\": \"letter\"|\"paper\": \"a5\"|$.sheet.layout.paper|one of \"a4\", \"letter\" is needed: what the sheet is printed on.",
+                "\"sheets/logo.svg\"|\"../logo.svg\"|$.sheet.layout.logoFile|logoFile is \"../logo.svg\"; it must lie within the project's folder",
+                "\"sheets/logo.svg\"|\"C:\\\\logo.svg\"|$.sheet.layout.logoFile|it must lie within the project's folder",
+                "\"../heron.ohmstead\"|7|$.sheet.layout.comparedProjects[0]|a text in quotation marks is needed: folders of projects to compare with",
+                "\"2025..\"|\" \"|$.sheet.layout.comparedPeriods|comparedPeriods is blank; it needs a text",
                 "\"amount\": 249.9|\"amount\": -1|$.amplifier.price.amount|amount is -1.0; it must be a finite number of at least 0",
                 "\"currency\": \"EUR\"|\"currency\": \"\"|$.amplifier.price.currency|currency is blank; it needs a text",
                 "\"on\": \"2025-11-03\"|\"on\": \"3.11.2025\"|$.amplifier.price.on|a day as \"year-month-day\" is needed: day for which the price holds",
@@ -84,7 +91,7 @@ class LabFieldsTest {
                                 .map(branch -> branch.withHeatingRatio(0).withLeadStandardUncertaintyOhms(0))
                                 .toList()))
                         .toList())
-                .withSheet(project.sheet().withVerdictRule(Optional.empty()))
+                .withSheet(project.sheet().withVerdictRule(Optional.empty()).withLayout(SheetLayout.USUAL))
                 .withAmplifier(project.amplifier().withPrice(Optional.empty()))
                 .withBench(project.bench()
                         .withRepeatability(Optional.empty())
@@ -96,6 +103,7 @@ class LabFieldsTest {
         assertFalse(root.has("checkStandards"));
         assertFalse(root.has("sharedLog"));
         assertFalse(root.path("sheet").has("verdictRule"));
+        assertFalse(root.path("sheet").has("layout"));
         assertFalse(root.path("amplifier").has("price"));
         assertFalse(root.path("bench").has("repeatability"));
         assertFalse(root.path("bench").path("meters").get(0).has("stability"));

@@ -177,8 +177,9 @@ class ProjectFileErrorsTest {
 
     @Test
     void endsTooEarlySaysSo() throws Exception {
-        int comma = good.indexOf(",\n", good.length() / 2);
-        int open = good.indexOf("{\n", good.length() / 2);
+        int plan = good.indexOf("\"plan\"");
+        int comma = good.indexOf(",\n", plan);
+        int open = good.indexOf("{\n", plan);
         // Within a line, before and after the comma of an entry, and after what opens an object.
         for (int length : new int[] {comma - 1, comma, comma + 1, comma + 4, open, open + 1}) {
             Files.writeString(file, good.substring(0, length));

@@ -35,6 +35,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Mounting;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.Pacing;
+import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.PartCorrelation;
 import org.ohmstead.model.PartShape;
@@ -51,6 +52,8 @@ import org.ohmstead.model.Repeatability;
 import org.ohmstead.model.Rest;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.model.SheetDesign;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.SinkSize;
 import org.ohmstead.model.Specimen;
@@ -93,7 +96,16 @@ final class Samples {
                         "N. N.",
                         0.95,
                         "Line one.\nLine \"two\".",
-                        Optional.of(new VerdictRule(VerdictKind.GUARDED_REJECTION, 0.025))),
+                        Optional.of(new VerdictRule(VerdictKind.GUARDED_REJECTION, 0.025)),
+                        new SheetLayout(
+                                SheetDesign.HANDOUT,
+                                PaperSize.LETTER,
+                                "1 Example Street\nExampletown",
+                                "lab@example.org",
+                                "Not accredited.",
+                                "sheets/logo.svg",
+                                List.of("../heron.ohmstead"),
+                                List.of("2024", "2025.."))),
                 List.of(new SetAside("R0003", "load lead was loose"), new SetAside("R0007", "amplifier still cold")),
                 heat(),
                 List.of(

@@ -46,7 +46,7 @@ final class BudgetTables {
 
     Table budget(Taken taken, ReadingBudget budget) {
         ChannelReading channel = budget.channel();
-        Table.Builder table = Table.titled("Entry " + taken.entryId() + ": " + taken.cell() + ", "
+        Table.Builder table = Table.titled("Entry " + taken.entryId() + ": " + evidence.cell(taken) + ", "
                         + Figures.volts(taken.aimedVolts()) + ", channel " + channel.channel() + ", "
                         + evidence.power(channel) + "\u00a0W")
                 .text("Contribution")

@@ -93,7 +93,7 @@ final class ComparisonTables {
             Optional<Taken> continuous = counterpart(burst);
             Optional<ChannelReading> steady = continuous.flatMap(taken -> sameChannel(taken, channel));
             table.row(
-                    burst.cell(),
+                    evidence.cell(burst),
                     Figures.brief(burst.aimedVolts(), 4),
                     channel.channel(),
                     evidence.power(channel),

@@ -29,12 +29,14 @@ final class CurveCharts {
     private static final double HALF_HEIGHT_RATIO = 0.66;
 
     private final Evidence evidence;
+    private final Speech speech;
     private final Tones tones;
     private final List<RatingResult> ratings;
     private final ChartBook book;
 
     CurveCharts(Evidence evidence, List<RatingResult> ratings, ChartBook book) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
         this.tones = evidence.tones();
         this.ratings = ratings;
         this.book = book;
@@ -62,11 +64,12 @@ final class CurveCharts {
         return rows;
     }
 
-    private Plot plot(CurveGroup group) {
+    /** Returns one chart's content. */
+    Plot plot(CurveGroup group) {
         Plot plot = Plot.of(
-                group.title(),
-                Axis.linear("Supply at the amplifier's terminals", "V"),
-                Axis.linear("Power " + Words.perWhat(group.mode()), "W").withLower(0));
+                group.title(speech),
+                Axis.linear(speech.text("axis.supply"), "V"),
+                Axis.linear(speech.perWhat(group.mode()), "W").withLower(0));
         for (LoadCurve curve : group.curves()) {
             plot = withCurve(plot, curve, tones.ofLoad(curve.nominalLoadOhms()), group);
         }
@@ -90,9 +93,9 @@ final class CurveCharts {
             changed = withLine(changed, curve, lower, upper, tone);
         }
         changed = changed.withSeries(
-                new Series(Figures.ohms(curve.nominalLoadOhms()) + channel, points(curve), Style.MARKERS, tone));
+                new Series(speech.ohms(curve.nominalLoadOhms()) + channel, points(curve), Style.MARKERS, tone));
         for (Rating rating : own) {
-            String text = Figures.brief(rating.powerWatts(), 4) + "\u00a0W";
+            String text = speech.brief(rating.powerWatts(), 4) + "\u00a0W";
             changed = changed.withMark(
                     Mark.point(rating.supplyVolts(), rating.powerWatts(), text, MarkerShape.HOLLOW_DIAMOND, tone));
         }

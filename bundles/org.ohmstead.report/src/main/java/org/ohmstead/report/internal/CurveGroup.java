@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.PowerPoint;
@@ -90,8 +89,8 @@ record CurveGroup(
         return curves.stream().anyMatch(curve -> !(curve.curve() instanceof SquareLawFallback));
     }
 
-    String title() {
-        return Words.of(kind) + " power, " + Words.of(mode).toLowerCase(Locale.ROOT) + ", to " + Words.of(endPoint)
-                + ", " + Figures.hertz(frequencyHz);
+    String title(Speech speech) {
+        return speech.text(
+                "curve.title", speech.of(kind), speech.within(mode), speech.of(endPoint), speech.hertz(frequencyHz));
     }
 }

@@ -18,18 +18,20 @@ final class CurveTables {
     private static final double NEGLIGIBLE_VOLTS = 0.05;
 
     private final Evidence evidence;
+    private final Speech speech;
 
     CurveTables(Evidence evidence) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
     }
 
     /** Returns one table with a part for each group of curves. */
     Table normalised(List<CurveGroup> groups) {
-        Table.Builder table = Table.titled("").brief("Load").text("Channel");
-        CUSTOMARY_VOLTS.forEach(volts -> table.number("at " + Figures.fixed(volts, 1) + "\u00a0V", "W"));
-        table.number("14.4 V re 12.0 V", "dB");
+        Table.Builder table = Table.titled("").brief(speech.text("load")).text(speech.text("channel"));
+        CUSTOMARY_VOLTS.forEach(volts -> table.number(speech.text("at", speech.fixed(volts, 1) + "\u00a0V"), "W"));
+        table.number(speech.text("rise", speech.fixed(14.4, 1) + " V", speech.fixed(12, 1) + " V"), "dB");
         for (CurveGroup group : groups) {
-            table.part(group.title());
+            table.part(group.title(speech));
             group.curves().forEach(curve -> table.row(cells(curve)));
         }
         return table.build();
@@ -37,7 +39,7 @@ final class CurveTables {
 
     private List<String> cells(LoadCurve curve) {
         List<String> cells = new ArrayList<>();
-        cells.add(Figures.ohms(curve.nominalLoadOhms()));
+        cells.add(speech.ohms(curve.nominalLoadOhms()));
         cells.add(curve.channel());
         CUSTOMARY_VOLTS.forEach(volts -> cells.add(cell(curve, volts)));
         cells.add(rise(curve));
@@ -46,8 +48,7 @@ final class CurveTables {
 
     private String cell(LoadCurve curve, double volts) {
         Estimate power = curve.powerAt(volts);
-        String text = Rounding.of(power.value(), power.expandedUncertainty(evidence.confidence()))
-                .text();
+        String text = speech.stated(power.value(), power.expandedUncertainty(evidence.confidence()));
         if (curve.curve() instanceof SquareLawFallback) {
             return "\u2248\u00a0" + text;
         }
@@ -55,10 +56,10 @@ final class CurveTables {
         return outside > NEGLIGIBLE_VOLTS ? "(" + text + ")" : text;
     }
 
-    private static String rise(LoadCurve curve) {
+    private String rise(LoadCurve curve) {
         double low = curve.powerAt(CUSTOMARY_VOLTS.get(0)).value();
         double high =
                 curve.powerAt(CUSTOMARY_VOLTS.get(CUSTOMARY_VOLTS.size() - 1)).value();
-        return low > 0 && high > 0 ? Figures.signed(10 * Math.log10(high / low), 2) : Figures.NONE;
+        return low > 0 && high > 0 ? speech.signed(10 * Math.log10(high / low), 2) : Figures.NONE;
     }
 }

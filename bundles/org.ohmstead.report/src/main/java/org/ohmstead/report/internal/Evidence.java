@@ -5,6 +5,7 @@ package org.ohmstead.report.internal;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.EndPointOutcome;
@@ -28,6 +29,7 @@ final class Evidence {
 
     private final ResultsSheet sheet;
     private final List<Taken> standing;
+    private final Speech speech;
 
     /**
      * A reading that stands.
@@ -50,14 +52,15 @@ final class Evidence {
             return reading.mode() == other.reading.mode()
                     && Double.compare(reading.nominalLoadOhms(), other.reading.nominalLoadOhms()) == 0;
         }
-
-        String cell() {
-            return Words.of(reading.mode()) + ",\u00a0" + Figures.ohms(reading.nominalLoadOhms());
-        }
     }
 
     Evidence(ResultsSheet sheet) {
+        this(sheet, Speech.in(Locale.ENGLISH));
+    }
+
+    Evidence(ResultsSheet sheet, Speech speech) {
         this.sheet = sheet;
+        this.speech = speech;
         this.standing =
                 sheet.standingReadings().stream().map(this::taken).sorted(ORDER).toList();
     }
@@ -68,6 +71,17 @@ final class Evidence {
         double aimed =
                 sheet.project().step(reading.stepId()).map(Step::supplyVolts).orElse(measured);
         return new Taken(entry.entryId(), reading, aimed);
+    }
+
+    /** Returns the words of the sheet. */
+    Speech speech() {
+        return speech;
+    }
+
+    /** Returns mode and load of a reading. */
+    String cell(Taken taken) {
+        return speech.of(taken.reading().mode()) + ",\u00a0"
+                + speech.ohms(taken.reading().nominalLoadOhms());
     }
 
     List<Taken> standing() {
@@ -103,8 +117,7 @@ final class Evidence {
 
     /** Returns power and expanded uncertainty as printed, with a sign before what is only a bound. */
     String power(ChannelReading channel) {
-        return Words.bound(channel.outcome())
-                + Rounding.of(channel.powerWatts(), expanded(channel)).text();
+        return Words.bound(channel.outcome()) + speech.stated(channel.powerWatts(), expanded(channel));
     }
 
     static boolean reached(ChannelReading channel) {

@@ -34,15 +34,18 @@ final class LevelCharts {
     private static final double DECIBEL_STEP = 20;
     private static final double STEM_SPREAD = 0.22;
     private static final double SWEEP_HEIGHT_RATIO = 0.68;
+    private static final double WIDE_HEIGHT_RATIO = 0.36;
     private static final double SPECTRUM_HEIGHT_RATIO = 0.76;
     private static final int POWER_DIGITS = 3;
 
     private final Evidence evidence;
+    private final Speech speech;
     private final Tones tones;
     private final ChartBook book;
 
     LevelCharts(Evidence evidence, ChartBook book) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
         this.tones = evidence.tones();
         this.book = book;
     }
@@ -57,6 +60,16 @@ final class LevelCharts {
             }
         }
         return charts;
+    }
+
+    /** Returns a chart of THD_F against output power for the mode and load of one reading; empty where no levels were recorded. */
+    List<Chart> sweep(Taken like) {
+        return groups().stream()
+                .filter(group -> group.get(0).sameLoad(like))
+                .map(this::sweepPlot)
+                .filter(plot -> !plot.series().isEmpty())
+                .map(plot -> book.whole(plot, WIDE_HEIGHT_RATIO))
+                .toList();
     }
 
     /** Returns a chart of the harmonics at the end point for each mode and load, at its highest supply voltage. */
@@ -96,7 +109,8 @@ final class LevelCharts {
     }
 
     private Plot sweepPlot(List<Taken> group) {
-        Plot plot = Plot.of(group.get(0).cell(), Axis.log("Output power", "W"), Axis.log("THD_F", "%"));
+        Plot plot =
+                Plot.of(evidence.cell(group.get(0)), Axis.log(speech.text("axis.output"), "W"), Axis.log("THD_F", "%"));
         Taken highest = highest(group);
         for (int index = group.size() - 1; index >= 0; index--) {
             Taken taken = group.get(index);
@@ -106,7 +120,7 @@ final class LevelCharts {
             } else {
                 plot = with(
                         plot,
-                        Figures.volts(taken.aimedVolts()),
+                        speech.volts(taken.aimedVolts()),
                         points(taken.reading().weakestChannel()),
                         Style.LINE_AND_MARKERS,
                         tone);
@@ -115,10 +129,10 @@ final class LevelCharts {
         return withRange(withLimit(plot, highest.reading()));
     }
 
-    private static Plot withChannels(Plot plot, Taken taken, int tone) {
+    private Plot withChannels(Plot plot, Taken taken, int tone) {
         Plot changed = plot;
         Style style = Style.LINE_AND_MARKERS;
-        String volts = Figures.volts(taken.aimedVolts()) + " ";
+        String volts = speech.volts(taken.aimedVolts()) + " ";
         for (ChannelReading channel : taken.reading().channels()) {
             String name = volts + PlainText.clean(channel.channel());
             changed = with(changed, name, points(channel), style, tone);
@@ -144,19 +158,19 @@ final class LevelCharts {
     }
 
     /** Draws the limit, and the place where the weakest channel crosses it at the highest supply voltage. */
-    private static Plot withLimit(Plot plot, Reading reading) {
+    private Plot withLimit(Plot plot, Reading reading) {
         if (!(reading.endPoint() instanceof EndPoint.DistortionLimit limit)
                 || limit.measure() != DistortionMeasure.THD_F
                 || limit.ratio() * 100 >= HIGHEST_PERCENT) {
             return plot;
         }
         double percent = limit.ratio() * 100;
-        Plot changed = plot.withMark(Mark.horizontal(percent, Words.of(reading.endPoint())));
+        Plot changed = plot.withMark(Mark.horizontal(percent, speech.of(reading.endPoint())));
         ChannelReading weakest = reading.weakestChannel();
         if (plot.series().isEmpty() || !Evidence.reached(weakest) || !(weakest.powerWatts() > 0)) {
             return changed;
         }
-        String power = Figures.significant(weakest.powerWatts(), POWER_DIGITS) + "\u00a0W";
+        String power = speech.significant(weakest.powerWatts(), POWER_DIGITS) + "\u00a0W";
         return changed.withMark(Mark.point(weakest.powerWatts(), percent, power, MarkerShape.HOLLOW_CIRCLE));
     }
 
@@ -186,10 +200,13 @@ final class LevelCharts {
         return Decibels.ofFieldRatio(Math.max(harmonic.ratioToFundamental(), LOWEST_RATIO));
     }
 
-    private static Plot spectrumPlot(Taken taken, double bottomDb) {
+    private Plot spectrumPlot(Taken taken, double bottomDb) {
         Reading reading = taken.reading();
-        String title = taken.cell() + ", " + Figures.volts(taken.aimedVolts());
-        Plot plot = Plot.of(title, Axis.linear("Harmonic", ""), Axis.linear("dB re fundamental", ""));
+        String title = evidence.cell(taken) + ", " + speech.volts(taken.aimedVolts());
+        Plot plot = Plot.of(
+                title,
+                Axis.linear(speech.text("axis.harmonic"), ""),
+                Axis.linear(speech.text("axis.reFundamental"), ""));
         int count = reading.channels().size();
         int highestOrder = 2;
         for (int index = 0; index < count; index++) {

@@ -7,20 +7,26 @@ import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import java.awt.Shape;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmstead.plot.chart.ChartRenderer;
+import org.ohmstead.report.SheetLogo;
 import org.w3c.dom.Element;
 
-/** Draws the object elements of the paged sheet, charts and verdict marks, as vectors with real text. */
+/** Draws the object elements of the paged sheet, charts, verdict marks and the logo, as vectors with real text. */
 final class PageCharts {
     private static final String PLOT = "application/x-ohmstead-plot";
     private static final String MARK = "application/x-ohmstead-mark";
 
+    private static final String LOGO = "application/x-ohmstead-logo";
+
     private final Map<String, Chart> charts;
+    private final Optional<SheetLogo> logo;
     private final ChartRenderer renderer = new ChartRenderer(SheetFonts.forCharts());
 
-    PageCharts(ChartBook book) {
+    PageCharts(ChartBook book, Optional<SheetLogo> logo) {
+        this.logo = logo;
         charts = book.charts().stream().collect(Collectors.toMap(Chart::id, Function.identity()));
     }
 
@@ -34,6 +40,10 @@ final class PageCharts {
                 MARK,
                 (element, x, y, width, height, device, context, dotsPerPixel) ->
                         drawMark(named(element), device, Box.ofDots(x, y, width, height, dotsPerPixel)));
+        factory.registerDrawer(
+                LOGO,
+                (element, x, y, width, height, device, context, dotsPerPixel) ->
+                        drawLogo(device, Box.ofDots(x, y, width, height, dotsPerPixel)));
         return factory;
     }
 
@@ -59,6 +69,16 @@ final class PageCharts {
                 box.widthPixels(),
                 box.heightPixels(),
                 graphics -> renderer.draw(chart.plot(), graphics, box.widthPixels(), box.heightPixels()));
+        return Map.of();
+    }
+
+    private Map<Shape, String> drawLogo(OutputDevice device, Box box) {
+        logo.ifPresent(shown -> device.drawWithGraphics(
+                box.x(),
+                box.y(),
+                box.widthPixels(),
+                box.heightPixels(),
+                graphics -> shown.draw(graphics, box.widthPixels(), box.heightPixels())));
         return Map.of();
     }
 

@@ -16,12 +16,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.List;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.ohmstead.model.SheetDesign;
 import org.ohmstead.report.ResultsSheet;
 
 /** Sets the sheet on pages and returns them as PDF. */
@@ -45,15 +47,41 @@ public final class PageRenderer {
 
     /** Returns the PDF file's content. */
     public static byte[] render(ResultsSheet sheet) throws IOException {
-        ChartBook book = ChartBook.forPaper();
-        String page = SheetTemplate.paper(sheet, book);
+        if (sheet.form().design() != SheetDesign.BENCH) {
+            return render(sheet, BenchRoom.ENDLESS).content();
+        }
+        List<BenchRoom> rooms = BenchRoom.OF_A_PAGE;
+        int fits = rooms.size() - 1;
+        byte[] content = new byte[0];
+        int from = 0;
+        // The more room a sheet asks for, the longer it is, so the first that fits is found by halving.
+        while (from < fits || content.length == 0) {
+            int middle = (from + fits) / 2;
+            Printed printed = render(sheet, rooms.get(middle));
+            if (printed.pages() == 1 || middle == rooms.size() - 1) {
+                fits = middle;
+                content = printed.content();
+            } else {
+                from = middle + 1;
+            }
+        }
+        return content;
+    }
+
+    /** A file and how many pages it has. */
+    private record Printed(byte[] content, int pages) {}
+
+    private static Printed render(ResultsSheet sheet, BenchRoom room) throws IOException {
+        ChartBook book = ChartBook.forPaper(sheet.form().paper());
+        String page = SheetTemplate.paper(sheet, book, room);
+        int pages;
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePDDocument(document);
             builder.useFont(font(document, SheetFonts.regular()), SheetFonts.FAMILY, REGULAR, FontStyle.NORMAL, true);
             builder.useFont(font(document, SheetFonts.bold()), SheetFonts.FAMILY, BOLD, FontStyle.NORMAL, true);
-            builder.useObjectDrawerFactory(new PageCharts(book).factory());
+            builder.useObjectDrawerFactory(new PageCharts(book, sheet.form().logo()).factory());
             // The sheet needs nothing from outside, so nothing that a text smuggles in may fetch anything.
             builder.useExternalResourceAccessControl(
                     (address, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
@@ -64,8 +92,9 @@ public final class PageRenderer {
             }
             stamp(document, sheet.producedAt());
             document.save(file);
+            pages = document.getNumberOfPages();
         }
-        return file.toByteArray();
+        return new Printed(file.toByteArray(), pages);
     }
 
     /** The file bears the sheet's own time, not that of its printing, so that the same sheet always gives the same file. */

@@ -28,7 +28,6 @@ final class SheetBuilder {
     private static final double USUAL_LOAD_OHMS = 4;
 
     private static final double USUAL_SUPPLY_VOLTS = 14.4;
-    private static final int FOOTER_CHARACTERS = 60;
     private static final double BARS_HEIGHT_RATIO = 0.62;
 
     private final ResultsSheet sheet;
@@ -41,7 +40,7 @@ final class SheetBuilder {
         this.book = book;
     }
 
-    SheetView build(boolean paged, String style) {
+    SheetView build() {
         Project project = sheet.project();
         List<CurveGroup> groups = CurveGroup.of(sheet.curves());
         List<List<Chart>> curveRows = new CurveCharts(evidence, sheet.ratings(), book).rows(groups);
@@ -49,10 +48,6 @@ final class SheetBuilder {
         double volts = commonest(Rating::supplyVolts, USUAL_SUPPLY_VOLTS);
         ComparisonTables comparison = new ComparisonTables(evidence);
         return new SheetView(
-                paged,
-                style,
-                amplifierName(project.amplifier()),
-                author(project),
                 facts(project),
                 RatingRows.conclusion(sheet.ratings(), project.sheet().rule()),
                 evidence.confidencePercent(),
@@ -75,8 +70,7 @@ final class SheetBuilder {
                 project.sheet().remarks(),
                 project.amplifier().notes(),
                 integrity(),
-                problems(),
-                footer(project));
+                problems());
     }
 
     private UncertaintySection uncertainty(double volts) {
@@ -105,15 +99,6 @@ final class SheetBuilder {
                 .orElse(otherwise);
     }
 
-    private static String amplifierName(Amplifier amplifier) {
-        return amplifier.maker().isBlank() ? amplifier.model() : amplifier.maker() + " " + amplifier.model();
-    }
-
-    private static String author(Project project) {
-        String laboratory = project.sheet().laboratory();
-        return laboratory.isBlank() ? project.sheet().preparedBy() : laboratory;
-    }
-
     private List<Item> facts(Project project) {
         Amplifier amplifier = project.amplifier();
         List<Item> items = new ArrayList<>();
@@ -126,7 +111,7 @@ final class SheetBuilder {
         item(items, "Fuses", fuses(amplifier));
         item(items, "Laboratory", project.sheet().laboratory());
         item(items, "Place", project.bench().place());
-        item(items, "Tested", testedWhen());
+        item(items, "Tested", new Facts(sheet, evidence.speech()).tested());
         item(items, "Prepared by", project.sheet().preparedBy());
         item(items, "Sheet made", Figures.minute(sheet.producedAt()) + " UTC");
         item(items, "Project", project.title());
@@ -150,19 +135,6 @@ final class SheetBuilder {
                 .map(fuse -> Figures.brief(fuse.ratedAmps(), 4) + "\u00a0A"
                         + (fuse.style().isBlank() ? "" : " " + fuse.style()))
                 .collect(Collectors.joining(", "));
-    }
-
-    private String testedWhen() {
-        List<Instant> times = sheet.readings().stream()
-                .map(entry -> entry.reading().takenAt())
-                .sorted()
-                .toList();
-        if (times.isEmpty()) {
-            return "";
-        }
-        String first = Figures.day(times.get(0));
-        String last = Figures.day(times.get(times.size() - 1));
-        return first.equals(last) ? first : first + " to " + last;
     }
 
     private Instant lastReading() {
@@ -221,13 +193,5 @@ final class SheetBuilder {
             table.row(Words.of(problem.severity()), problem.where(), problem.what(), problem.remedy());
         }
         return table.build();
-    }
-
-    private String footer(Project project) {
-        String hash = sheet.log().headHash().isEmpty()
-                ? "log empty"
-                : "log head " + Figures.shortHash(sheet.log().headHash());
-        String name = PlainText.shortened(amplifierName(project.amplifier()), FOOTER_CHARACTERS);
-        return name + " \u00b7 " + Figures.day(sheet.producedAt()) + " \u00b7 " + hash;
     }
 }

@@ -8,40 +8,70 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import org.ohmstead.model.PaperSize;
+import org.ohmstead.model.SheetDesign;
 import org.ohmstead.report.ResultsSheet;
 
-/** Fills the template of the sheet. Every text is escaped unless it is a chart or the style sheet, which are ours. */
+/** Fills the template of a sheet's design. Every text is escaped unless it is a chart, a formula or the style sheet, which are ours. */
 public final class SheetTemplate {
-    private static final String TEMPLATE = "sheet.ftlh";
+    private static final String PARTS = "parts.ftlh";
     private static final String STYLE = "sheet.css";
+    private static final String DESIGNS_STYLE = "designs.css";
     private static final String SCREEN_STYLE = "screen.css";
+    private static final String DESIGNS_SCREEN_STYLE = "designs-screen.css";
+    private static final String BENCH_MARGINS = "@page { margin: 10mm 14mm 14mm 14mm; }\n";
+    private static final int MOST_HEAD_LINES = 4;
+    private static final String PAPER_OF_STYLE = "size: A4 portrait";
 
-    private SheetTemplate() {}
+    private final ResultsSheet sheet;
+    private final Speech speech;
+    private final boolean paged;
+    private final ChartBook book;
+    private final BenchRoom room;
+
+    private SheetTemplate(ResultsSheet sheet, boolean paged, ChartBook book, BenchRoom room) {
+        this.sheet = sheet;
+        this.paged = paged;
+        this.book = book;
+        this.room = room;
+        this.speech = Speech.in(
+                design() == SheetDesign.FULL ? Locale.ENGLISH : sheet.form().language());
+    }
 
     /** Returns the sheet for a screen: one XHTML document that needs nothing else. */
     public static String screen(ResultsSheet sheet) {
-        return fill(
-                new SheetBuilder(sheet, ChartBook.forScreen()).build(false, resource(STYLE) + resource(SCREEN_STYLE)));
+        return new SheetTemplate(sheet, false, ChartBook.forScreen(), BenchRoom.ENDLESS).fill();
     }
 
     /** Returns the sheet for pages: XHTML whose charts are object elements, drawn by {@link PageCharts}. */
-    static String paper(ResultsSheet sheet, ChartBook book) {
-        return fill(new SheetBuilder(sheet, book).build(true, resource(STYLE)));
+    static String paper(ResultsSheet sheet, ChartBook book, BenchRoom room) {
+        return new SheetTemplate(sheet, true, book, room).fill();
     }
 
-    private static String fill(SheetView view) {
+    private SheetDesign design() {
+        return sheet.form().design();
+    }
+
+    private String fill() {
+        Map<String, Object> model = new HashMap<>();
+        model.put("page", page());
+        model.put("sheet", content());
+        model.put("t", (TemplateMethodModelEx) arguments -> translated(arguments));
         StringWriter text = new StringWriter();
         try {
-            template().process(Map.of("sheet", view), text);
+            template(design().name().toLowerCase(Locale.ROOT) + ".ftlh").process(model, text);
         } catch (TemplateException e) {
             throw new IllegalStateException("The template of the results sheet does not fit its data.", e);
         } catch (IOException e) {
@@ -50,14 +80,60 @@ public final class SheetTemplate {
         return PlainText.clean(text.toString());
     }
 
-    private static Template template() throws IOException {
+    private Object content() {
+        return switch (design()) {
+            case FULL -> new SheetBuilder(sheet, book).build();
+            case BENCH -> new BenchBuilder(sheet, speech, book, room).build();
+            case COMPARISON -> new ComparisonBuilder(sheet, speech, book).build();
+            case HANDOUT -> new HandoutBuilder(sheet, speech, book).build();
+        };
+    }
+
+    /** Called by the template with a key and texts; what it returns is escaped like any other text. */
+    private String translated(List<?> arguments) {
+        Object[] texts = arguments.stream().skip(1).map(Object::toString).toArray();
+        return speech.text(arguments.get(0).toString(), texts);
+    }
+
+    private PageView page() {
+        String amplifier = Facts.amplifierName(sheet.project().amplifier());
+        String key = "design." + design();
+        return new PageView(
+                paged,
+                style(),
+                speech.code(),
+                speech.text(key + ".title", amplifier),
+                Facts.author(sheet.project()),
+                speech.text(key + ".subject", amplifier),
+                amplifier,
+                new Facts(sheet, speech).footer(),
+                design() == SheetDesign.BENCH
+                        ? LabHead.of(sheet).limited(MOST_HEAD_LINES, room.characters())
+                        : LabHead.of(sheet));
+    }
+
+    private String style() {
+        LabHead lab = LabHead.of(sheet);
+        boolean plain = design() == SheetDesign.FULL && !lab.shown();
+        String style = resource(STYLE) + (plain ? "" : resource(DESIGNS_STYLE));
+        if (!paged) {
+            return style + resource(SCREEN_STYLE) + (plain ? "" : resource(DESIGNS_SCREEN_STYLE));
+        }
+        String sized =
+                sheet.form().paper() == PaperSize.LETTER ? style.replace(PAPER_OF_STYLE, "size: 8.5in 11in") : style;
+        return design() == SheetDesign.BENCH
+                ? sized + "body.paged { font-size: " + room.typePixels() + "px; }\n" + BENCH_MARGINS
+                : sized;
+    }
+
+    private static Template template(String name) throws IOException {
         Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
         configuration.setLocale(Locale.ROOT);
         configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
-        return new Template(TEMPLATE, new StringReader(resource(TEMPLATE)), configuration);
+        return new Template(name, new StringReader(resource(PARTS) + resource(name)), configuration);
     }
 
     private static String resource(String name) {

@@ -8,10 +8,6 @@ import java.util.List;
 /**
  * The sheet as the template sees it: texts, tables and charts, all numbers already printed.
  *
- * @param paged whether it is for pages rather than for a screen
- * @param style the style sheet
- * @param amplifier maker and model
- * @param author who published or prepared it
  * @param facts the title block
  * @param conclusion one sentence
  * @param confidence in percent
@@ -34,13 +30,8 @@ import java.util.List;
  * @param notes about the amplifier; may be empty
  * @param integrity log, hashes and versions
  * @param problems of the project
- * @param footer left part of the page's footer
  */
 public record SheetView(
-        boolean paged,
-        String style,
-        String amplifier,
-        String author,
         List<Item> facts,
         String conclusion,
         String confidence,
@@ -62,5 +53,4 @@ public record SheetView(
         String remarks,
         String notes,
         List<Item> integrity,
-        Table problems,
-        String footer) {}
+        Table problems) {}

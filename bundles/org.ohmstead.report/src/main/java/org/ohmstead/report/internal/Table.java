@@ -44,6 +44,43 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
         }
     }
 
+    /** Returns how many rows there are beside the headings of parts. */
+    long entryCount() {
+        return rows.stream().filter(row -> !row.weight().equals("part")).count();
+    }
+
+    /** Returns the table with at most so many rows, the headings of parts not counted; a part without rows loses its heading. */
+    Table limited(int most) {
+        List<Row> kept = new ArrayList<>();
+        int entries = 0;
+        for (Row row : rows) {
+            boolean part = row.weight().equals("part");
+            if (entries == most) {
+                break;
+            }
+            kept.add(row);
+            entries += part ? 0 : 1;
+        }
+        while (!kept.isEmpty() && kept.get(kept.size() - 1).weight().equals("part")) {
+            kept.remove(kept.size() - 1);
+        }
+        return new Table(caption, columns, kept);
+    }
+
+    /** Returns the table with no text longer than so many characters. */
+    Table shortened(int characters) {
+        return new Table(
+                caption,
+                columns,
+                rows.stream()
+                        .map(row -> new Row(
+                                row.cells().stream()
+                                        .map(cell -> PlainText.shortened(cell, characters))
+                                        .toList(),
+                                row.weight()))
+                        .toList());
+    }
+
     static Builder titled(String caption) {
         return new Builder(caption);
     }

@@ -26,10 +26,6 @@ final class Words {
         };
     }
 
-    static String perWhat(Mode mode) {
-        return mode == Mode.STEREO ? "per channel" : "in the load";
-    }
-
     static String of(PowerKind kind) {
         return kind == PowerKind.CONTINUOUS ? "Continuous" : "Burst";
     }

@@ -21,6 +21,7 @@ import org.ohmstead.curves.RatingJudge;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.HarmonicFigure;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
@@ -42,7 +43,7 @@ class SheetChartsTest {
     static void draw() {
         ResultsSheet sheet = SampleSheet.plain().build();
         Evidence evidence = new Evidence(sheet);
-        ChartBook book = ChartBook.forPaper();
+        ChartBook book = ChartBook.forPaper(PaperSize.A4);
         curves = new CurveCharts(evidence, sheet.ratings(), book)
                 .rows(CurveGroup.of(sheet.curves())).stream()
                         .flatMap(List::stream)
@@ -92,7 +93,7 @@ class SheetChartsTest {
                     reading.mode() == Mode.BRIDGED && reading.channels().get(0).supplyVolts() > 14;
             return missing ? Optional.empty() : Optional.of(reading);
         });
-        List<Plot> plots = new LevelCharts(new Evidence(gappy), ChartBook.forPaper())
+        List<Plot> plots = new LevelCharts(new Evidence(gappy), ChartBook.forPaper(PaperSize.A4))
                 .sweeps().stream().map(Chart::plot).toList();
         assertOneToneEach(tones(plots, "\u00a0V"), 5);
     }
@@ -115,7 +116,7 @@ class SheetChartsTest {
         Plot plot = new CurveCharts(
                         new Evidence(sheet),
                         RatingJudge.judge(List.of(beyond), sheet.curves(), 0.95),
-                        ChartBook.forPaper())
+                        ChartBook.forPaper(PaperSize.A4))
                 .rows(CurveGroup.of(sheet.curves()))
                 .get(0)
                 .get(0)
@@ -152,7 +153,7 @@ class SheetChartsTest {
         ResultsSheet deep = withReadings(
                 SampleSheet.plain().build(),
                 reading -> Optional.of(reading.mode() == Mode.BRIDGED ? withSmallHarmonic(reading) : reading));
-        List<Double> bottoms = new LevelCharts(new Evidence(deep), ChartBook.forPaper())
+        List<Double> bottoms = new LevelCharts(new Evidence(deep), ChartBook.forPaper(PaperSize.A4))
                 .spectra().stream()
                         .map(chart -> chart.plot().y().lower().orElseThrow())
                         .distinct()

@@ -3,13 +3,17 @@
 
 package org.ohmstead.model.json.internal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.model.CheckStandard;
+import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.model.SheetDesign;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.json.ProjectFileException;
 
-/** Reads what a project holds of the laboratory around it: check standards and the shared log. */
+/** Reads what a project holds of the laboratory around it: check standards, the shared log, and the look of its sheets. */
 final class LabReader {
     private LabReader() {}
 
@@ -52,5 +56,24 @@ final class LabReader {
         String bench = in.requiredText("bench", "name under which this bench hands over");
         String certificateFile = in.text("certificateFile");
         return Optional.of(in.build(() -> new SharedLog(host, port, database, bench, certificateFile)));
+    }
+
+    static SheetLayout layout(Optional<FieldReader> present) throws ProjectFileException {
+        if (present.isEmpty()) {
+            return SheetLayout.USUAL;
+        }
+        FieldReader in = present.get();
+        SheetDesign design = in.optionalChoice("design", SheetDesign.class, "how the sheet is laid out")
+                .orElse(SheetLayout.USUAL.design());
+        PaperSize paper = in.optionalChoice("paper", PaperSize.class, "what the sheet is printed on")
+                .orElse(SheetLayout.USUAL.paper());
+        String address = in.text("address");
+        String contact = in.text("contact");
+        String accreditation = in.text("accreditation");
+        String logoFile = in.text("logoFile");
+        List<String> projects = in.texts("comparedProjects", "folders of projects to compare with");
+        List<String> periods = in.texts("comparedPeriods", "periods to compare, such as 2025 or 2024-03");
+        return in.build(
+                () -> new SheetLayout(design, paper, address, contact, accreditation, logoFile, projects, periods));
     }
 }

@@ -6,6 +6,7 @@ package org.ohmstead.model.json.internal;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.model.SheetLayout;
 
 /** Writes what a project holds of the laboratory around it. */
 final class LabWriter {
@@ -34,6 +35,19 @@ final class LabWriter {
                 .text("database", shared.database())
                 .text("bench", shared.bench())
                 .text("certificateFile", shared.certificateFile())
+                .end();
+    }
+
+    static ObjectNode layout(SheetLayout layout) {
+        return ObjectBuilder.begin()
+                .choice("design", layout.design())
+                .choice("paper", layout.paper())
+                .text("address", layout.address())
+                .text("contact", layout.contact())
+                .text("accreditation", layout.accreditation())
+                .text("logoFile", layout.logoFile())
+                .texts("comparedProjects", layout.comparedProjects())
+                .texts("comparedPeriods", layout.comparedPeriods())
                 .end();
     }
 }

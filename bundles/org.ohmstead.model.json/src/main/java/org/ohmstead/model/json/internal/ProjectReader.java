@@ -23,6 +23,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
@@ -175,7 +176,8 @@ public final class ProjectReader {
         double confidence = in.number("confidence", "the sureness a verdict needs as a ratio, usually 0.95");
         String remarks = in.text("remarks");
         Optional<VerdictRule> rule = verdictRule(in.optionalObject("verdictRule", "how ratings are judged"));
-        return in.build(() -> new SheetSettings(laboratory, preparedBy, confidence, remarks, rule));
+        SheetLayout layout = LabReader.layout(in.optionalObject("layout", "how the sheet looks"));
+        return in.build(() -> new SheetSettings(laboratory, preparedBy, confidence, remarks, rule, layout));
     }
 
     private static Optional<VerdictRule> verdictRule(Optional<FieldReader> present) throws ProjectFileException {

@@ -24,6 +24,7 @@ import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Repeatability;
 import org.ohmstead.model.SetAside;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Supply;
@@ -265,6 +266,9 @@ public final class ProjectWriter {
                 .number("confidence", sheet.confidence())
                 .text("remarks", sheet.remarks());
         sheet.verdictRule().ifPresent(rule -> object.node("verdictRule", verdictRule(rule)));
+        if (!sheet.layout().equals(SheetLayout.USUAL)) {
+            object.node("layout", LabWriter.layout(sheet.layout()));
+        }
         return object.end();
     }
 

@@ -299,7 +299,10 @@ public final class SheetComposite extends Composite {
         shownGeneration = generation;
         top(preview);
         pages.show(Optional.of(made));
-        bar.state(draft ? "Draft: the project has edits that are not saved." : "Up to date.", draft);
+        String state = draft ? "Draft: the project has edits that are not saved." : "Up to date.";
+        bar.state(
+                made.remark().isEmpty() ? state : made.remark(),
+                draft || !made.remark().isEmpty());
     }
 
     private void failed(String sentence) {

@@ -3,6 +3,7 @@
 
 package org.ohmstead.report.ui.internal;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -16,20 +17,22 @@ import org.ohmstead.workbench.session.ProjectSession;
 /**
  * What a sheet is made from, as it stood at one moment.
  *
+ * @param folder of the project
  * @param project with its edits
  * @param fileProblems what was noticed when its file was read
  * @param draft whether it has edits that are not saved
  * @param log its log, whole
  */
-record SheetInput(Project project, List<Problem> fileProblems, boolean draft, LogSnapshot log) {
+record SheetInput(Path folder, Project project, List<Problem> fileProblems, boolean draft, LogSnapshot log) {
     SheetInput {
+        Objects.requireNonNull(folder, "folder");
         Objects.requireNonNull(project, "project");
         fileProblems = List.copyOf(fileProblems);
         Objects.requireNonNull(log, "log");
     }
 
     static SheetInput of(ProjectSession session, LogSnapshot log) {
-        return new SheetInput(session.project(), session.fileProblems(), session.dirty(), log);
+        return new SheetInput(session.folder(), session.project(), session.fileProblems(), session.dirty(), log);
     }
 
     VerifiedLog verifiedLog() {

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.ohmstead.jobs.SheetAssembly;
+import org.ohmstead.jobs.SheetDress;
+import org.ohmstead.jobs.SheetWish;
 import org.ohmstead.report.PagePicture;
 import org.ohmstead.report.PageSize;
 import org.ohmstead.report.ReportException;
@@ -16,6 +18,8 @@ import org.ohmstead.report.SheetPages;
 
 /** Makes sheets and their pages; on any thread. */
 final class SheetMaker {
+    private static final String LAYOUT = "$.sheet.layout.";
+
     private final String softwareVersion;
     private final Clock clock;
 
@@ -33,8 +37,9 @@ final class SheetMaker {
     }
 
     ResultsSheet sheet(SheetInput input) {
-        return SheetAssembly.assemble(
+        ResultsSheet plain = SheetAssembly.assemble(
                 input.project(), input.problems(), input.verifiedLog(), softwareVersion, clock.instant());
+        return SheetDress.dress(plain, input.folder(), input.log().entries(), SheetWish.NONE);
     }
 
     /** Sets the pages of a sheet. The caller closes them by dropping them: they hold memory only. */
@@ -46,7 +51,12 @@ final class SheetMaker {
             sizes.add(source.size(page));
             words.add(source.text(page));
         }
-        return new Pages(source, sizes, words);
+        String remark = sheet.problems().stream()
+                .filter(problem -> problem.where().startsWith(LAYOUT))
+                .map(problem -> problem.what() + " " + problem.remedy())
+                .findFirst()
+                .orElse("");
+        return new Pages(source, sizes, words, remark);
     }
 
     /**
@@ -55,8 +65,9 @@ final class SheetMaker {
      * @param source what draws them
      * @param sizes of each page
      * @param words of each page, for those who cannot see it
+     * @param remark what the sheet's look lacks, such as its logo, and why; empty when all is there
      */
-    record Pages(SheetPages source, List<PageSize> sizes, List<String> words) {
+    record Pages(SheetPages source, List<PageSize> sizes, List<String> words, String remark) {
         Pages {
             sizes = List.copyOf(sizes);
             words = List.copyOf(words);

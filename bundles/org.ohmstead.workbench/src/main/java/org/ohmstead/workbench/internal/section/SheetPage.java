@@ -67,6 +67,9 @@ final class SheetPage implements SectionPage {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
         page.part(() -> head(page, top));
         page.part(() -> verdicts(page, top));
+        LayoutFields layout = new LayoutFields(page);
+        page.part(() -> layout.addLook(new FormSection(top, "sheet.look", layout.text("layout.heading")), desk));
+        page.part(() -> layout.addComparison(new FormSection(top, "sheet.compare", layout.text("compare.heading"))));
         return page.start();
     }
 
@@ -80,6 +83,7 @@ final class SheetPage implements SectionPage {
                 "laboratory",
                 SheetSettings::laboratory,
                 SheetSettings::withLaboratory);
+        new LayoutFields(page).addHead(head);
         bind(
                 page,
                 head.text("preparedby", "&Prepared by"),

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -19,7 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.SheetDesign;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.workbench.section.SectionPage;
 
@@ -101,6 +104,36 @@ class FormFieldsTest {
                         .preparedBy()),
                 field(sheet, "sheet.remarks", "Well.", "Set sheet remarks", "Well.", p -> p.sheet()
                         .remarks()),
+                field(
+                        sheet,
+                        "sheet.address",
+                        "1 Example Street",
+                        "Set sheet address",
+                        "1 Example Street",
+                        p -> p.sheet().layout().address()),
+                field(sheet, "sheet.contact", "lab@example.org", "Set sheet contact", "lab@example.org", p -> p.sheet()
+                        .layout()
+                        .contact()),
+                field(sheet, "sheet.accreditation", "None.", "Set sheet accreditation", "None.", p -> p.sheet()
+                        .layout()
+                        .accreditation()),
+                field(sheet, "sheet.look.logo", "sheets/logo.svg", "Set sheet logo", "sheets/logo.svg", p -> p.sheet()
+                        .layout()
+                        .logoFile()),
+                field(
+                        sheet,
+                        "sheet.compare.projects",
+                        "../heron.ohmstead\n\n ../kestrel.ohmstead ",
+                        "Set sheet compared projects",
+                        List.of("../heron.ohmstead", "../kestrel.ohmstead"),
+                        p -> p.sheet().layout().comparedProjects()),
+                field(
+                        sheet,
+                        "sheet.compare.periods",
+                        "2024",
+                        "Set sheet compared periods",
+                        List.of("2024"),
+                        p -> p.sheet().layout().comparedPeriods()),
                 field(sheet, "sheet.verdicts.confidence", "99", "Set sheet confidence", 0.99, p -> p.sheet()
                         .confidence()));
     }
@@ -135,6 +168,19 @@ class FormFieldsTest {
         }
     }
 
+    @Test
+    void choosesDesignAndPaperOfTheSheet() throws Exception {
+        try (SectionStage stage = SectionStage.open(temp)) {
+            stage.show(new SheetPage());
+            stage.choose("sheet.look.design", "bench sheet, one page");
+            assertEquals(SheetDesign.BENCH, stage.project().sheet().layout().design());
+            assertEquals(Optional.of("Set sheet design"), stage.undoName());
+            stage.choose("sheet.look.paper", "Letter");
+            assertEquals(PaperSize.LETTER, stage.project().sheet().layout().paper());
+            assertEquals(Optional.of("Set sheet paper"), stage.undoName());
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("refusals")
     void keepsWhatDoesNotFitOutOfTheProjectAndSaysWhy(SectionPage page, String id, String typed, String words)
@@ -158,6 +204,7 @@ class FormFieldsTest {
                 Arguments.of(new BenchPage(), "bench.supply.lowest", "16", "below the highest output, 16 V"),
                 Arguments.of(new BenchPage(), "bench.supply.highest", "0", "above the lowest output, 0 V"),
                 Arguments.of(new BenchPage(), "bench.cable.loop", "long", "1 m"),
+                Arguments.of(new SheetPage(), "sheet.look.logo", "../logo.svg", "within the folder of the project"),
                 Arguments.of(new SheetPage(), "sheet.verdicts.confidence", "30", "between 50 % and 99.99 %"));
     }
 
