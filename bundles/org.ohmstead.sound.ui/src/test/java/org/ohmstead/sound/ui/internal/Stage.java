@@ -1,0 +1,148 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.sound.ui.internal;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Widget;
+import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.session.BackgroundWork;
+import org.ohmstead.workbench.session.ProjectDesk;
+import org.ohmstead.workbench.session.Unsaved;
+import org.ohmstead.workbench.session.WorkProgress;
+
+/** A project in a folder of its own, a desk on which it lies open, and a bare shell. */
+final class Stage implements AutoCloseable {
+    private static final long PATIENCE_NANOS = 20_000_000_000L;
+
+    final Display display = Display.getDefault();
+    final Path folder;
+    final ProjectDesk desk;
+    final Shell shell = new Shell(display);
+    private final ExecutorService thread = Executors.newSingleThreadExecutor();
+
+    /** Work on one other thread, as the workbench's jobs. */
+    private final class Elsewhere implements BackgroundWork {
+        @Override
+        public <T> void start(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
+            thread.execute(new FutureTask<T>(() -> task.run(new Silent())) {
+                @Override
+                protected void done() {
+                    later(() -> deliver(this, done, failed));
+                }
+            });
+        }
+
+        @Override
+        public void later(Runnable action) {
+            if (!display.isDisposed()) {
+                display.asyncExec(action);
+            }
+        }
+    }
+
+    private static <T> void deliver(FutureTask<T> ended, Consumer<T> done, Consumer<Exception> failed) {
+        T result;
+        try {
+            result = ended.get();
+        } catch (ExecutionException failure) {
+            if (failure.getCause() instanceof Exception cause) {
+                failed.accept(cause);
+                return;
+            }
+            throw new IllegalStateException(failure);
+        } catch (InterruptedException interrupted) {
+            throw new IllegalStateException("nobody interrupts the user interface", interrupted);
+        }
+        done.accept(result);
+    }
+
+    private static final class Silent implements WorkProgress {
+        @Override
+        public void step(int done, int total, String what) {
+            // Nobody looks.
+        }
+
+        @Override
+        public boolean cancelled() {
+            return false;
+        }
+    }
+
+    Stage(Path folder) throws IOException {
+        this.folder = folder;
+        this.desk = new ProjectDesk(new Elsewhere(), Clock.systemUTC());
+        Files.copy(Path.of("../../demo-data/larkspur.ohmstead/project.json"), folder.resolve("project.json"));
+        shell.setLayout(new FillLayout());
+        shell.setSize(1010, 640);
+    }
+
+    Stage open() {
+        AtomicReference<Exception> failure = new AtomicReference<>();
+        desk.open(folder, Unsaved.DISCARD, session -> {}, failure::set);
+        until("the project is open", () -> desk.session().isPresent() || failure.get() != null);
+        if (failure.get() != null) {
+            fail(failure.get());
+        }
+        return this;
+    }
+
+    void settle() {
+        while (display.readAndDispatch()) {
+            // Until nothing is left to do.
+        }
+    }
+
+    void until(String what, BooleanSupplier condition) {
+        long deadline = System.nanoTime() + PATIENCE_NANOS;
+        while (!condition.getAsBoolean()) {
+            if (!display.readAndDispatch()) {
+                if (System.nanoTime() > deadline) {
+                    fail("waited too long until " + what);
+                }
+                LockSupport.parkNanos(1_000_000);
+            }
+        }
+        settle();
+    }
+
+    <W extends Widget> W find(String id, Class<W> type) {
+        return Ids.find(shell, id, type);
+    }
+
+    /** Presses a button or chooses in a combo as the user would: by the event that comes then. */
+    void select(Control control) {
+        if (!control.isEnabled()) {
+            fail(Ids.of(control) + " is disabled");
+        }
+        control.notifyListeners(SWT.Selection, new Event());
+        settle();
+    }
+
+    @Override
+    public void close() {
+        shell.dispose();
+        desk.dispose();
+        thread.shutdown();
+        settle();
+    }
+}
