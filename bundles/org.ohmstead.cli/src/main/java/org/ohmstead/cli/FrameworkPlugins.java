@@ -50,7 +50,7 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
     }
 
     /** Where nobody started the bundles with components, such as in a framework made for tests, they are started here. */
-    private static void startComponents(BundleContext context) throws OutsideException {
+    static void startComponents(BundleContext context) throws OutsideException {
         for (Bundle bundle : context.getBundles()) {
             boolean runtime = COMPONENT_RUNTIME.equals(bundle.getSymbolicName());
             boolean waiting = (bundle.getState() & (Bundle.INSTALLED | Bundle.RESOLVED)) != 0

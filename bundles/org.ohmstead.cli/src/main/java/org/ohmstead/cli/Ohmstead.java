@@ -22,6 +22,8 @@ import org.ohmstead.measure.standard.EvaluationException;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.report.ReportException;
 import org.ohmstead.signal.CaptureException;
+import org.ohmstead.signal.sound.SoundException;
+import org.ohmstead.signal.stimulus.SoundCards;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.shared.SharedLabException;
 import org.osgi.framework.Bundle;
@@ -68,6 +70,14 @@ public final class Ohmstead {
         commands.addSubcommand(withWords(load, load.words()));
         ThermalCommand thermal = new ThermalCommand(console);
         commands.addSubcommand(withWords(thermal, thermal.words()));
+        SetupCommand setup = new SetupCommand(console);
+        commands.addSubcommand(withWords(setup, setup.words()));
+        LessonCommand lessons = new LessonCommand(console);
+        commands.addSubcommand(withWords(lessons, lessons.words()));
+        SignalCommand signals = new SignalCommand(console, new SoundCards());
+        commands.addSubcommand(withWords(signals, signals.words()));
+        SoundCommand sound = new SoundCommand(console);
+        commands.addSubcommand(withWords(sound, sound.words()));
         PluginsCommand pluginWords = new PluginsCommand(console, plugins);
         commands.addSubcommand(withWords(pluginWords, pluginWords.words()));
         ProjectCommand projects = new ProjectCommand(console);
@@ -147,6 +157,7 @@ public final class Ohmstead {
                 || failure instanceof ProjectFileException
                 || failure instanceof EvaluationException
                 || failure instanceof ExchangeException
+                || failure instanceof SoundException
                 || failure instanceof TestLogException
                 || failure instanceof SharedLabException;
     }

@@ -16,6 +16,8 @@ import picocli.CommandLine.Spec;
             "",
             "The usual way: %n"
                     + "  ohmstead check PROJECT                  is the project complete and safe to run?%n"
+                    + "  ohmstead setup gain PROJECT             level, sensitivity and gain to set for a rating%n"
+                    + "  ohmstead signal set FOLDER              test signals for a player; signal list, make, align and play%n"
                     + "  ohmstead thermal plan PROJECT           how hot, how much current, how long; the best order and rests%n"
                     + "  ohmstead plugins                        benches, measurements and precautions that there are%n"
                     + "  ohmstead run PROJECT --driver BENCH     carry out the plan on a bench; try --driver simulated%n"

@@ -17,8 +17,11 @@ public final class BenchPerspective implements IPerspectiveFactory {
         layout.addView(Perspectives.NAVIGATOR, IPageLayout.LEFT, 0.15f, IPageLayout.ID_EDITOR_AREA);
         IFolderLayout console = layout.createFolder("console", IPageLayout.RIGHT, 0.3f, IPageLayout.ID_EDITOR_AREA);
         console.addView(Perspectives.CONSOLE);
+        console.addView(Perspectives.GAIN);
+        console.addView(Perspectives.STIMULUS);
         console.addView(Perspectives.QUALITY);
         console.addPlaceholder(Perspectives.HELP);
+        console.addPlaceholder(Perspectives.FIRST_TEST);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.74f, "console");
         below.addView(Perspectives.LOG);
         below.addView(Perspectives.CAPTURE);

@@ -24,5 +24,6 @@ public final class DesignPerspective implements IPerspectiveFactory {
         below.addPlaceholder(Perspectives.ERROR_LOG);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, IPageLayout.ID_EDITOR_AREA);
         right.addPlaceholder(Perspectives.HELP);
+        right.addPlaceholder(Perspectives.FIRST_TEST);
     }
 }

@@ -26,9 +26,13 @@ final class Perspectives {
     static final String AUDIT = "org.ohmstead.testlog.ui.audit";
     static final String POWER = "org.ohmstead.curves.ui.power";
     static final String CAPTURE = "org.ohmstead.signal.ui.capture";
+    static final String GAIN = "org.ohmstead.signal.ui.gain";
+    static final String STIMULUS = "org.ohmstead.signal.ui.stimulus";
+    static final String SOUND = "org.ohmstead.sound.ui.vehicle";
     static final String QUALITY = "org.ohmstead.history.ui.quality";
     static final String COMPARE = "org.ohmstead.history.ui.compare";
     static final String SHEET = "org.ohmstead.report.ui.sheet";
+    static final String FIRST_TEST = "org.eclipse.ui.cheatsheets.views.CheatSheetView";
     static final String HELP = "org.ohmstead.app.help";
 
     private Perspectives() {}
@@ -52,6 +56,9 @@ final class Perspectives {
             AUDIT,
             POWER,
             CAPTURE,
+            GAIN,
+            STIMULUS,
+            SOUND,
             QUALITY,
             COMPARE,
             SHEET,

@@ -18,10 +18,12 @@ public final class ResultsPerspective implements IPerspectiveFactory {
         charts.addView(Perspectives.CAPTURE);
         charts.addView(Perspectives.PAIR);
         charts.addView(Perspectives.COMPARE);
+        charts.addView(Perspectives.SOUND);
         IFolderLayout sheet = layout.createFolder("sheet", IPageLayout.RIGHT, 0.64f, "charts");
         sheet.addView(Perspectives.SHEET);
         sheet.addView(Perspectives.AUDIT);
         sheet.addPlaceholder(Perspectives.HELP);
+        sheet.addPlaceholder(Perspectives.FIRST_TEST);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "charts");
         below.addView(Perspectives.LOG);
         below.addView(Perspectives.PROBLEMS);

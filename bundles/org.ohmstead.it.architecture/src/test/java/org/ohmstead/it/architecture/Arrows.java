@@ -12,11 +12,15 @@ import java.util.TreeMap;
 /** Which packages each bundle may use beside the JDK: the design's arrows, as in DEVELOPERS.md. */
 final class Arrows {
     private static final String UNITS = "org.ohmstead.units";
+    private static final String TEXTS = "org.ohmstead.units.text";
     private static final String MODEL = "org.ohmstead.model";
     private static final String MODEL_JSON = "org.ohmstead.model.json";
     private static final String PLOT = "org.ohmstead.plot";
     private static final String PLOT_CHART = "org.ohmstead.plot.chart";
     private static final String SIGNAL = "org.ohmstead.signal";
+    private static final String GAIN = "org.ohmstead.signal.gain";
+    private static final String SOUND = "org.ohmstead.signal.sound";
+    private static final String STIMULUS = "org.ohmstead.signal.stimulus";
     private static final String METROLOGY = "org.ohmstead.metrology";
     private static final String CURVES = "org.ohmstead.curves";
     private static final String CURVES_STUDY = "org.ohmstead.curves.study";
@@ -39,6 +43,7 @@ final class Arrows {
     private static final String SCPI = "org.ohmstead.measure.scpi";
     private static final String ENGINE = "org.ohmstead.measure.engine";
     private static final String STANDARD = "org.ohmstead.measure.standard";
+    private static final String LESSONS = "org.ohmstead.lessons";
     private static final String REPORT = "org.ohmstead.report";
     private static final String JOBS = "org.ohmstead.jobs";
     private static final String WORKBENCH = "org.ohmstead.workbench";
@@ -77,7 +82,7 @@ final class Arrows {
                             "org.apache.pdfbox*",
                             "org.apache.fontbox*",
                             "de.rototor*")),
-            Map.entry(SIGNAL, List.of(UNITS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
+            Map.entry(SIGNAL, List.of(UNITS, TEXTS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
@@ -93,14 +98,17 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            TEXTS,
+                            SIGNAL,
+                            SOUND,
                             TESTLOG,
                             LOG_CHAIN,
                             JACKSON,
                             "org.dhatim*",
                             "com.github.rzymek*")),
             Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
-            Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, METROLOGY, UNITS, COMPONENTS)),
-            Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
+            Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, GAIN, SOUND, METROLOGY, UNITS, TEXTS, COMPONENTS)),
+            Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, SOUND, STIMULUS, UNITS, COMPONENTS)),
             Map.entry(SCPI, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
             Map.entry(
                     "org.ohmstead.measure.testkit",
@@ -115,11 +123,29 @@ final class Arrows {
             Map.entry("org.ohmstead.measure.sample", List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
             Map.entry(ENGINE, List.of(MEASURE, MODEL, SIGNAL, UNITS, TESTLOG, COMPONENTS)),
             Map.entry(
+                    LESSONS,
+                    List.of(
+                            MODEL,
+                            UNITS,
+                            TEXTS,
+                            PLOT,
+                            PLOT_CHART,
+                            SIGNAL,
+                            GAIN,
+                            METROLOGY,
+                            CURVES_STUDY,
+                            LOAD,
+                            THERMAL,
+                            COMPONENTS,
+                            "freemarker*")),
+            Map.entry(
                     REPORT,
                     List.of(
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            TEXTS,
+                            HISTORY,
                             PLOT,
                             PLOT_CHART,
                             SIGNAL,
@@ -134,6 +160,7 @@ final class Arrows {
                             "org.apache.fontbox*",
                             "org.apache.xmpbox*",
                             "org.apache.commons.logging*",
+                            "com.github.weisj.jsvg*",
                             "de.rototor*")),
             Map.entry(
                     JOBS,
@@ -141,6 +168,7 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             METROLOGY,
+                            HISTORY,
                             CURVES,
                             TESTLOG,
                             STANDARD,
@@ -162,7 +190,12 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            TEXTS,
                             SIGNAL,
+                            GAIN,
+                            SOUND,
+                            STIMULUS,
+                            LESSONS,
                             METROLOGY,
                             METROLOGY_QUALITY,
                             CURVES,
@@ -194,7 +227,7 @@ final class Arrows {
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
     private static final Map<String, List<String>> FACES = Map.ofEntries(
             Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS)),
-            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TESTLOG, LOG_CHAIN, JOBS)),
+            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, TESTLOG, LOG_CHAIN, JOBS)),
             Map.entry(
                     "org.ohmstead.curves.ui",
                     List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
@@ -206,7 +239,10 @@ final class Arrows {
                     List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.signal.ui",
-                    List.of(SIGNAL, STANDARD, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+                    List.of(SIGNAL, GAIN, STIMULUS, STANDARD, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.sound.ui",
+                    List.of(EXCHANGE, SIGNAL, SOUND, MODEL, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.measure.ui",
                     List.of(

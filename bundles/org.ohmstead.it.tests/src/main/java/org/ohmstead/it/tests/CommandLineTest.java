@@ -333,7 +333,11 @@ class CommandLineTest {
                 "report",
                 "compare",
                 "lab",
-                "project")) {
+                "project",
+                "setup gain",
+                "signal make",
+                "sound level",
+                "lesson show")) {
             Words help = Words.run((word + " --help").split(" "));
             assertEquals(0, help.exitCode());
             assertTrue(help.out().startsWith("Usage: ohmstead " + word), help.out());

@@ -1,0 +1,51 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The word before the words about lessons. */
+@Command(
+        name = "lesson",
+        description = {
+            "Lessons for people who learn to test amplifiers: one idea each, a question to answer first, figures for"
+                    + " any setting, and a sheet to print.",
+            "",
+            "A trainer adds lessons by files in the folder lessons of a project; --project brings them in.",
+            ""
+        },
+        synopsisSubcommandLabel = "WORD",
+        footer = {
+            "",
+            "What a lesson shows happens on a real bench too: load resistors burn skin, loud sound damages hearing,"
+                    + " and supplies of tens of amperes melt what shorts them."
+        })
+final class LessonCommand implements Runnable {
+    @Mixin
+    private HelpOption help;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Object[] words;
+
+    LessonCommand(Console console) {
+        words = new Object[] {
+            new LessonListCommand(console), new LessonShowCommand(console), new LessonSheetCommand(console)
+        };
+    }
+
+    /** Returns the words below this one, for the command line to add. */
+    Object[] words() {
+        return words.clone();
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

@@ -1,0 +1,149 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.ohmstead.lessons.Control;
+import org.ohmstead.lessons.Controls;
+import org.ohmstead.lessons.Feedback;
+import org.ohmstead.lessons.Figure;
+import org.ohmstead.lessons.Lesson;
+import org.ohmstead.lessons.LessonResult;
+import org.ohmstead.lessons.Option;
+import org.ohmstead.lessons.Prediction;
+import org.ohmstead.units.QuantityException;
+import org.ohmstead.units.QuantityParser;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Shows a lesson: its question first, and the answer to whoever has predicted one or asks for it. */
+@Command(
+        name = "show",
+        description = {
+            "Show a lesson at a setting of its controls. The figures that give the answer away are kept back until you"
+                    + " --predict it or ask for the --answer.",
+            ""
+        },
+        footer = {
+            "",
+            "With --json everything is in the document.",
+            "Example: ohmstead lesson show load-and-power --set load=2 --predict 1.9"
+        })
+final class LessonShowCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private HelpOption help;
+
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private LessonSource source;
+
+    @Mixin
+    private LessonSettings settings;
+
+    @Parameters(paramLabel = "ID", description = "Which lesson, as lesson list names it.")
+    private String id;
+
+    @picocli.CommandLine.Option(
+            names = "--predict",
+            paramLabel = "ANSWER",
+            description = "What you expect: a number, or the id of an option.")
+    private String predicted;
+
+    @picocli.CommandLine.Option(names = "--answer", description = "Show the answer, all figures and the explanation.")
+    private boolean answer;
+
+    LessonShowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Lesson lesson = source.lesson(id, console);
+        Controls values = settings.of(lesson);
+        LessonResult result = lesson.at(values);
+        if (json.wanted()) {
+            console.json(LessonJson.of(lesson, values, result));
+            return ExitCodes.DONE;
+        }
+        print(lesson, values);
+        if (predicted == null && !answer) {
+            figures(result.figuresBefore(), lesson.locale());
+            ask(lesson);
+        } else {
+            ask(lesson);
+            if (predicted != null) {
+                console.line("");
+                console.line(feedback(lesson, result).text());
+            } else {
+                console.line("");
+                console.line(result.answer().reason());
+            }
+            figures(result.figures(), lesson.locale());
+            explain(lesson, result);
+        }
+        lesson.cautions().forEach(caution -> console.line("Caution: " + caution));
+        result.cautions().forEach(caution -> console.line("Caution: " + caution));
+        return ExitCodes.DONE;
+    }
+
+    private void print(Lesson lesson, Controls values) {
+        console.line(lesson.title());
+        console.line(lesson.idea());
+        console.line("");
+        TextTable table = new TextTable("control", ">value", "what it is");
+        for (Control control : lesson.controls()) {
+            table.row(control.id(), values.text(control.id(), lesson.locale()), control.label());
+        }
+        table.print(console);
+        console.line("");
+    }
+
+    private void figures(List<Figure> figures, Locale locale) {
+        TextTable table = new TextTable("figure", ">value");
+        figures.forEach(figure -> table.row(figure.name(), figure.text(locale)));
+        table.print(console);
+        console.line("");
+    }
+
+    private void ask(Lesson lesson) {
+        console.line(lesson.prediction().question());
+        if (lesson.prediction() instanceof Prediction.Choice choice) {
+            for (Option option : choice.options()) {
+                console.line("  " + option.id() + ": " + option.text());
+            }
+        }
+    }
+
+    private void explain(Lesson lesson, LessonResult result) {
+        result.remarks().forEach(console::line);
+        lesson.explanation().lines().forEach(console::line);
+        lesson.formulas().forEach(formula -> console.line("  " + formula));
+        lesson.sources().forEach(origin -> console.line("Source: " + origin.text() + "."));
+    }
+
+    private Feedback feedback(Lesson lesson, LessonResult result) throws InputException {
+        if (lesson.prediction() instanceof Prediction.Number number) {
+            try {
+                return lesson.feedback(
+                        QuantityParser.parse(predicted, number.unit()).value(), result);
+            } catch (QuantityException wrong) {
+                throw new InputException("'" + predicted + "' is no answer to this question: " + wrong.getMessage());
+            }
+        }
+        List<String> ids = ((Prediction.Choice) lesson.prediction())
+                .options().stream().map(Option::id).toList();
+        if (!ids.contains(predicted)) {
+            throw new InputException(
+                    "'" + predicted + "' is no answer to this question. Write one of: " + String.join(", ", ids) + ".");
+        }
+        return lesson.feedback(predicted, result);
+    }
+}
