@@ -10,6 +10,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.CRC32C;
+import java.util.zip.DataFormatException;
+import java.util.zip.Deflater;
+import java.util.zip.Inflater;
 
 /**
  * Blocks of the index as bytes: a checksum, which also depends on the making of the index, and what is in the block. Whole numbers are
@@ -17,6 +20,11 @@ import java.util.zip.CRC32C;
  */
 final class BlockCode {
     private static final int CHECK_BYTES = 8;
+    /** More room than the format takes at most, whatever is packed. */
+    private static final int PACK_BYTES = 64;
+    /** Packing makes things at most so many times smaller. */
+    private static final int MOST_PACKED = 1100;
+
     private static final int NUMBERS_HEADER = Integer.BYTES + 1 + Long.BYTES;
 
     private BlockCode() {}
@@ -163,18 +171,23 @@ final class BlockCode {
             ByteBuffer in = ByteBuffer.wrap(block, CHECK_BYTES, block.length - CHECK_BYTES);
             int count = in.getInt();
             int[] foldedEnds = ends(in, count);
-            byte[] folded = new byte[count == 0 ? 0 : foldedEnds[count - 1]];
-            in.get(folded);
+            int foldedStart = passed(in, foldedEnds);
             int[] plainEnds = ends(in, count);
-            byte[] plain = new byte[count == 0 ? 0 : plainEnds[count - 1]];
-            in.get(plain);
-            return new Words(folded, foldedEnds, plain, plainEnds);
+            int plainStart = passed(in, plainEnds);
+            return new Words(block, new Words.Places(foldedStart, foldedEnds), new Words.Places(plainStart, plainEnds));
         } catch (BufferUnderflowException
                 | IndexOutOfBoundsException
-                | NegativeArraySizeException
+                | ArithmeticException
                 | IllegalArgumentException tooShort) {
             throw new DamagedException("a block of words that is too short", tooShort);
         }
+    }
+
+    /** Goes behind some texts; returns where they start. */
+    private static int passed(ByteBuffer in, int[] ends) {
+        int start = in.position();
+        in.position(start + (ends.length == 0 ? 0 : ends[ends.length - 1]));
+        return start;
     }
 
     private static int[] ends(ByteBuffer in, int count) throws DamagedException {
@@ -184,10 +197,54 @@ final class BlockCode {
         int[] ends = new int[count];
         int end = 0;
         for (int at = 0; at < count; at++) {
-            end = Math.addExact(end, in.getInt());
+            int length = in.getInt();
+            if (length < 0) {
+                throw new DamagedException("a word of " + length + " bytes");
+            }
+            end = Math.addExact(end, length);
             ends[at] = end;
         }
         return ends;
+    }
+
+    /** Returns a block of bytes in which what comes again takes little room. */
+    static byte[] pack(byte[] content) {
+        Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
+        try {
+            deflater.setInput(content);
+            deflater.finish();
+            byte[] packed = new byte[CHECK_BYTES + Integer.BYTES + content.length + content.length / 8 + PACK_BYTES];
+            int at = CHECK_BYTES + Integer.BYTES;
+            ByteBuffer.wrap(packed).putInt(CHECK_BYTES, content.length);
+            while (!deflater.finished()) {
+                at += deflater.deflate(packed, at, packed.length - at);
+            }
+            return Arrays.copyOf(packed, at);
+        } finally {
+            deflater.end();
+        }
+    }
+
+    /** Returns the bytes that {@link #pack} made a block of. */
+    static byte[] packed(byte[] block) throws DamagedException {
+        Inflater inflater = new Inflater(true);
+        try {
+            int length = ByteBuffer.wrap(block).getInt(CHECK_BYTES);
+            int start = CHECK_BYTES + Integer.BYTES;
+            if (length < 0 || length > MOST_PACKED * (long) block.length) {
+                throw new DamagedException("a packed block of " + length + " bytes");
+            }
+            byte[] content = new byte[length];
+            inflater.setInput(block, start, block.length - start);
+            if (inflater.inflate(content) != length) {
+                throw new DamagedException("a packed block that is too short");
+            }
+            return content;
+        } catch (DataFormatException | IndexOutOfBoundsException | IllegalArgumentException wrong) {
+            throw new DamagedException("a packed block that cannot be unpacked", wrong);
+        } finally {
+            inflater.end();
+        }
     }
 
     /** Writes the checksum into a block. */

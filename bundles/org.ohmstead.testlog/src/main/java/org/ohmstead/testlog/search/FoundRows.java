@@ -52,9 +52,11 @@ final class FoundRows implements Found {
         }
         synchronized (owner.lock()) {
             try {
+                LineBlocks.Reader lines = columns.lines();
                 List<IndexedEntry> page = new ArrayList<>();
                 for (int place = from; place < size && place - from < count; place++) {
-                    page.add(EntryOfRow.entry(columns, row(place)));
+                    int row = row(place);
+                    page.add(EntryOfRow.entry(lines.row(row), columns.value(IndexField.STATE, row)));
                 }
                 return page;
             } catch (SQLException | BlockCode.DamagedException gone) {

@@ -57,6 +57,11 @@ final class IndexColumns {
         return next;
     }
 
+    /** Returns what reads the lines of a page. */
+    LineBlocks.Reader lines() {
+        return new LineBlocks.Reader(file, content);
+    }
+
     IndexFile.Content content() {
         return content;
     }
@@ -118,9 +123,9 @@ final class IndexColumns {
             first++;
         }
         if (first < column.length) {
-            file.readAll(content, valuesSlot(field), first, (segment, block) -> {
+            file.readAll(content, valuesSlot(field), first, BlockCode::numbers, (segment, numbers) -> {
                 if (segment < column.length && column[segment] == null) {
-                    column[segment] = whole(segment, BlockCode.numbers(block));
+                    column[segment] = whole(segment, numbers);
                 }
             });
             for (int segment = first; segment < column.length; segment++) {
@@ -149,9 +154,9 @@ final class IndexColumns {
     Words[] words(IndexField field) throws SQLException, BlockCode.DamagedException {
         Words[] all = words[field.ordinal()];
         if (!wordsWhole[field.ordinal()]) {
-            file.readAll(content, wordsSlot(field), 0, (segment, block) -> {
+            file.readAll(content, wordsSlot(field), 0, BlockCode::words, (segment, some) -> {
                 if (segment < all.length && all[segment] == null) {
-                    all[segment] = BlockCode.words(block);
+                    all[segment] = some;
                 }
             });
             for (int segment = 0; segment < all.length; segment++) {
@@ -202,14 +207,14 @@ final class IndexColumns {
     Figures[] figures(int figure) throws SQLException, BlockCode.DamagedException {
         Figures[] all = new Figures[segments()];
         long[][] places = new long[segments()][];
-        file.readAll(content, placesSlot(figure), 0, (segment, block) -> {
+        file.readAll(content, placesSlot(figure), 0, BlockCode::numbers, (segment, some) -> {
             if (segment < places.length) {
-                places[segment] = BlockCode.numbers(block);
+                places[segment] = some;
             }
         });
-        file.readAll(content, figuresSlot(figure), 0, (segment, block) -> {
+        file.readAll(content, figuresSlot(figure), 0, BlockCode::numbers, (segment, some) -> {
             if (segment < all.length && places[segment] != null) {
-                all[segment] = new Figures(places[segment], BlockCode.numbers(block));
+                all[segment] = new Figures(places[segment], some);
             }
         });
         return all;

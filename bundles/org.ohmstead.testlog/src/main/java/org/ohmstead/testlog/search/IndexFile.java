@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.ohmstead.testlog.internal.LogFailures;
@@ -30,7 +32,7 @@ final class IndexFile implements AutoCloseable {
     /** Marks the file as an index of Ohmstead: the letters OHMI. */
     static final int APPLICATION_ID = 0x4F484D49;
 
-    static final int VERSION = 1;
+    static final int VERSION = 2;
 
     private static final int BUSY_MILLIS = 20_000;
     private static final long RETRY_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
@@ -64,10 +66,18 @@ final class IndexFile implements AutoCloseable {
         }
     }
 
-    /** Takes one block after the other. */
-    interface BlockTaker {
-        void take(int segment, byte[] block) throws BlockCode.DamagedException;
+    /** Makes something of the bytes of a block; on any thread. */
+    interface Decoder<T> {
+        T decoded(byte[] block) throws BlockCode.DamagedException;
     }
+
+    /** Takes what one block after the other holds. */
+    interface BlockTaker<T> {
+        void take(int segment, T decoded) throws BlockCode.DamagedException;
+    }
+
+    /** A block on its way: its place, and what becomes of it on another thread. */
+    private record Coming<T>(int segment, ForkJoinTask<T> decoded) {}
 
     private final Connection connection;
     private PreparedStatement blockQuery;
@@ -260,9 +270,10 @@ final class IndexFile implements AutoCloseable {
         return Objects.requireNonNullElse(result.getBytes(column), new byte[0]);
     }
 
-    /** Hands over the blocks of a slot, in order. */
-    void readAll(Content content, int slot, int firstSegment, BlockTaker taker)
+    /** Hands over what the blocks of a slot hold, in order. They are checked and decoded on other threads while the next are read. */
+    <T> void readAll(Content content, int slot, int firstSegment, Decoder<T> decoder, BlockTaker<T> taker)
             throws SQLException, BlockCode.DamagedException {
+        List<Coming<T>> coming = new ArrayList<>();
         try (PreparedStatement statement =
                 connection.prepareStatement("SELECT id, data FROM block WHERE id BETWEEN ? AND ? ORDER BY id")) {
             statement.setLong(1, id(slot, firstSegment));
@@ -270,10 +281,32 @@ final class IndexFile implements AutoCloseable {
             try (ResultSet result = statement.executeQuery()) {
                 while (result.next()) {
                     long id = result.getLong(1);
-                    taker.take((int) id, BlockCode.opened(bytes(result, 2), content.making(), id));
+                    byte[] block = bytes(result, 2);
+                    coming.add(new Coming<>(
+                            (int) id,
+                            ForkJoinPool.commonPool()
+                                    .submit(() -> decoder.decoded(BlockCode.opened(block, content.making(), id)))));
                 }
             }
         }
+        for (Coming<T> one : coming) {
+            taker.take(one.segment(), come(one.decoded()));
+        }
+    }
+
+    private static <T> T come(ForkJoinTask<T> task) throws BlockCode.DamagedException {
+        task.quietlyJoin();
+        if (task.isCompletedNormally()) {
+            return task.getRawResult();
+        }
+        Throwable cause = task.getException();
+        while (cause != null && !(cause instanceof BlockCode.DamagedException)) {
+            cause = cause.getCause();
+        }
+        if (cause instanceof BlockCode.DamagedException damaged) {
+            throw damaged;
+        }
+        throw new IllegalStateException("a block was not decoded", task.getException());
     }
 
     Optional<Witness> witness() throws SQLException {

@@ -3,6 +3,9 @@
 
 package org.ohmstead.testlog.search;
 
+import java.nio.BufferUnderflowException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Arrays;
@@ -25,12 +28,15 @@ import org.ohmstead.testlog.VoidNote;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.chain.EntryReader;
 
-/** An entry on its way into the index. */
+/** An entry on its way into the index, or out of it to a table. */
 final class IndexRow {
     private static final long NANOS = 1_000_000_000L;
+    private static final IndexField[] FIELDS = IndexField.stored();
+    private static final int MOST_TEXT = 200;
+    private static final String CUT = "\u2026";
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
-    private final long[] values = new long[IndexField.stored().length];
+    private final long[] values = new long[FIELDS.length];
     private final Map<IndexField, String> words = new EnumMap<>(IndexField.class);
     private List<Figure> figures = List.of();
     private Optional<String> voids = Optional.empty();
@@ -40,6 +46,59 @@ final class IndexRow {
 
     private IndexRow() {
         Arrays.fill(values, IndexField.ABSENT);
+    }
+
+    /**
+     * Returns all values as bytes: a column after the other, words as their length and themselves. The text is shortened to what a table
+     * shows.
+     */
+    byte[] line() {
+        byte[][] texts = new byte[values.length][];
+        int bytes = 0;
+        for (IndexField field : FIELDS) {
+            if (field.ofWords()) {
+                String word = field == IndexField.TEXT ? shortened(word(field)) : word(field);
+                texts[field.ordinal()] = word.getBytes(StandardCharsets.UTF_8);
+                bytes += Integer.BYTES + texts[field.ordinal()].length;
+            } else {
+                bytes += Long.BYTES;
+            }
+        }
+        ByteBuffer out = ByteBuffer.allocate(bytes);
+        for (IndexField field : FIELDS) {
+            if (field.ofWords()) {
+                out.putInt(texts[field.ordinal()].length).put(texts[field.ordinal()]);
+            } else {
+                out.putLong(value(field));
+            }
+        }
+        return out.array();
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= MOST_TEXT
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, text.codePointCount(0, MOST_TEXT))) + CUT;
+    }
+
+    /** Returns what {@link #line} made bytes of. */
+    static IndexRow ofLine(byte[] line) throws BlockCode.DamagedException {
+        try {
+            ByteBuffer in = ByteBuffer.wrap(line);
+            IndexRow row = new IndexRow();
+            for (IndexField field : FIELDS) {
+                if (field.ofWords()) {
+                    int length = in.getInt();
+                    row.word(field, new String(line, in.position(), length, StandardCharsets.UTF_8));
+                    in.position(in.position() + length);
+                } else {
+                    row.value(field, in.getLong());
+                }
+            }
+            return row;
+        } catch (BufferUnderflowException | IndexOutOfBoundsException | IllegalArgumentException tooShort) {
+            throw new BlockCode.DamagedException("a line that is too short", tooShort);
+        }
     }
 
     /** Takes from a row what the index keeps. A row that cannot be read is kept with what is known of it. */

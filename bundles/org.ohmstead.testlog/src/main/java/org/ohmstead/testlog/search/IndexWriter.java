@@ -20,6 +20,7 @@ final class IndexWriter {
     private final Map<IndexField, Map<String, Long>> numbers = new EnumMap<>(IndexField.class);
     private final Map<IndexField, List<String>> newWords = new EnumMap<>(IndexField.class);
     private final Map<Integer, Stretch> figures = new HashMap<>();
+    private final LineBlocks.Writer lines;
     private final long[][] tail = new long[FIELDS.length][IndexColumns.SEGMENT];
     private IndexFile.Content content;
     private int segment;
@@ -46,6 +47,7 @@ final class IndexWriter {
     IndexWriter(IndexFile file, IndexColumns columns) throws SQLException, BlockCode.DamagedException {
         this.file = file;
         this.content = columns.content();
+        this.lines = new LineBlocks.Writer(file, content);
         this.segment = columns.rows() / IndexColumns.SEGMENT;
         this.count = columns.rows() % IndexColumns.SEGMENT;
         for (IndexField field : IndexField.values()) {
@@ -120,9 +122,11 @@ final class IndexWriter {
                 beginNext();
             }
             put(row);
+            lines.add(content, row);
             row.voids().ifPresent(voids::add);
         }
         write();
+        lines.write(content);
         content = file.grown(content, segment * IndexColumns.SEGMENT + count, reached);
         if (!voids.isEmpty()) {
             takeBack(voids);

@@ -32,9 +32,9 @@ final class TextRanks {
     private static List<long[]> kept(IndexFile file, IndexFile.Content content)
             throws SQLException, BlockCode.DamagedException {
         List<long[]> kept = new ArrayList<>();
-        file.readAll(content, SLOT, 0, (segment, block) -> {
+        file.readAll(content, SLOT, 0, BlockCode::numbers, (segment, ranks) -> {
             if (segment == kept.size()) {
-                kept.add(BlockCode.numbers(block));
+                kept.add(ranks);
             }
         });
         return kept;
