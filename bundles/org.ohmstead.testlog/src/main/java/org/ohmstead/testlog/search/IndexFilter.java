@@ -16,9 +16,9 @@ import java.util.stream.Collectors;
 
 /** Finds the rows that meet a query: each condition in turn thins out the rows of a stretch. */
 final class IndexFilter {
-    /** Leaves of some places of a stretch those that meet a condition. */
+    /** Leaves of some places of a stretch those that meet a condition; of several stretches at once, on several threads. */
     private interface Condition {
-        int thin(int segment, int[] places, int count) throws SQLException, BlockCode.DamagedException;
+        int thin(int segment, int[] places, int count);
     }
 
     /** Whether a value is wanted. */
@@ -40,22 +40,31 @@ final class IndexFilter {
         return filter.conditions.isEmpty() ? null : filter.run();
     }
 
-    private int[] run() throws SQLException, BlockCode.DamagedException {
-        int[] found = new int[Math.max(columns.rows(), 1)];
+    private int[] run() {
+        int[][] found = new int[columns.segments()][];
+        Stretches.each(found.length, segment -> found[segment] = found(segment));
+        int[] all = new int[Arrays.stream(found).mapToInt(some -> some.length).sum()];
         int count = 0;
-        int[] places = new int[IndexColumns.SEGMENT];
-        for (int segment = 0; segment < columns.segments(); segment++) {
-            int left = columns.size(segment);
-            Arrays.setAll(places, at -> at);
-            for (Condition condition : conditions) {
-                left = condition.thin(segment, places, left);
-            }
-            int first = segment << IndexColumns.SEGMENT_BITS;
-            for (int at = 0; at < left; at++) {
-                found[count++] = first + places[at];
-            }
+        for (int[] some : found) {
+            System.arraycopy(some, 0, all, count, some.length);
+            count += some.length;
         }
-        return Arrays.copyOf(found, count);
+        return all;
+    }
+
+    private int[] found(int segment) {
+        int[] places = new int[IndexColumns.SEGMENT];
+        Arrays.setAll(places, at -> at);
+        int left = columns.size(segment);
+        for (Condition condition : conditions) {
+            left = condition.thin(segment, places, left);
+        }
+        int first = segment << IndexColumns.SEGMENT_BITS;
+        int[] rows = new int[left];
+        for (int at = 0; at < left; at++) {
+            rows[at] = first + places[at];
+        }
+        return rows;
     }
 
     private void addAll(Find find) throws SQLException, BlockCode.DamagedException {
@@ -174,9 +183,8 @@ final class IndexFilter {
             return;
         }
         IndexColumns.Figures[] figures = columns.figures(figure);
-        boolean[] wanted = new boolean[IndexColumns.SEGMENT];
         conditions.add((segment, places, count) -> {
-            Arrays.fill(wanted, false);
+            boolean[] wanted = new boolean[IndexColumns.SEGMENT];
             IndexColumns.Figures some = figures[segment];
             for (int at = 0; some != null && at < Math.min(some.places().length, some.figures().length); at++) {
                 wanted[(int) some.places()[at] & IndexColumns.SEGMENT - 1] |= inRange.holds(some.figures()[at]);

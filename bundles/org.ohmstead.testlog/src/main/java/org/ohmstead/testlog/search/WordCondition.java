@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** That a word is part of what an entry says or of one of its names, or is its id. */
 final class WordCondition {
@@ -37,11 +38,12 @@ final class WordCondition {
         for (IndexField field : SEARCHED) {
             Words[] words = columns.words(field);
             boolean[] marks = new boolean[words.length << IndexColumns.SEGMENT_BITS];
-            boolean any = false;
-            for (int segment = 0; segment < words.length; segment++) {
-                any |= words[segment].markHolding(wanted, marks, segment << IndexColumns.SEGMENT_BITS);
-            }
-            if (any) {
+            boolean[] any = new boolean[words.length];
+            Stretches.each(
+                    words.length,
+                    segment -> any[segment] =
+                            words[segment].markHolding(wanted, marks, segment << IndexColumns.SEGMENT_BITS));
+            if (IntStream.range(0, any.length).anyMatch(segment -> any[segment])) {
                 marked.add(new Marked(columns.values(field), marks));
             }
         }
