@@ -10,16 +10,21 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.ohmstead.testlog.TestLogException;
 
 /**
- * Reads rows on one thread and hashes them on another, since the two take about the same time. Rows are handed over in their order, on the
- * other thread; {@link #finish} waits for the last.
+ * Has rows hashed on another thread while they are read, since hashing takes the longer; when that falls behind, the reading thread helps.
+ * Rows are handed over in their order, on the reading thread; {@link #finish} waits for the last.
  */
 final class HashingReader implements AutoCloseable {
     private static final int BATCH = 256;
-    private static final int MOST_WAITING = 4;
+
+    /** So many batches keep the other thread busy while this one hashes one itself. */
+    private static final int ENOUGH_TO_DO = 3;
+
+    private static final int MOST_WAITING = 8;
 
     /** Takes one row after the other, with whether its content gives its hash. */
     @FunctionalInterface
@@ -27,15 +32,20 @@ final class HashingReader implements AutoCloseable {
         void take(RawRow row, boolean hashFits);
     }
 
+    /** Rows, and of each whether its content gives its hash. */
+    private record Batch(List<RawRow> rows, FutureTask<boolean[]> fits) {}
+
     private final Taker taker;
-    private final RowHash hash = new RowHash();
+    private final RowHash here = new RowHash();
+    private final RowHash there = new RowHash();
+    private final AtomicInteger toDo = new AtomicInteger();
     private final ExecutorService hashing = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "log verification");
         thread.setDaemon(true);
         return thread;
     });
-    private final Deque<Future<?>> waiting = new ArrayDeque<>();
-    private List<RawRow> batch = new ArrayList<>(BATCH);
+    private final Deque<Batch> waiting = new ArrayDeque<>();
+    private List<RawRow> rows = new ArrayList<>(BATCH);
     private boolean stopped;
 
     HashingReader(Taker taker) {
@@ -44,38 +54,51 @@ final class HashingReader implements AutoCloseable {
 
     /** Takes a row that was read. After an interruption nothing more is taken; {@link #finish} says so. */
     void read(RawRow row) {
-        batch.add(row);
-        if (batch.size() == BATCH) {
-            submit();
-            if (waiting.size() > MOST_WAITING) {
-                await(waiting.poll());
+        rows.add(row);
+        if (rows.size() == BATCH) {
+            hash();
+            while (waiting.size() > MOST_WAITING
+                    || !waiting.isEmpty() && waiting.peek().fits().isDone()) {
+                take(waiting.poll());
             }
         }
     }
 
-    private void submit() {
-        List<RawRow> rows = batch;
-        batch = new ArrayList<>(BATCH);
-        if (!stopped) {
-            waiting.add(hashing.submit(() -> rows.forEach(row -> taker.take(row, hash.fits(row)))));
-        }
-    }
-
-    /** Waits until all rows were taken. */
-    void finish() throws TestLogException {
-        submit();
-        while (!waiting.isEmpty()) {
-            await(waiting.poll());
-        }
+    private void hash() {
+        List<RawRow> some = rows;
+        rows = new ArrayList<>(BATCH);
         if (stopped) {
-            Thread.currentThread().interrupt();
-            throw new TestLogException("The check of the log was stopped before its end. Verify the log again.");
+            return;
+        }
+        if (toDo.get() < ENOUGH_TO_DO) {
+            FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, there));
+            toDo.incrementAndGet();
+            hashing.execute(() -> {
+                fits.run();
+                toDo.decrementAndGet();
+            });
+            waiting.add(new Batch(some, fits));
+        } else {
+            FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, here));
+            fits.run();
+            waiting.add(new Batch(some, fits));
         }
     }
 
-    private void await(Future<?> work) {
+    private static boolean[] fits(List<RawRow> rows, RowHash hash) {
+        boolean[] fits = new boolean[rows.size()];
+        for (int at = 0; at < fits.length; at++) {
+            fits[at] = hash.fits(rows.get(at));
+        }
+        return fits;
+    }
+
+    private void take(Batch batch) {
         try {
-            work.get();
+            boolean[] fits = batch.fits().get();
+            for (int at = 0; at < fits.length && !stopped; at++) {
+                taker.take(batch.rows().get(at), fits[at]);
+            }
         } catch (InterruptedException interruption) {
             stopped = true;
         } catch (ExecutionException fault) {
@@ -83,12 +106,24 @@ final class HashingReader implements AutoCloseable {
         }
     }
 
-    /** Waits for what is under way, so that nobody takes a row any more afterwards. */
+    /** Waits until all rows were taken. */
+    void finish() throws TestLogException {
+        hash();
+        while (!waiting.isEmpty()) {
+            take(waiting.poll());
+        }
+        if (stopped) {
+            Thread.currentThread().interrupt();
+            throw new TestLogException("The check of the log was stopped before its end. Verify the log again.");
+        }
+    }
+
+    /** Lets go of the other thread; rows that were read before something failed are taken still. */
     @Override
     public void close() {
         hashing.shutdown();
         while (!waiting.isEmpty()) {
-            await(waiting.poll());
+            take(waiting.poll());
         }
     }
 }

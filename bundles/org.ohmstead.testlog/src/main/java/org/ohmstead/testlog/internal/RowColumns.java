@@ -9,17 +9,19 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.ohmstead.testlog.chain.ChainedRow;
 
 /** The columns that hold a row, the same for a log's own entries and for joined ones. */
 final class RowColumns {
     static final String NAMES = "seq, kind, entry_id, recorded_at, body, previous_hash, hash";
 
-    /** The short columns in one, with line feeds between, and the long one: less to ask the database for when there are many rows. */
-    static final String RAW = "seq, concat_ws(char(10), previous_hash, kind, entry_id, recorded_at, hash), body, kind,"
-            + " entry_id, recorded_at, previous_hash, hash";
-
-    private static final int SHORT_COLUMNS = 5;
+    /**
+     * The short columns in one, just as they are hashed, and the body: less to ask the database for when there are many rows. The columns
+     * by themselves are for rows that cannot be taken apart again.
+     */
+    static final String RAW = "concat_ws(char(10), hash, previous_hash, seq, kind, entry_id, recorded_at, ''), body,"
+            + " seq, kind, entry_id, recorded_at, previous_hash, hash";
 
     private static final byte[] NOTHING = {};
 
@@ -60,36 +62,21 @@ final class RowColumns {
 
     /** Hands over rows that were selected as {@link #RAW}. */
     static void forEachRaw(ResultSet result, RawConsumer consumer) throws SQLException {
-        int[] feeds = new int[SHORT_COLUMNS];
         while (result.next()) {
-            byte[] head = bytes(result, 2);
-            boolean apart = findLineFeeds(head, feeds);
-            consumer.accept(
-                    apart
-                            ? RawRow.split(result.getLong(1), head, feeds, bytes(result, 3))
-                            : new RawRow(
-                                    result.getLong(1),
-                                    bytes(result, 4),
-                                    bytes(result, 5),
-                                    bytes(result, 6),
-                                    bytes(result, 3),
-                                    bytes(result, 7),
-                                    bytes(result, 8)));
+            Optional<RawRow> row = RawRow.split(bytes(result, 1), bytes(result, 2));
+            consumer.accept(row.isPresent() ? row.get() : columnByColumn(result));
         }
     }
 
-    /** Finds the line feeds between the short columns; returns whether there are no others, so that they can be told apart. */
-    private static boolean findLineFeeds(byte[] head, int[] feeds) {
-        int found = 0;
-        for (int at = 0; at < head.length; at++) {
-            if (head[at] == '\n') {
-                if (found == SHORT_COLUMNS - 1) {
-                    return false;
-                }
-                feeds[found++] = at;
-            }
-        }
-        return found == SHORT_COLUMNS - 1;
+    private static RawRow columnByColumn(ResultSet result) throws SQLException {
+        return new RawRow(
+                result.getLong(3),
+                bytes(result, 4),
+                bytes(result, 5),
+                bytes(result, 6),
+                bytes(result, 2),
+                bytes(result, 7),
+                bytes(result, 8));
     }
 
     static String text(ResultSet result, int column) throws SQLException {

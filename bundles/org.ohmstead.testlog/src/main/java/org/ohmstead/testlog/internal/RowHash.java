@@ -3,18 +3,14 @@
 
 package org.ohmstead.testlog.internal;
 
-import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 
 /** Computes the hashes of rows, one after the other. */
 public final class RowHash {
     private static final int HASH_BYTES = 32;
-    private static final byte LINE_FEED = '\n';
-    private static final int USUAL_HEADER_BYTES = 256;
 
     private final MessageDigest digest;
-    private byte[] header = new byte[USUAL_HEADER_BYTES];
 
     /** Prepares for rows. */
     public RowHash() {
@@ -27,29 +23,7 @@ public final class RowHash {
 
     /** Returns whether the content of a row gives the hash that is stored with it. */
     public boolean fits(RawRow row) {
-        byte[] number = Long.toString(row.sequence).getBytes(StandardCharsets.US_ASCII);
-        int needed = row.previousHash.length
-                + number.length
-                + row.kind.length
-                + row.entryId.length
-                + row.recordedAt.length
-                + 5;
-        if (header.length < needed) {
-            header = new byte[2 * needed];
-        }
-        int length = put(row.previousHash, 0);
-        length = put(number, length);
-        length = put(row.kind, length);
-        length = put(row.entryId, length);
-        length = put(row.recordedAt, length);
-        digest.update(header, 0, length);
-        return isText(digest.digest(row.body), row.hash);
-    }
-
-    private int put(byte[] bytes, int at) {
-        System.arraycopy(bytes, 0, header, at, bytes.length);
-        header[at + bytes.length] = LINE_FEED;
-        return at + bytes.length + 1;
+        return isText(row.computedHash(digest), row.hash);
     }
 
     private static boolean isText(byte[] hash, byte[] text) {

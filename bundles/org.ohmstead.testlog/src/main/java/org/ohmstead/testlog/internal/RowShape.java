@@ -18,7 +18,8 @@ final class RowShape {
     private static final byte[] VOID_START = "{\"entryId\":\"".getBytes(StandardCharsets.US_ASCII);
     private static final String TIME_FORM = "0000-00-00T00:00:00";
     private static final int WITH_MILLIS = TIME_FORM.length() + 5;
-    private static final int LAST_DAY_OF_ALL_MONTHS = 28;
+    /** By month; the day that February has in some years only is left to the calendar. */
+    private static final int[] LAST_DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
     private RowShape() {}
 
@@ -66,7 +67,7 @@ final class RowShape {
         }
         int month = two(text, 5);
         int day = two(text, 8);
-        boolean isDate = month >= 1 && month <= 12 && day >= 1 && day <= LAST_DAY_OF_ALL_MONTHS;
+        boolean isDate = month >= 1 && month <= 12 && day >= 1 && day <= LAST_DAYS[month - 1];
         return isDate && two(text, 11) < 24 && two(text, 14) < 60 && two(text, 17) < 60 && hasUsualFraction(text);
     }
 
