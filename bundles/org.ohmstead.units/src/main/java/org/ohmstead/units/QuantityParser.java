@@ -4,16 +4,17 @@
 package org.ohmstead.units;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Reads quantities written by people: "13.8 V", "4,7 kΩ", "4R7" and "1k5" (letter codes of IEC 60062), "0.5 ohm", "-0.1 dB", "20 ms",
  * "1e3 Hz". Point and comma both are decimal marks; there is no thousands separator. A missing unit means the one asked for.
  */
 public final class QuantityParser {
+    private static final Messages TEXTS = Messages.of(QuantityParser.class);
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?");
     /** Letter codes of IEC 60062 stand where the decimal mark would; R is the unit of resistance itself. */
     private static final Pattern LETTER_CODE = Pattern.compile("([+-]?\\d*)([RrEkKMGmuµμnpL])(\\d+)");
@@ -46,9 +47,7 @@ public final class QuantityParser {
         int start = text.indexOf(trimmed);
         if (trimmed.isEmpty()) {
             throw new QuantityException(
-                    QuantityException.Reason.EMPTY,
-                    0,
-                    "Nothing is written; write for example " + example(expected) + ".");
+                    QuantityException.Reason.EMPTY, 0, TEXTS.text("refused.empty", example(expected)));
         }
         Matcher code = LETTER_CODE.matcher(trimmed);
         if (code.lookingAt() && letterFits(code.group(2), expected)) {
@@ -59,7 +58,7 @@ public final class QuantityParser {
             throw new QuantityException(
                     QuantityException.Reason.NO_NUMBER,
                     start,
-                    "\"" + trimmed + "\" does not begin with a number; write for example " + example(expected) + ".");
+                    TEXTS.text("refused.noNumber", trimmed, example(expected)));
         }
         double value = Double.parseDouble(number.group().replace(',', '.'));
         String rest = trimmed.substring(number.end()).strip();
@@ -80,8 +79,7 @@ public final class QuantityParser {
             throw new QuantityException(
                     QuantityException.Reason.TRAILING_TEXT,
                     start + trimmed.length() - rest.length(),
-                    "\"" + rest + "\" stands behind the quantity in \"" + trimmed + "\"; write for example "
-                            + example(expected) + ".");
+                    TEXTS.text("refused.trailing", rest, trimmed, example(expected)));
         }
         return finite(value * scale, trimmed, start, expected);
     }
@@ -113,9 +111,7 @@ public final class QuantityParser {
             return PREFIXES.get(rest);
         }
         throw new QuantityException(
-                QuantityException.Reason.WRONG_UNIT,
-                restStart,
-                "\"" + rest + "\" is not a unit that fits here; write for example " + example(expected) + ".");
+                QuantityException.Reason.WRONG_UNIT, restStart, TEXTS.text("refused.unit", rest, example(expected)));
     }
 
     private static List<String> symbols(Unit unit) {
@@ -133,22 +129,22 @@ public final class QuantityParser {
             throw new QuantityException(
                     QuantityException.Reason.TOO_LARGE,
                     start,
-                    "\"" + text + "\" is too large to be " + expected.name().toLowerCase(Locale.ROOT) + "s.");
+                    TEXTS.text("refused.large", text, TEXTS.text("unit." + expected.name())));
         }
         return new Quantity(value, expected);
     }
 
     private static String example(Unit unit) {
         return switch (unit) {
-            case OHM -> "4R7 or 4.7 \u03a9";
-            case VOLT -> "13.8 V";
+            case OHM -> TEXTS.text("example.OHM");
+            case VOLT -> TEXTS.text("example.VOLT");
             case WATT -> "90 W";
             case HERTZ -> "1 kHz";
             case SECOND -> "20 ms";
             case CELSIUS -> "25 \u00b0C";
-            case DECIBEL -> "-0.1 dB";
+            case DECIBEL -> TEXTS.text("example.DECIBEL");
             case PERCENT -> "1 %";
-            case NONE -> "2.5";
+            case NONE -> TEXTS.text("example.NONE");
             default -> "1 " + unit.symbol();
         };
     }

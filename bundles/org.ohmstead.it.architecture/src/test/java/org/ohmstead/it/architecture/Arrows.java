@@ -68,7 +68,7 @@ final class Arrows {
     /** The bundles that run without a window. */
     private static final Map<String, List<String>> HEADLESS = Map.ofEntries(
             Map.entry(UNITS, List.of()),
-            Map.entry(MODEL, List.of(UNITS)),
+            Map.entry(MODEL, List.of(UNITS, TEXTS)),
             Map.entry(MODEL_JSON, List.of(MODEL, UNITS, JACKSON)),
             Map.entry(PLOT, List.of(UNITS)),
             Map.entry(
@@ -76,6 +76,7 @@ final class Arrows {
                     List.of(
                             PLOT,
                             UNITS,
+                            TEXTS,
                             "org.jfree*",
                             "org.apache.batik*",
                             "org.apache.xmlgraphics*",
@@ -83,15 +84,25 @@ final class Arrows {
                             "org.apache.fontbox*",
                             "de.rototor*")),
             Map.entry(SIGNAL, List.of(UNITS, TEXTS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
-            Map.entry(METROLOGY, List.of(UNITS, "org.hipparchus*")),
-            Map.entry(CURVES, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*")),
-            Map.entry(LOAD, List.of(MODEL, UNITS, PLOT, METROLOGY, COMPONENTS)),
-            Map.entry(THERMAL, List.of(MODEL, UNITS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
-            Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
+            Map.entry(METROLOGY, List.of(UNITS, TEXTS, "org.hipparchus*")),
+            Map.entry(CURVES, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, "org.hipparchus*")),
+            Map.entry(LOAD, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, COMPONENTS)),
+            Map.entry(THERMAL, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
+            Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
             Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, "org.postgresql*")),
             Map.entry(
                     HISTORY,
-                    List.of(MODEL, UNITS, PLOT, METROLOGY, METROLOGY_QUALITY, CURVES, TESTLOG, LOG_CHAIN, LOG_SEARCH)),
+                    List.of(
+                            MODEL,
+                            UNITS,
+                            TEXTS,
+                            PLOT,
+                            METROLOGY,
+                            METROLOGY_QUALITY,
+                            CURVES,
+                            TESTLOG,
+                            LOG_CHAIN,
+                            LOG_SEARCH)),
             Map.entry(
                     EXCHANGE,
                     List.of(
@@ -108,8 +119,8 @@ final class Arrows {
                             "com.github.rzymek*")),
             Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
             Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, GAIN, SOUND, METROLOGY, UNITS, TEXTS, COMPONENTS)),
-            Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, SOUND, STIMULUS, UNITS, COMPONENTS)),
-            Map.entry(SCPI, List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
+            Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, SOUND, STIMULUS, UNITS, TEXTS, COMPONENTS)),
+            Map.entry(SCPI, List.of(MEASURE, MODEL, SIGNAL, UNITS, TEXTS, COMPONENTS)),
             Map.entry(
                     "org.ohmstead.measure.testkit",
                     List.of(
@@ -121,7 +132,7 @@ final class Arrows {
                             "org.opentest4j*",
                             "org.apiguardian*")),
             Map.entry("org.ohmstead.measure.sample", List.of(MEASURE, MODEL, SIGNAL, UNITS, COMPONENTS)),
-            Map.entry(ENGINE, List.of(MEASURE, MODEL, SIGNAL, UNITS, TESTLOG, COMPONENTS)),
+            Map.entry(ENGINE, List.of(MEASURE, MODEL, SIGNAL, UNITS, TEXTS, TESTLOG, COMPONENTS)),
             Map.entry(
                     LESSONS,
                     List.of(
@@ -167,6 +178,7 @@ final class Arrows {
                     List.of(
                             MODEL,
                             MODEL_JSON,
+                            TEXTS,
                             METROLOGY,
                             HISTORY,
                             CURVES,
@@ -181,6 +193,7 @@ final class Arrows {
                             THERMAL_PLAN,
                             HISTORY_QUALITY,
                             LAB,
+                            TEXTS,
                             COMPONENTS,
                             "org.osgi.framework")),
             Map.entry(
@@ -226,23 +239,24 @@ final class Arrows {
 
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
     private static final Map<String, List<String>> FACES = Map.ofEntries(
-            Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS)),
+            Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS, TEXTS)),
             Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, TESTLOG, LOG_CHAIN, JOBS)),
             Map.entry(
                     "org.ohmstead.curves.ui",
-                    List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+                    List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.load.ui",
-                    List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+                    List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.thermal.ui",
-                    List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, PLOT, PLOT_CHART, PLOT_UI)),
+                    List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.signal.ui",
                     List.of(SIGNAL, GAIN, STIMULUS, STANDARD, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.sound.ui",
                     List.of(EXCHANGE, SIGNAL, SOUND, MODEL, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry("org.ohmstead.lessons.ui", List.of(LESSONS, MODEL, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.measure.ui",
                     List.of(
@@ -255,6 +269,7 @@ final class Arrows {
                             TESTLOG,
                             JOBS,
                             UNITS,
+                            TEXTS,
                             PLOT,
                             PLOT_CHART,
                             PLOT_UI)),
@@ -271,6 +286,7 @@ final class Arrows {
                             SIGNAL,
                             MODEL,
                             UNITS,
+                            TEXTS,
                             PLOT,
                             PLOT_CHART,
                             PLOT_UI)),
@@ -287,14 +303,15 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            TEXTS,
                             PLOT,
                             PLOT_CHART,
                             PLOT_UI)),
             Map.entry(
                     "org.ohmstead.report.ui",
-                    List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, PLOT_UI)),
-            Map.entry("org.ohmstead.workbench.sample", List.of(MODEL, UNITS)),
-            Map.entry("org.ohmstead.app", List.of(MODEL, MODEL_JSON, UNITS, JOBS)));
+                    List.of(REPORT, JOBS, CURVES, METROLOGY, MODEL, MODEL_JSON, TESTLOG, UNITS, TEXTS, PLOT_UI)),
+            Map.entry("org.ohmstead.workbench.sample", List.of(MODEL, UNITS, TEXTS)),
+            Map.entry("org.ohmstead.app", List.of(MODEL, MODEL_JSON, UNITS, TEXTS, JOBS)));
 
     /** What each bundle may use. */
     static final Map<String, List<String>> ALLOWED = all();

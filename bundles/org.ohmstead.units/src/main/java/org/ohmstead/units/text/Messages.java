@@ -5,9 +5,12 @@ package org.ohmstead.units.text;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Objects;
 import java.util.ResourceBundle;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * The texts of one package, from the files {@code messages.properties} (English) and {@code messages_de.properties} (German) that
@@ -20,22 +23,26 @@ public final class Messages {
     private static final ResourceBundle.Control EXACT =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-    private final ResourceBundle texts;
-    private final Locale locale;
+    private final Class<?> owner;
+    private final Supplier<Locale> spoken;
+    private final Map<Locale, ResourceBundle> texts = new ConcurrentHashMap<>();
+    /** What takes no argument, by language: a table that is sorted asks for the same few words for each of its rows. */
+    private final Map<Locale, Map<String, String>> said = new ConcurrentHashMap<>();
 
-    private Messages(ResourceBundle texts, Locale locale) {
-        this.texts = texts;
-        this.locale = locale;
+    private Messages(Class<?> owner, Supplier<Locale> spoken) {
+        this.owner = Objects.requireNonNull(owner, "owner");
+        this.spoken = spoken;
     }
 
     /**
-     * Returns the texts of a class's package in the {@linkplain Language#current() language spoken now}.
+     * Returns the texts of a class's package. Each is said in the {@linkplain Language#current() language spoken} when it is asked for,
+     * so a class may keep them in a constant.
      *
      * @param owner any class of the package
      * @throws MissingResourceException if the package has no texts
      */
     public static Messages of(Class<?> owner) {
-        return of(owner, Language.current());
+        return checked(new Messages(owner, Language::current));
     }
 
     /**
@@ -47,13 +54,26 @@ public final class Messages {
      */
     public static Messages of(Class<?> owner, Locale locale) {
         Objects.requireNonNull(locale, "locale");
-        String name = owner.getPackageName() + ".messages";
-        return new Messages(ResourceBundle.getBundle(name, locale, owner.getClassLoader(), EXACT), locale);
+        return checked(new Messages(owner, () -> locale));
+    }
+
+    private static Messages checked(Messages messages) {
+        messages.texts(
+                messages.locale()); // a package without texts is found out here and not where the first one is said
+        return messages;
+    }
+
+    private ResourceBundle texts(Locale locale) {
+        // The platform keeps them too, but takes ten times longer to find them again than a text takes to be made.
+        return texts.computeIfAbsent(
+                locale,
+                language -> ResourceBundle.getBundle(
+                        owner.getPackageName() + ".messages", language, owner.getClassLoader(), EXACT));
     }
 
     /** Returns the language of the texts, and the form of their numbers. */
     public Locale locale() {
-        return locale;
+        return spoken.get();
     }
 
     /**
@@ -64,11 +84,19 @@ public final class Messages {
      * @throws MissingResourceException if there is no such text
      */
     public String text(String key, Object... arguments) {
-        return new MessageFormat(texts.getString(key), locale).format(arguments);
+        Locale locale = locale();
+        return arguments.length > 0
+                ? made(locale, key, arguments)
+                : said.computeIfAbsent(locale, language -> new ConcurrentHashMap<>())
+                        .computeIfAbsent(key, wanted -> made(locale, wanted));
+    }
+
+    private String made(Locale locale, String key, Object... arguments) {
+        return new MessageFormat(texts(locale).getString(key), locale).format(arguments);
     }
 
     /** Returns whether there is a text of this name. */
     public boolean has(String key) {
-        return texts.containsKey(key);
+        return texts(locale()).containsKey(key);
     }
 }

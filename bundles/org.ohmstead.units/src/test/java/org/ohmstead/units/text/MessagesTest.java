@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 
 final class MessagesTest {
@@ -21,6 +22,44 @@ final class MessagesTest {
         assertEquals("Versorgung", german().text("plain"));
         assertEquals("3 dB of headroom, channel's own", english().text("headroom", "3 dB"));
         assertEquals("3 dB Reserve für den Kanal", german().text("headroom", "3 dB"));
+    }
+
+    @Test
+    void aConstantFollowsTheLanguageSpoken() {
+        String before = System.getProperty(Language.PROPERTY);
+        try {
+            System.setProperty(Language.PROPERTY, "en");
+            Messages kept = Messages.of(MessagesTest.class);
+            assertEquals("Supply", kept.text("plain"));
+            System.setProperty(Language.PROPERTY, "de");
+            assertEquals("Versorgung", kept.text("plain"));
+            assertEquals(Locale.GERMAN, kept.locale());
+        } finally {
+            if (before == null) {
+                System.clearProperty(Language.PROPERTY);
+            } else {
+                System.setProperty(Language.PROPERTY, before);
+            }
+        }
+    }
+
+    @Test
+    void speaksAnotherLanguageForAWhileOnThisThreadOnly() throws Exception {
+        Messages live = Messages.of(MessagesTest.class);
+        Locale before = Language.current();
+        String inner = Language.speaking(Locale.GERMAN, () -> {
+            CompletableFuture<Locale> elsewhere = CompletableFuture.supplyAsync(Language::current);
+            assertEquals(before, elsewhere.get());
+            assertEquals("Supply", Language.speaking(Locale.ENGLISH, () -> live.text("plain")));
+            return live.text("plain");
+        });
+        assertEquals("Versorgung", inner);
+        assertThrows(
+                IllegalStateException.class,
+                () -> Language.speaking(Locale.GERMAN, () -> {
+                    throw new IllegalStateException("the work fails");
+                }));
+        assertEquals(before, Language.current());
     }
 
     @Test
