@@ -10,6 +10,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
@@ -21,25 +23,50 @@ import org.ohmstead.plot.chart.internal.CleanTexts;
 import org.ohmstead.plot.chart.internal.PdfCanvas;
 import org.ohmstead.plot.chart.internal.SeriesKey;
 import org.ohmstead.plot.chart.internal.SvgCanvas;
+import org.ohmstead.units.text.Language;
 
 /**
- * Draws plots. Holds no state but its fonts: one renderer serves any number of plots and threads. Control characters and
- * unpaired surrogates in a plot's texts are drawn as U+FFFD, the replacement character.
+ * Draws plots. Holds no state but its fonts and its language: one renderer serves any number of plots and threads. Control
+ * characters and unpaired surrogates in a plot's texts are drawn as U+FFFD, the replacement character.
  */
 public final class ChartRenderer {
     private static final double SMALLEST_POINTS = 40;
     private static final double LARGEST_PIXELS = 20_000;
 
     private final ChartFonts fonts;
+    private final Locale language;
+    private final boolean decimalComma;
 
-    /** Makes a renderer with the fonts of {@link ChartFonts#standard()}. */
+    /** Makes a renderer with the fonts of {@link ChartFonts#standard()} and the language spoken now. */
     public ChartRenderer() {
         this(ChartFonts.standard());
     }
 
-    /** Makes a renderer with the given fonts. */
+    /** Makes a renderer with the given fonts and the language spoken now. */
     public ChartRenderer(ChartFonts fonts) {
+        this(fonts, Language.current());
+    }
+
+    /**
+     * Makes a renderer for charts in a language.
+     *
+     * @param fonts its fonts
+     * @param language of what a chart says by itself, and the decimal sign of the numbers along its axes; the plot's own texts are
+     *     drawn as they are
+     */
+    public ChartRenderer(ChartFonts fonts, Locale language) {
+        this(fonts, language, DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ',');
+    }
+
+    private ChartRenderer(ChartFonts fonts, Locale language, boolean decimalComma) {
         this.fonts = Objects.requireNonNull(fonts, "fonts");
+        this.language = Objects.requireNonNull(language, "language");
+        this.decimalComma = decimalComma;
+    }
+
+    /** Returns a renderer whose numbers along the axes have a decimal comma, or else a point, whatever its language is. */
+    public ChartRenderer withDecimalComma(boolean wanted) {
+        return new ChartRenderer(fonts, language, wanted);
     }
 
     /**
@@ -67,7 +94,7 @@ public final class ChartRenderer {
         checkSize(widthPoints, heightPoints);
         Graphics2D own = (Graphics2D) graphics.create();
         try {
-            return new ChartAssembly(CleanTexts.of(plot), fonts, options)
+            return new ChartAssembly(CleanTexts.of(plot), fonts, options, decimalComma)
                     .draw(own, new Rectangle2D.Double(0, 0, widthPoints, heightPoints));
         } finally {
             own.dispose();
@@ -129,7 +156,7 @@ public final class ChartRenderer {
         checkSize(widthPoints, heightPoints);
         SvgCanvas canvas = new SvgCanvas(widthPoints, heightPoints);
         draw(plot, canvas.graphics(), widthPoints, heightPoints);
-        return canvas.toElement(CleanTexts.of(plot), fonts, options);
+        return canvas.toElement(CleanTexts.of(plot), fonts, options, language);
     }
 
     /**
@@ -181,7 +208,7 @@ public final class ChartRenderer {
     public byte[] toPdf(Plot plot, double widthPoints, double heightPoints) {
         checkSize(widthPoints, heightPoints);
         ChartRenderer embedding =
-                new ChartRenderer(ChartFonts.bundled().withSize(fonts.regular().getSize2D()));
+                new ChartRenderer(ChartFonts.bundled().withSize(fonts.regular().getSize2D()), language, decimalComma);
         try {
             return PdfCanvas.page(
                     CleanTexts.of(plot).title(),

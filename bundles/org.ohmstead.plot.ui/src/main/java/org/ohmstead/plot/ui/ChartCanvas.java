@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -145,7 +146,7 @@ public final class ChartCanvas extends Composite {
         return model.readOut();
     }
 
-    /** Writes the values under the crosshair in a style; without it in the usual one. */
+    /** Writes the numbers along the axes and under the crosshair in a style; without it in that of the language spoken. */
     public void setReadOutStyle(ReadOutStyle style) {
         checkWidget();
         model.setReadOutStyle(Objects.requireNonNull(style, "style"));
@@ -262,6 +263,18 @@ public final class ChartCanvas extends Composite {
         repaint();
         if (legend != null) {
             redrawLegend();
+        }
+    }
+
+    /** The chart's own texts have about the size of this font, so that they suit those around it. */
+    @Override
+    public void setFont(Font font) {
+        super.setFont(font);
+        if (legend != null) {
+            pane.setFont(font);
+            legend.setFont(font);
+            pane.refresh();
+            layout();
         }
     }
 

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ohmstead.plot.ui.internal.Figures;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What stands under the crosshair.
@@ -21,6 +23,8 @@ import java.util.stream.Stream;
  */
 public record PlotReadOut(
         double x, String xText, List<Entry> entries, List<BandEntry> bands, Optional<ChosenPoint> point) {
+    private static final Messages TEXTS = Messages.of(Figures.class);
+
     /** Copies the lists. */
     public PlotReadOut {
         Objects.requireNonNull(xText, "xText");
@@ -78,7 +82,9 @@ public record PlotReadOut(
                         entries.stream().map(each -> named(each.series(), each.text())),
                         bands.stream().map(each -> named(each.band(), each.text())))
                 .collect(Collectors.joining("; "));
-        return values.isEmpty() ? "At " + xText + " there is no value." : "At " + xText + ": " + values + ".";
+        return values.isEmpty()
+                ? TEXTS.text("readOut.sentence.none", xText)
+                : TEXTS.text("readOut.sentence", xText, values);
     }
 
     private static String named(String name, String text) {

@@ -3,10 +3,13 @@
 
 package org.ohmstead.plot.ui;
 
+import java.text.DecimalFormatSymbols;
 import java.util.Objects;
+import org.ohmstead.units.text.Language;
 
 /**
- * How the read-out at the crosshair writes numbers; the picture itself and what is saved of it do not follow.
+ * How a chart writes numbers: the decimal sign along its axes and in the read-out at the crosshair, also in pictures that are copied or
+ * saved. Tables of numbers always have a point.
  *
  * @param decimalComma whether with a decimal comma instead of a point
  * @param coverage what the uncertainty bars stand for, as it is written behind them in parentheses: "95 %", "k = 2"
@@ -18,6 +21,12 @@ public record ReadOutStyle(boolean decimalComma, String coverage) {
     /** Checks the parameters. */
     public ReadOutStyle {
         Objects.requireNonNull(coverage, "coverage");
+    }
+
+    /** Returns the usual style with the decimal sign of the language spoken now. */
+    public static ReadOutStyle spoken() {
+        char mark = DecimalFormatSymbols.getInstance(Language.current()).getDecimalSeparator();
+        return new ReadOutStyle(mark == ',', USUAL.coverage());
     }
 
     /** Returns a number that is written with a decimal point as this style has it. */

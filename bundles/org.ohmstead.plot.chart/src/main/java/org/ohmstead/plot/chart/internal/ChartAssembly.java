@@ -43,12 +43,14 @@ public final class ChartAssembly {
     private final Plot plot;
     private final Look look;
     private final boolean legend;
+    private final boolean decimalComma;
 
-    /** Makes the assembly of one plot. */
-    public ChartAssembly(Plot plot, ChartFonts fonts, ChartOptions options) {
+    /** Makes the assembly of one plot; the numbers along its axes have a decimal comma or a point. */
+    public ChartAssembly(Plot plot, ChartFonts fonts, ChartOptions options, boolean decimalComma) {
         this.plot = Objects.requireNonNull(plot, "plot");
         this.look = new Look(fonts, options.look());
         this.legend = options.legend();
+        this.decimalComma = decimalComma;
     }
 
     /** Draws the chart into the rectangle and returns where things are. */
@@ -148,7 +150,9 @@ public final class ChartAssembly {
     }
 
     private ValueAxis axis(Axis data, AxisRange.Ends ends) {
-        ValueAxis axis = data.scale() == Scale.LOG ? new PlannedLogAxis(data) : new PlannedLinearAxis(data);
+        ValueAxis axis = data.scale() == Scale.LOG
+                ? new PlannedLogAxis(data, decimalComma)
+                : new PlannedLinearAxis(data, decimalComma);
         axis.setRange(ends.lower(), ends.upper());
         axis.setLabelFont(look.label);
         axis.setLabelPaint(look.ink);

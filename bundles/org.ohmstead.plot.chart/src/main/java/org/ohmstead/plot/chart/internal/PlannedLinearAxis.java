@@ -17,20 +17,34 @@ final class PlannedLinearAxis extends NumberAxis {
     private static final long serialVersionUID = 1L;
 
     private final transient Axis axis;
+    private final boolean decimalComma;
 
-    PlannedLinearAxis(Axis axis) {
+    PlannedLinearAxis(Axis axis, boolean decimalComma) {
         super(axis.caption());
         this.axis = axis;
+        this.decimalComma = decimalComma;
     }
 
     @Override
     public List<NumberTick> refreshTicks(
             Graphics2D graphics, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
         boolean horizontal = RectangleEdge.isTopOrBottom(edge);
-        return new TickPlan(axis, horizontal, graphics, getTickLabelFont())
+        return new TickPlan(axis, horizontal, decimalComma, graphics, getTickLabelFont())
                 .ticks(
                         getRange().getLowerBound(),
                         getRange().getUpperBound(),
                         horizontal ? dataArea.getWidth() : dataArea.getHeight());
+    }
+
+    @Override
+    protected AxisState drawLabel(
+            String label,
+            Graphics2D graphics,
+            Rectangle2D plotArea,
+            Rectangle2D dataArea,
+            RectangleEdge edge,
+            AxisState state) {
+        Rectangle2D beside = UprightName.beside(this, graphics, plotArea, dataArea, edge);
+        return super.drawLabel(label, graphics, plotArea, beside, edge, state);
     }
 }

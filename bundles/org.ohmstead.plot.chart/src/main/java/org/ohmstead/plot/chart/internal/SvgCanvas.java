@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.zip.CRC32;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -22,6 +23,7 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.chart.ChartFonts;
 import org.ohmstead.plot.chart.SvgOptions;
+import org.ohmstead.units.text.Messages;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -58,8 +60,8 @@ public final class SvgCanvas {
         return graphics;
     }
 
-    /** Returns the element for what was drawn, without XML prolog. To be called once. */
-    public String toElement(Plot plot, ChartFonts fonts, SvgOptions options) {
+    /** Returns the element for what was drawn, without XML prolog, described in a language. To be called once. */
+    public String toElement(Plot plot, ChartFonts fonts, SvgOptions options, Locale language) {
         Objects.requireNonNull(plot, "plot");
         SvgTidying tidying = new SvgTidying(graphics.getRoot(), fonts);
         Element root = tidying.tidied();
@@ -71,7 +73,7 @@ public final class SvgCanvas {
             root.setAttribute("width", SvgTidying.number(widthPoints));
             root.setAttribute("height", SvgTidying.number(heightPoints));
         }
-        tidying.describe(plot);
+        tidying.describe(plot, Messages.of(SvgCanvas.class, language));
         String prefix = options.idPrefix().orElseGet(() -> "plot-" + fingerprint(written(root)));
         tidying.prefixIds(prefix);
         return written(root);

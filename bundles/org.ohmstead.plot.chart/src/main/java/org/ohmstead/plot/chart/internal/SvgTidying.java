@@ -15,6 +15,7 @@ import org.ohmstead.plot.Axis;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.chart.ChartFonts;
+import org.ohmstead.units.text.Messages;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
@@ -63,13 +64,14 @@ final class SvgTidying {
         return root;
     }
 
-    void describe(Plot plot) {
+    void describe(Plot plot, Messages texts) {
         root.setAttribute("role", "img");
         root.setAttribute("aria-labelledby", "title desc");
-        Element description = element("desc", description(plot));
+        Element description = element("desc", description(plot, texts));
         root.insertBefore(description, root.getFirstChild());
-        String title =
-                plot.title().isBlank() ? plot.y().label() + " over " + plot.x().label() : plot.title();
+        String title = plot.title().isBlank()
+                ? texts.text("chart.title", plot.y().label(), plot.x().label())
+                : plot.title();
         root.insertBefore(element("title", title), description);
     }
 
@@ -133,20 +135,22 @@ final class SvgTidying {
         return element;
     }
 
-    private static String description(Plot plot) {
+    private static String description(Plot plot, Messages texts) {
         String names = plot.series().stream()
                 .map(Series::name)
                 .filter(name -> !name.isBlank())
                 .collect(Collectors.joining("; "));
-        String shown =
-                plot.y().caption() + scale(plot.y()) + " over " + plot.x().caption() + scale(plot.x());
-        return shown + (names.isEmpty() ? "." : ": " + names + ".");
+        String y = name(plot.y(), texts);
+        String x = name(plot.x(), texts);
+        return names.isEmpty()
+                ? texts.text("chart.description", y, x)
+                : texts.text("chart.description.series", y, x, names);
     }
 
-    private static String scale(Axis axis) {
+    private static String name(Axis axis, Messages texts) {
         return switch (axis.scale()) {
-            case LINEAR -> "";
-            case LOG -> ", log";
+            case LINEAR -> axis.caption();
+            case LOG -> texts.text("axis.log", axis.caption());
         };
     }
 

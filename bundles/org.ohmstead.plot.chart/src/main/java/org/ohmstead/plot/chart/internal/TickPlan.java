@@ -26,12 +26,14 @@ final class TickPlan {
 
     private final Axis axis;
     private final boolean horizontal;
+    private final boolean decimalComma;
     private final FontMetrics metrics;
     private final Font font;
 
-    TickPlan(Axis axis, boolean horizontal, Graphics2D graphics, Font font) {
+    TickPlan(Axis axis, boolean horizontal, boolean decimalComma, Graphics2D graphics, Font font) {
         this.axis = axis;
         this.horizontal = horizontal;
+        this.decimalComma = decimalComma;
         this.font = font;
         this.metrics = graphics.getFontMetrics(font);
     }
@@ -106,7 +108,8 @@ final class TickPlan {
     }
 
     private String text(BigDecimal value) {
-        String plain = RoundNumbers.plain(value);
+        String pointed = RoundNumbers.plain(value);
+        String plain = decimalComma ? pointed.replace('.', ',') : pointed;
         return font.canDisplay('\u2212') ? plain.replace('-', '\u2212') : plain;
     }
 

@@ -37,7 +37,7 @@ public final class ChartModel {
     private OptionalDouble cursor = OptionalDouble.empty();
     private Optional<ChosenPoint> pointed = Optional.empty();
     private Optional<PlotReadOut> readOut = Optional.empty();
-    private ReadOutStyle style = ReadOutStyle.USUAL;
+    private ReadOutStyle style = ReadOutStyle.spoken();
     private OptionalDouble line = OptionalDouble.empty();
     private Optional<Rectangle> rubberBand = Optional.empty();
 
@@ -179,11 +179,24 @@ public final class ChartModel {
         return readOut;
     }
 
-    /** Writes the values under the crosshair otherwise. */
+    /** Writes numbers otherwise. */
     public void setReadOutStyle(ReadOutStyle newStyle) {
+        if (newStyle.equals(style)) {
+            return;
+        }
+        boolean otherPicture = newStyle.decimalComma() != style.decimalComma();
         style = newStyle;
         findReadOut();
-        repaint.run();
+        if (otherPicture) {
+            changed.run();
+        } else {
+            repaint.run();
+        }
+    }
+
+    /** Returns whether numbers have a decimal comma instead of a point. */
+    public boolean decimalComma() {
+        return style.decimalComma();
     }
 
     private void findReadOut() {
@@ -257,6 +270,7 @@ public final class ChartModel {
 
     /** Returns the request for what is to be seen now, on an area and screen as given; empty without a source. */
     public Optional<Request> request(int width, int height, int zoomPercent, double pixelsOfPoint, ChartLook look) {
-        return source.map(each -> new Request(each, window, width, height, zoomPercent, pixelsOfPoint, look, hidden));
+        return source.map(each -> new Request(each, window, width, height, zoomPercent, pixelsOfPoint, look, hidden)
+                .withDecimalComma(style.decimalComma()));
     }
 }

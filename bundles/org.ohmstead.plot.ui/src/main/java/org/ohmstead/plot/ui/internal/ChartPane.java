@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.plot.chart.ChartLook;
 import org.ohmstead.plot.ui.PlotReadOut;
+import org.ohmstead.units.text.Messages;
 
 /** The area that shows the picture and what lies over it. Keeps the picture up to date with model, size and screen. */
 public final class ChartPane extends Canvas {
@@ -32,7 +33,7 @@ public final class ChartPane extends Canvas {
     private static final double POINTS_PER_INCH = 72;
     private static final double WIDEST_TEXT = 420;
     private static final int NOTICE_MILLISECONDS = 6000;
-    private static final String TOO_SMALL = "There is too little room for the chart.";
+    private static final Messages TEXTS = Messages.of(ChartPane.class);
 
     private final ChartModel model;
     private final Runnable drawn;
@@ -87,10 +88,10 @@ public final class ChartPane extends Canvas {
         String title = failure.or(model::message).orElseGet(() -> model.picture()
                 .map(picture -> picture.plot().title())
                 .filter(text -> !text.isBlank())
-                .orElse("Chart"));
+                .orElseGet(() -> TEXTS.text("chart.unnamed")));
         return model.readOut()
                 .map(PlotReadOut::sentence)
-                .map(text -> title + ". " + text)
+                .map(text -> TEXTS.text("chart.spoken", title, text))
                 .orElse(title);
     }
 
@@ -153,7 +154,7 @@ public final class ChartPane extends Canvas {
 
     private void fail(Throwable cause) {
         LOG.log(Level.ERROR, "A chart could not be drawn.", cause);
-        failure = Optional.of("This chart could not be drawn: " + cause.getMessage());
+        failure = Optional.of(TEXTS.text("chart.failed", cause.getMessage()));
         redraw();
         drawn.run();
     }
@@ -205,7 +206,9 @@ public final class ChartPane extends Canvas {
 
     /** A picture from before would have another size and maybe the colours of another theme. */
     private Optional<String> tooSmall() {
-        return model.source().isPresent() && wanted().isEmpty() ? Optional.of(TOO_SMALL) : Optional.empty();
+        return model.source().isPresent() && wanted().isEmpty()
+                ? Optional.of(TEXTS.text("chart.tooSmall"))
+                : Optional.empty();
     }
 
     private void paintSentence(GC gc, String sentence, Rectangle area) {

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.ImageTransfer;
@@ -35,6 +36,7 @@ import org.ohmstead.plot.chart.ChartRenderer;
 import org.ohmstead.plot.chart.PlotCsv;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ViewWindow;
+import org.ohmstead.units.text.Messages;
 
 /** Copies and exports what is in view, without what is hidden, in the colours for paper. */
 public final class ChartSaving {
@@ -43,9 +45,8 @@ public final class ChartSaving {
     private static final double SMALLEST_WIDTH = 360;
     private static final double SMALLEST_HEIGHT = 240;
     private static final String[] PATTERNS = {"*.svg", "*.png", "*.pdf", "*.csv"};
-    private static final String[] NAMES = {
-        "Drawing for web and text (*.svg)", "Picture (*.png)", "Page (*.pdf)", "Numbers as a table (*.csv)"
-    };
+    private static final String[] KINDS = {"kind.svg", "kind.png", "kind.pdf", "kind.csv"};
+    private static final Messages TEXTS = Messages.of(ChartSaving.class);
 
     private final ChartPane pane;
     private final ChartModel model;
@@ -63,7 +64,8 @@ public final class ChartSaving {
             Optional<ChartRanges> home,
             Set<String> hidden,
             double widthPoints,
-            double heightPoints) {
+            double heightPoints,
+            boolean decimalComma) {
         Plot plot(int samples) {
             ChartRanges whole =
                     home.orElseGet(() -> ChartRenderer.ranges(source.plot(Optional.empty(), CLIPBOARD_SAMPLES)));
@@ -88,17 +90,19 @@ public final class ChartSaving {
                                 .map(Picture::home),
                         Set.copyOf(model.hidden()),
                         Math.max(SMALLEST_WIDTH, Math.round(area.width / perPoint)),
-                        Math.max(SMALLEST_HEIGHT, Math.round(area.height / perPoint))));
+                        Math.max(SMALLEST_HEIGHT, Math.round(area.height / perPoint)),
+                        model.decimalComma()));
     }
 
     /** Adds the context menu to the pane. */
     public void addMenu() {
         Menu menu = new Menu(pane);
-        MenuItem reset = item(menu, "&Reset zoom\t0", "chart.menu.reset", () -> model.zoomTo(Optional.empty()));
+        MenuItem reset =
+                item(menu, TEXTS.text("menu.reset") + "\t0", "chart.menu.reset", () -> model.zoomTo(Optional.empty()));
         new MenuItem(menu, SWT.SEPARATOR);
-        MenuItem picture = item(menu, "Copy &picture", "chart.menu.copyPicture", this::copyPicture);
-        MenuItem data = item(menu, "Copy &data", "chart.menu.copyData", this::copyData);
-        MenuItem export = item(menu, "&Export…", "chart.menu.export", this::askAndExport);
+        MenuItem picture = item(menu, TEXTS.text("menu.copyPicture"), "chart.menu.copyPicture", this::copyPicture);
+        MenuItem data = item(menu, TEXTS.text("menu.copyData"), "chart.menu.copyData", this::copyData);
+        MenuItem export = item(menu, TEXTS.text("menu.export"), "chart.menu.export", this::askAndExport);
         menu.addListener(SWT.Show, event -> {
             reset.setEnabled(model.window().isPresent());
             boolean any = model.source().isPresent();
@@ -120,15 +124,14 @@ public final class ChartSaving {
     /** Puts the chart on the clipboard as a picture; it is drawn in the background. */
     public void copyPicture() {
         job().ifPresent(job -> inBackground(
-                () -> pixels(job),
-                pixels -> copy(pixels, ImageTransfer.getInstance(), "The picture is on the clipboard.")));
+                () -> pixels(job), pixels -> copy(pixels, ImageTransfer.getInstance(), TEXTS.text("copied.picture"))));
     }
 
     /** Puts the numbers in view on the clipboard, as a table with tabs. */
     public void copyData() {
         job().ifPresent(job -> inBackground(
                 () -> PlotCsv.writeTabbed(job.plot(CLIPBOARD_SAMPLES)),
-                table -> copy(table, TextTransfer.getInstance(), "The numbers are on the clipboard.")));
+                table -> copy(table, TextTransfer.getInstance(), TEXTS.text("copied.data"))));
     }
 
     private void copy(Object what, Transfer transfer, String notice) {
@@ -148,7 +151,7 @@ public final class ChartSaving {
         Graphics2D graphics = image.createGraphics();
         try {
             graphics.scale(PIXELS_PER_POINT, PIXELS_PER_POINT);
-            renderer().draw(job.drawn(), graphics, job.widthPoints(), job.heightPoints(), ChartOptions.PAPER);
+            renderer(job).draw(job.drawn(), graphics, job.widthPoints(), job.heightPoints(), ChartOptions.PAPER);
         } finally {
             graphics.dispose();
         }
@@ -158,7 +161,8 @@ public final class ChartSaving {
     /** Writes the chart to the file before returning. */
     public void export(Path file) throws IOException {
         write(
-                job().orElseThrow(() -> new IOException("There is no plot to be saved as " + file.getFileName() + ".")),
+                job().orElseThrow(() -> new IOException(
+                        TEXTS.text("save.nothing", file.getFileName().toString()))),
                 file);
     }
 
@@ -167,25 +171,25 @@ public final class ChartSaving {
         double width = job.widthPoints();
         double height = job.heightPoints();
         switch (name.substring(name.lastIndexOf('.') + 1)) {
-            case "svg" -> Files.writeString(file, renderer().toSvg(job.drawn(), width, height));
-            case "png" -> Files.write(file, renderer().toPng(job.drawn(), width, height, PIXELS_PER_POINT));
-            case "pdf" -> Files.write(file, renderer().toPdf(job.drawn(), width, height));
+            case "svg" -> Files.writeString(file, renderer(job).toSvg(job.drawn(), width, height));
+            case "png" -> Files.write(file, renderer(job).toPng(job.drawn(), width, height, PIXELS_PER_POINT));
+            case "pdf" -> Files.write(file, renderer(job).toPdf(job.drawn(), width, height));
             case "csv" -> Files.writeString(file, PlotCsv.write(job.plot(Integer.MAX_VALUE)), StandardCharsets.UTF_8);
-            default -> throw new IOException("The file name " + file.getFileName()
-                    + " must end in .svg, .png, .pdf or .csv, so that the kind of file is known.");
+            default -> throw new IOException(
+                    TEXTS.text("save.unknownKind", file.getFileName().toString()));
         }
     }
 
-    private static ChartRenderer renderer() {
-        return new ChartRenderer(ChartFonts.bundled());
+    private static ChartRenderer renderer(Job job) {
+        return new ChartRenderer(ChartFonts.bundled()).withDecimalComma(job.decimalComma());
     }
 
     private void askAndExport() {
         FileDialog dialog = new FileDialog(pane.getShell(), SWT.SAVE);
-        dialog.setText("Export chart");
+        dialog.setText(TEXTS.text("export.title"));
         dialog.setFilterExtensions(PATTERNS);
-        dialog.setFilterNames(NAMES);
-        dialog.setFileName("chart.svg");
+        dialog.setFilterNames(Stream.of(KINDS).map(TEXTS::text).toArray(String[]::new));
+        dialog.setFileName(TEXTS.text("export.file") + ".svg");
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen == null) {
@@ -196,7 +200,7 @@ public final class ChartSaving {
                 () -> {
                     try {
                         write(job, file);
-                        return "Saved as " + file.getFileName() + ".";
+                        return TEXTS.text("save.done", file.getFileName().toString());
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -229,6 +233,6 @@ public final class ChartSaving {
             return;
         }
         Throwable cause = failure.getCause() == null ? failure : failure.getCause();
-        pane.showNotice("This did not work: " + cause.getMessage());
+        pane.showNotice(TEXTS.text("save.failed", cause.getMessage()));
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -50,13 +51,22 @@ public final class LegendBar extends Composite {
             for (Control each : getChildren()) {
                 each.dispose();
             }
-            wanted.forEach(each -> new LegendToggle(this, model, each, look));
+            wanted.forEach(each -> new LegendToggle(this, model, each, look).setFont(getFont()));
             layout(); // the bar's own size may stay as it is, and with it the old places
         }
         for (Control each : getChildren()) {
             each.redraw();
         }
         return others;
+    }
+
+    @Override
+    public void setFont(Font font) {
+        super.setFont(font);
+        for (Control each : getChildren()) {
+            each.setFont(font);
+        }
+        layout();
     }
 
     /** Takes all toggles away; returns whether there were any. */

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.ohmstead.plot.chart.ChartLook;
+import org.ohmstead.units.text.Messages;
 
 /** A name with its sample of line and marker; a click or the space bar hides its series and shows it again. */
 final class LegendToggle extends Canvas {
@@ -28,6 +29,7 @@ final class LegendToggle extends Canvas {
     private static final int PADDING_Y = 4;
     private static final int GAP = 6;
     private static final int OFF_ALPHA = 90;
+    private static final Messages TEXTS = Messages.of(LegendToggle.class);
 
     private final ChartModel model;
     private final LegendKey key;
@@ -43,7 +45,7 @@ final class LegendToggle extends Canvas {
         this.looks = looks;
         look = looks.get();
         setData("ohmstead.id", "chart.legend." + key.name());
-        setToolTipText("Shows or hides “" + key.name().replace("&", "&&") + "”.");
+        setToolTipText(TEXTS.text("legend.toggle", key.name().replace("&", "&&")));
         addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.MouseUp, this::release);
         addListener(SWT.KeyDown, this::press);

@@ -16,9 +16,11 @@ import org.ohmstead.plot.chart.ChartLayout;
 import org.ohmstead.plot.chart.ChartLook;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotReadOut;
+import org.ohmstead.units.text.Messages;
 
 /** Draws what changes with every move of the mouse over the finished picture: crosshair, values, rectangle. */
 final class OverlayPainter {
+    private static final Messages TEXTS = Messages.of(OverlayPainter.class);
     private static final int PADDING = 8;
     private static final int OFFSET = 14;
     private static final int SWATCH = 8;
@@ -139,7 +141,7 @@ final class OverlayPainter {
         if (rows.size() > MOST_ROWS) {
             int more = rows.size() - MOST_ROWS + 1;
             List<Row> fewer = new ArrayList<>(rows.subList(0, MOST_ROWS - 1));
-            fewer.add(new Row(0, Sample.NONE, false, "and " + more + " more", ""));
+            fewer.add(new Row(0, Sample.NONE, false, TEXTS.text("readOut.more", Integer.toString(more)), ""));
             return fewer;
         }
         return rows;

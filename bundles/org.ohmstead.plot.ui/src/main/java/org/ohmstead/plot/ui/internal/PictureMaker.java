@@ -49,12 +49,13 @@ public final class PictureMaker {
         ChartLayout points;
         try {
             graphics.scale(scale * perPoint, scale * perPoint);
-            points = renderer.draw(
-                    visible,
-                    graphics,
-                    request.width() / perPoint,
-                    request.height() / perPoint,
-                    new ChartOptions(request.look(), false));
+            points = renderer.withDecimalComma(request.decimalComma())
+                    .draw(
+                            visible,
+                            graphics,
+                            request.width() / perPoint,
+                            request.height() / perPoint,
+                            new ChartOptions(request.look(), false));
         } finally {
             graphics.dispose();
         }

@@ -17,6 +17,7 @@ import org.ohmstead.plot.chart.AxisMapping;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotReadOut;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 
 /** Finds what a picture shows at a place. */
 public final class ReadOutFinder {
@@ -26,6 +27,7 @@ public final class ReadOutFinder {
     private static final double ON_POINT = 0.5;
     private static final double HIT_REACH = 8;
     private static final double FINER = 0.1;
+    private static final Messages TEXTS = Messages.of(ReadOutFinder.class);
 
     private final Picture picture;
     private final ReadOutStyle style;
@@ -157,7 +159,7 @@ public final class ReadOutFinder {
         String value = point.barHalfLength().isPresent()
                 ? Figures.uncertain(point.y(), point.barHalfLength().getAsDouble(), unit, style)
                 : yText(point.y());
-        String text = aside ? value + " at " + xText(point.x()) : value;
+        String text = aside ? TEXTS.text("readOut.at", value, xText(point.x())) : value;
         return new PlotReadOut.Entry(
                 series.name(), series.tone(), point.x(), point.y(), true, point.barHalfLength(), text);
     }
@@ -183,7 +185,8 @@ public final class ReadOutFinder {
         double share = width > 0 ? (x - left.x()) / width : 0;
         double lower = left.lower() + share * (right.lower() - left.lower());
         double upper = left.upper() + share * (right.upper() - left.upper());
-        String text = style.number(Figures.number(lower, yResolution(lower))) + " to " + yText(upper);
+        String text =
+                TEXTS.text("readOut.range", style.number(Figures.number(lower, yResolution(lower))), yText(upper));
         return Optional.of(new PlotReadOut.BandEntry(band.name(), band.tone(), lower, upper, text));
     }
 

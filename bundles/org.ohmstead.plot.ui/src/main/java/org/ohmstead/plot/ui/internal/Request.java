@@ -20,6 +20,7 @@ import org.ohmstead.plot.ui.ViewWindow;
  * @param pixelsOfPoint how many unscaled pixels one point of the chart has
  * @param look the colours
  * @param hidden names of series and bands that are left out
+ * @param decimalComma whether the numbers along the axes have a decimal comma instead of a point
  */
 public record Request(
         PlotSource source,
@@ -29,9 +30,28 @@ public record Request(
         int zoomPercent,
         double pixelsOfPoint,
         ChartLook look,
-        Set<String> hidden) {
+        Set<String> hidden,
+        boolean decimalComma) {
     /** Copies the names. */
     public Request {
         hidden = Set.copyOf(hidden);
+    }
+
+    /** Makes a request for a picture whose numbers have a decimal point. */
+    public Request(
+            PlotSource source,
+            Optional<ViewWindow> window,
+            int width,
+            int height,
+            int zoomPercent,
+            double pixelsOfPoint,
+            ChartLook look,
+            Set<String> hidden) {
+        this(source, window, width, height, zoomPercent, pixelsOfPoint, look, hidden, false);
+    }
+
+    /** Returns the same request with the decimal sign wanted. */
+    Request withDecimalComma(boolean wanted) {
+        return new Request(source, window, width, height, zoomPercent, pixelsOfPoint, look, hidden, wanted);
     }
 }
