@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The folder with the project and the recordings of the demo.
@@ -17,6 +18,8 @@ import java.util.function.UnaryOperator;
  * @param folder where they lie
  */
 public record DemoData(Path folder) {
+    private static final Messages TEXTS = Messages.of(DemoData.class);
+
     /** Environment variable that names the folder. */
     public static final String VARIABLE = "OHMSTEAD_DEMO_DATA";
 
@@ -65,9 +68,7 @@ public record DemoData(Path folder) {
                 .map(DemoData::new)
                 .filter(data -> Files.isDirectory(data.projectFolder()))
                 .findFirst()
-                .orElseThrow(() -> new JobException("The demo data were not found (looked in " + places
-                        + "). Start the demo from Ohmstead's own folder, or"
-                        + " name the folder in the environment variable " + VARIABLE + "."));
+                .orElseThrow(() -> new JobException(TEXTS.text("demo.noData", places, VARIABLE)));
     }
 
     /** Returns where the demo's project lies, as it is before anything was measured. */

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The invented demo project, made anew in a folder of its own.
@@ -20,6 +21,8 @@ import org.ohmstead.testlog.TestLogException;
  * @param outcome what became of its steps
  */
 public record DemoProject(ProjectFolder folder, ReplayOutcome outcome) {
+    private static final Messages TEXTS = Messages.of(DemoProject.class);
+
     /** Name of the demo project's folder. */
     public static final String NAME = "larkspur" + ProjectFile.FOLDER_SUFFIX;
 
@@ -63,10 +66,7 @@ public record DemoProject(ProjectFolder folder, ReplayOutcome outcome) {
                 empty = content.findAny().isEmpty();
             }
             if (!empty && !Files.exists(marker)) {
-                throw new JobException(
-                        JobException.Reason.FOLDER_TAKEN,
-                        "The folder " + target
-                                + " holds something that is not the demo's. Nothing was changed; choose another folder.");
+                throw new JobException(JobException.Reason.FOLDER_TAKEN, TEXTS.text("demo.taken", target));
             }
             clear(project);
         }

@@ -4,6 +4,7 @@
 package org.ohmstead.jobs;
 
 import java.util.concurrent.CancellationException;
+import org.ohmstead.units.text.Messages;
 
 /** Hears how far a job has come, and says whether it shall stop. Steps are told by one thread; the rest is asked by several. */
 public interface JobProgress {
@@ -46,7 +47,7 @@ public interface JobProgress {
      */
     default void stopIfCancelled() {
         if (cancelled()) {
-            throw new CancellationException("The job was cancelled.");
+            throw new CancellationException(Messages.of(JobProgress.class).text("job.cancelled"));
         }
     }
 }

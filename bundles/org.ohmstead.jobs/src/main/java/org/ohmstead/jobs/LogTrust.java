@@ -12,9 +12,12 @@ import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 
 /** Whether anything may be made from a test log, and what counts in it. */
 public final class LogTrust {
+    private static final Messages TEXTS = Messages.of(LogTrust.class);
+
     private LogTrust() {}
 
     /**
@@ -37,8 +40,7 @@ public final class LogTrust {
     public static void requireWhole(TestLog log) throws JobException, TestLogException {
         Optional<String> fault = fault(log);
         if (fault.isPresent()) {
-            throw new JobException(
-                    JobException.Reason.BROKEN_LOG, fault.get() + " Nothing was made from it or added to it.");
+            throw new JobException(JobException.Reason.BROKEN_LOG, TEXTS.text("log.broken.unused", fault.get()));
         }
     }
 
@@ -54,9 +56,10 @@ public final class LogTrust {
         }
         int more = report.faults().size() - 1;
         return Optional.of(
-                "The test log is not whole: " + report.faults().get(0).sentence()
-                        + (more > 0 ? " (and " + more + " more)" : "")
-                        + " Restore the log from a backup.");
+                more > 0
+                        ? TEXTS.text(
+                                "log.broken.several", report.faults().get(0).sentence(), Integer.toString(more))
+                        : TEXTS.text("log.broken", report.faults().get(0).sentence()));
     }
 
     /** Returns the entries whose readings curves and verdicts rest on, in their order: neither voided nor set aside by the project. */

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Runs tasks on a few threads and hands out their results in the tasks' order. Only a few results are ahead of the one that is
@@ -24,6 +25,8 @@ import org.ohmstead.testlog.TestLogException;
  * @param <T> what a task gives
  */
 final class OrderedResults<T> implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(OrderedResults.class);
+
     private final ExecutorService threads;
     private final Iterator<Callable<T>> waiting;
     private final Deque<Future<T>> ahead = new ArrayDeque<>();
@@ -73,7 +76,7 @@ final class OrderedResults<T> implements AutoCloseable {
     }
 
     private static CancellationException stopped(InterruptedException cause) {
-        CancellationException stop = new CancellationException("The job was interrupted.");
+        CancellationException stop = new CancellationException(TEXTS.text("job.interrupted"));
         stop.initCause(cause);
         return stop;
     }

@@ -16,9 +16,11 @@ import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** A project on the disk as it was when it was read, and the places of what belongs to it. */
 public final class ProjectFolder {
+    private static final Messages TEXTS = Messages.of(ProjectFolder.class);
     private static final String SHEETS = "sheets";
 
     private final Path folder;
@@ -74,8 +76,7 @@ public final class ProjectFolder {
      */
     public TestLog readLog() throws JobException, TestLogException {
         if (!Files.exists(logFile())) {
-            throw new JobException(
-                    JobException.Reason.NO_LOG, "The project " + folder + " has no test log yet. Log readings first.");
+            throw new JobException(JobException.Reason.NO_LOG, TEXTS.text("log.none", folder));
         }
         return TestLog.openReadOnly(logFile());
     }

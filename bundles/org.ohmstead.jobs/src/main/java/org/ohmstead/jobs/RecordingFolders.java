@@ -13,11 +13,14 @@ import org.ohmstead.measure.bench.RecordingSource;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.Recording;
 import org.ohmstead.model.json.RecordingsFile;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** Knows the captures of a folder by the list of recordings that lies beside them; in a running framework a service. */
 @Component
 public final class RecordingFolders implements RecordingSource {
+    private static final Messages TEXTS = Messages.of(RecordingFolders.class);
+
     /** Makes the service, which keeps nothing. */
     public RecordingFolders() {
         // for the framework
@@ -31,15 +34,11 @@ public final class RecordingFolders implements RecordingSource {
     @Override
     public List<Recorded> recordings(Path folder, Subject subject) throws MeasurementException {
         if (folder.toString().isBlank()) {
-            throw new MeasurementException(
-                    "No folder of recordings is named. Choose the folder that holds the captures and their "
-                            + ReplayJob.LIST_NAME + ".");
+            throw new MeasurementException(TEXTS.text("recordings.noFolder", ReplayJob.LIST_NAME));
         }
         Path list = folder.resolve(ReplayJob.LIST_NAME);
         if (!Files.isRegularFile(list)) {
-            throw new MeasurementException(
-                    "The folder " + folder + " has no " + ReplayJob.LIST_NAME
-                            + ", which says of each capture its step, level and meter readings. Choose the folder of the recordings.");
+            throw new MeasurementException(TEXTS.text("recordings.otherFolder", folder, ReplayJob.LIST_NAME));
         }
         List<Recorded> recorded = new ArrayList<>();
         try {

@@ -28,12 +28,15 @@ import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Carries out a plan from recorded captures: stores them, makes a reading of each step, and logs it at once. Captures of different
  * steps are analysed side by side on up to four processors; readings are logged in the plan's order and are the same as one by one.
  */
 public final class ReplayJob {
+    private static final Messages TEXTS = Messages.of(ReplayJob.class);
+
     /** Name of the list that comes with a folder of recordings. */
     public static final String LIST_NAME = "recordings.json";
 
@@ -104,9 +107,7 @@ public final class ReplayJob {
             throws ProjectFileException, JobException, TestLogException {
         Path listFile = recordingsFolder.resolve(LIST_NAME);
         if (!Files.isRegularFile(listFile)) {
-            throw new JobException(
-                    "The folder " + recordingsFolder + " has no " + LIST_NAME
-                            + ". It lists each capture with its step, drive level and meter readings; see the demo's recordings.");
+            throw new JobException(TEXTS.text("recordings.noList", recordingsFolder, LIST_NAME));
         }
         RecordingsList list = RecordingsFile.read(listFile);
         list.problems().forEach(problem -> progress.remark(problem.what() + " " + problem.remedy()));
@@ -127,8 +128,7 @@ public final class ReplayJob {
                 .filter(id -> project.project().step(id).isEmpty())
                 .toList();
         if (!unknown.isEmpty()) {
-            throw new JobException(listFile + " has recordings for steps that the plan does not have: "
-                    + String.join(", ", unknown) + ". Add them to the plan in project.json or correct the list.");
+            throw new JobException(TEXTS.text("recordings.unknownSteps", listFile, String.join(", ", unknown)));
         }
     }
 
@@ -163,8 +163,8 @@ public final class ReplayJob {
                     progress.step(done, steps.size(), step.id());
                     StepWork.Result result = results.next();
                     if (result.failure().isPresent()) {
-                        failures.add("Step " + step.id() + " was not logged. "
-                                + result.failure().get());
+                        failures.add(TEXTS.text(
+                                "step.notLogged", step.id(), result.failure().get()));
                     } else if (result.reading().isPresent()) {
                         logged.add(log.append(result.reading().get()));
                     } else {

@@ -6,6 +6,7 @@ package org.ohmstead.jobs;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How the laboratory's shared log stands to the log of a project.
@@ -26,6 +27,8 @@ public record SharingState(
         Optional<Instant> since,
         String why,
         Optional<Instant> nextTry) {
+    private static final Messages TEXTS = Messages.of(SharingState.class);
+
     /** In short. */
     public enum Kind {
         /** The project names no shared log. */
@@ -58,20 +61,19 @@ public record SharingState(
     /** Returns it in whole sentences for people. */
     public String sentence() {
         return switch (kind) {
-            case OFF -> "The project names no shared log.";
-            case IN_STEP -> "The shared log " + place + " has all entries of this log"
-                    + (handedOver == 0 ? "." : "; " + entries(handedOver, "was", "were") + " handed over.");
+            case OFF -> TEXTS.text("shared.off");
+            case IN_STEP -> handedOver == 0 ? TEXTS.text("shared.inStep", place) : counted("shared.inStep", handedOver);
             case HANDING_OVER -> waiting == 0
-                    ? "It is being seen to that the shared log " + place + " has all entries of this log."
-                    : entries(waiting, "is", "are") + " being handed over to the shared log " + place + ".";
+                    ? TEXTS.text("shared.checking", place)
+                    : counted("shared.handing", waiting);
             case WAITING, STOPPED -> (waiting == 0
-                            ? "It is not known whether the shared log " + place + " has all entries of this log."
-                            : entries(waiting, "waits", "wait") + " here for the shared log " + place + ".")
+                            ? TEXTS.text("shared.unknown", place)
+                            : counted("shared.waiting", waiting))
                     + (why.isEmpty() ? "" : " " + why);
         };
     }
 
-    private static String entries(long count, String one, String several) {
-        return count + (count == 1 ? " entry " + one : " entries " + several);
+    private String counted(String key, long entries) {
+        return TEXTS.text(key + (entries == 1 ? ".one" : ".many"), place, Long.toString(entries));
     }
 }

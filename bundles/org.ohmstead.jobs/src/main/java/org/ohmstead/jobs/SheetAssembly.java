@@ -22,6 +22,7 @@ import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VoidNote;
+import org.ohmstead.units.text.Language;
 
 /** Puts a results sheet together from a project and its log: fits the curves and judges the ratings. */
 public final class SheetAssembly {
@@ -59,9 +60,12 @@ public final class SheetAssembly {
             entries = LogTrust.trustedEntries(log);
             headHash = log.headHash();
         }
-        ResultsSheet plain = assemble(
-                folder.project(), folder.loaded().problems(), new VerifiedLog(entries, headHash), softwareVersion, now);
-        return SheetDress.dress(plain, folder.folder(), entries, wish);
+        VerifiedLog whole = new VerifiedLog(entries, headHash);
+        // What is noticed on the way stands in the sheet, so it is said in its language.
+        return Language.speaking(wish.language().orElse(Language.current()), () -> {
+            ResultsSheet plain = assemble(folder.project(), folder.loaded().problems(), whole, softwareVersion, now);
+            return SheetDress.dress(plain, folder.folder(), entries, wish);
+        });
     }
 
     /**

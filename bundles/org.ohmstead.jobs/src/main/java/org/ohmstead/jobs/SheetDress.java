@@ -27,12 +27,15 @@ import org.ohmstead.report.SheetLogo;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Brings a sheet into its form: the logo from the project's folder, and what a comparison sets beside each other. What cannot be had
  * becomes a problem of the sheet, which is made without it.
  */
 public final class SheetDress {
+    private static final Messages TEXTS = Messages.of(SheetDress.class);
+
     /** The place of the logo in a project; a problem that begins with it tells why the sheet has none. */
     public static final String LOGO = "$.sheet.layout.logoFile";
 
@@ -101,7 +104,7 @@ public final class SheetDress {
         try {
             return Optional.of(SheetLogo.read(folder, file));
         } catch (ReportException refused) {
-            problem(LOGO, refused.getMessage(), "Until then sheets are made without a logo.");
+            problem(LOGO, refused.getMessage(), TEXTS.text("sheet.noLogo"));
             return Optional.empty();
         }
     }
@@ -116,9 +119,11 @@ public final class SheetDress {
         if (subjects.size() > Comparison.MOST_SUBJECTS) {
             problem(
                     PROJECTS,
-                    "There are " + subjects.size() + " amplifiers or periods to compare; the sheet shows the first "
-                            + Comparison.MOST_SUBJECTS + ".",
-                    "Name fewer projects or periods.");
+                    TEXTS.text(
+                            "compare.many",
+                            Integer.toString(subjects.size()),
+                            Integer.toString(Comparison.MOST_SUBJECTS)),
+                    TEXTS.text("compare.many.remedy"));
         }
         List<Subject> shown = subjects.subList(0, Math.min(subjects.size(), Comparison.MOST_SUBJECTS));
         return shown.isEmpty() ? Optional.empty() : Optional.of(new SheetComparison(Subject.withOwnNames(shown)));
@@ -130,7 +135,7 @@ public final class SheetDress {
             try {
                 periods.add(Period.parse(texts.get(index)));
             } catch (HistoryException unclear) {
-                problem(PERIODS + "[" + index + "]", unclear.getMessage(), "Until then it is not compared.");
+                problem(PERIODS + "[" + index + "]", unclear.getMessage(), TEXTS.text("compare.unclear.remedy"));
             }
         }
         return periods.isEmpty() ? List.of(Period.ALWAYS) : periods;
@@ -151,13 +156,10 @@ public final class SheetDress {
             int before = subjects.size();
             add(subjects, name(other.folder(), other.project()), other.project(), entries, periods);
             if (subjects.size() == before) {
-                problem(
-                        where,
-                        "The log of " + text + " holds no valid reading of these periods.",
-                        "Name another project.");
+                problem(where, TEXTS.text("compare.empty", text), TEXTS.text("compare.empty.remedy"));
             }
         } catch (ProjectFileException | JobException | TestLogException | InvalidPathException unusable) {
-            problem(where, unusable.getMessage(), "Until then " + text + " is not in the comparison.");
+            problem(where, unusable.getMessage(), TEXTS.text("compare.unusable.remedy", text));
         }
     }
 

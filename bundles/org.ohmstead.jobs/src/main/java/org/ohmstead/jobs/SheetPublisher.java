@@ -21,7 +21,7 @@ public final class SheetPublisher {
     private SheetPublisher() {}
 
     /**
-     * Writes a sheet as HTML and PDF. Files of the same day and the same log are replaced.
+     * Writes a sheet as HTML and PDF. Files of the same day, log, design and language are replaced.
      *
      * @param sheet what to write
      * @param outputFolder where; it is made when it is missing
@@ -40,14 +40,16 @@ public final class SheetPublisher {
 
     /**
      * Returns the name without ending that a sheet's files get, such as {@code sheet-2026-03-03-9f2c4e7a}; other designs than the full
-     * report add theirs.
+     * report add theirs, and so do other languages than English, so that no sheet replaces one that is made otherwise.
      */
     public static String name(ResultsSheet sheet) {
         String hash = sheet.log().headHash();
         String day = sheet.producedAt().atZone(ZoneOffset.UTC).toLocalDate().toString();
         SheetDesign design = sheet.form().design();
+        String language = sheet.form().language().getLanguage();
         return "sheet-" + day
                 + (hash.isEmpty() ? "" : "-" + hash.substring(0, Math.min(HASH_DIGITS, hash.length())))
-                + (design == SheetDesign.FULL ? "" : "-" + design.name().toLowerCase(Locale.ROOT));
+                + (design == SheetDesign.FULL ? "" : "-" + design.name().toLowerCase(Locale.ROOT))
+                + (language.equals(Locale.ENGLISH.getLanguage()) ? "" : "-" + language);
     }
 }

@@ -19,9 +19,12 @@ import org.ohmstead.model.Step;
 import org.ohmstead.model.json.Recording;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** What is done for a step before its reading is logged. Works of different steps may run at the same time. */
 final class StepWork {
+    private static final Messages TEXTS = Messages.of(StepWork.class);
+
     /**
      * What came of a step: a reading, a sentence why there is none, or neither when its captures are in the log already.
      *
@@ -66,8 +69,7 @@ final class StepWork {
             progress.stopIfCancelled();
             Path file = recordingsFolder.resolve(recording.fileName());
             if (!Files.isRegularFile(file)) {
-                throw new EvaluationException("The capture " + file + " is listed but not there."
-                        + " Copy it into the folder, or take it off the list.");
+                throw new EvaluationException(TEXTS.text("recordings.noCapture", file));
             }
             levels.add(level(recording, store.store(file)));
         }

@@ -108,6 +108,18 @@ class SheetDressTest {
         assertEquals(SheetDesign.HANDOUT, sheet.form().design());
         assertEquals(PaperSize.LETTER, sheet.form().paper());
         assertTrue(HtmlSheet.render(sheet).contains("lang=\"de\""));
+        assertTrue(SheetPublisher.name(sheet).endsWith("-handout-de"));
+    }
+
+    @Test
+    void aGermanSheetLeavesTheEnglishOneOfTheDayAlone() throws Exception {
+        SheetWish german =
+                new SheetWish(Optional.empty(), Optional.empty(), Optional.of(Locale.GERMANY), List.of(), List.of());
+        SheetWish english =
+                new SheetWish(Optional.empty(), Optional.empty(), Optional.of(Locale.ENGLISH), List.of(), List.of());
+        String name = SheetPublisher.name(sheet(SheetLayout.USUAL, english));
+        assertEquals(name + "-de", SheetPublisher.name(sheet(SheetLayout.USUAL, german)));
+        assertEquals(Locale.GERMANY, sheet(SheetLayout.USUAL, german).form().language());
     }
 
     @Test

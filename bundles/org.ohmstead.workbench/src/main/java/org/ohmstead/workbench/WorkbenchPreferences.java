@@ -14,8 +14,10 @@ public final class WorkbenchPreferences {
     public static final String REOPEN_LAST = "reopenLast";
     /** Factor by which standard uncertainties are widened where they are shown: 1, 2 or 3. */
     public static final String COVERAGE_FACTOR = "coverageFactor";
-    /** Whether numbers are shown with a decimal comma instead of a point; true or false. */
+    /** Whether numbers are shown with a decimal comma instead of a point: true, false or {@link #AS_LANGUAGE}. */
     public static final String DECIMAL_COMMA = "decimalComma";
+    /** The value of {@link #DECIMAL_COMMA} that leaves it to the language. */
+    public static final String AS_LANGUAGE = "language";
     /** Confidence in percent that new projects ask of a verdict, which sets the guard band: above 50, below 100. */
     public static final String CONFIDENCE_PERCENT = "confidencePercent";
     /** Folder in which new projects are offered a place. */
@@ -34,7 +36,7 @@ public final class WorkbenchPreferences {
     private static IPreferenceStore withDefaults(IPreferenceStore store) {
         store.setDefault(REOPEN_LAST, true);
         store.setDefault(COVERAGE_FACTOR, USUAL_COVERAGE_FACTOR);
-        store.setDefault(DECIMAL_COMMA, false);
+        store.setDefault(DECIMAL_COMMA, AS_LANGUAGE);
         store.setDefault(CONFIDENCE_PERCENT, USUAL_CONFIDENCE_PERCENT);
         store.setDefault(
                 PROJECTS_FOLDER,

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /**
@@ -21,6 +22,7 @@ import org.ohmstead.workbench.look.Numbers;
  * @param symbol the shown unit's symbol: "mΩ"; empty for a plain number
  */
 public record Measure(Unit unit, int exponent, String symbol) {
+    private static final Messages TEXTS = Messages.of(Measure.class);
     private static final Pattern BARE = Pattern.compile("[+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?");
     private static final String PREFIXES = "pn\u00b5m kMG";
 
@@ -74,7 +76,7 @@ public record Measure(Unit unit, int exponent, String symbol) {
                     .scaleByPowerOfTen(exponent)
                     .doubleValue();
             if (!Double.isFinite(value)) {
-                throw new IllegalArgumentException("\"" + trimmed + "\" is too large.");
+                throw new IllegalArgumentException(TEXTS.text("value.large", trimmed));
             }
             return value;
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How a value is written as text and read again. Reading accepts what people write; writing gives a text that reads as the same value.
@@ -16,6 +17,8 @@ import java.util.regex.Pattern;
  * @param <T> the value
  */
 public interface TextValue<T> {
+    Messages TEXTS = Messages.of(TextValue.class);
+
     /**
      * Reads a value.
      *
@@ -51,7 +54,7 @@ public interface TextValue<T> {
         return of(
                 text -> {
                     if (text.isBlank()) {
-                        throw new IllegalArgumentException("It must not be empty.");
+                        throw new IllegalArgumentException(TEXTS.text("value.empty"));
                     }
                     return text.strip();
                 },
@@ -80,8 +83,8 @@ public interface TextValue<T> {
                             && Integer.parseInt(trimmed) >= lowest
                             && Integer.parseInt(trimmed) <= highest;
                     if (!fits) {
-                        throw new IllegalArgumentException("\"" + trimmed
-                                + "\" does not fit; write a whole number from " + lowest + " to " + highest + ".");
+                        throw new IllegalArgumentException(TEXTS.text(
+                                "value.whole", trimmed, Integer.toString(lowest), Integer.toString(highest)));
                     }
                     return Integer.parseInt(trimmed);
                 },
@@ -95,9 +98,7 @@ public interface TextValue<T> {
                     try {
                         return LocalDate.parse(text.strip());
                     } catch (DateTimeParseException refused) {
-                        throw new IllegalArgumentException(
-                                "\"" + text.strip() + "\" is not a day; write year-month-day, for example 2026-03-02.",
-                                refused);
+                        throw new IllegalArgumentException(TEXTS.text("value.day", text.strip()), refused);
                     }
                 },
                 LocalDate::toString);

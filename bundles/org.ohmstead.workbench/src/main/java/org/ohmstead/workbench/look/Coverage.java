@@ -3,11 +3,15 @@
 
 package org.ohmstead.workbench.look;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * By what the standard uncertainties are widened that people see, as the user chose; the same for the whole process, because there is one
  * user before one screen. The desk sets it. Verdicts and sheets do not follow it.
  */
 public final class Coverage {
+    private static final Messages TEXTS = Messages.of(Coverage.class);
+
     /** The factor that is meant unless another is chosen (GUM 6.3.3: about 95 % for a normal distribution). */
     public static final int USUAL_FACTOR = 2;
 
@@ -66,6 +70,6 @@ public final class Coverage {
 
     /** Returns what a standard uncertainty times the factor is called: "Expanded", "Standard" for 1. */
     public static String adjective() {
-        return factor == 1 ? "Standard" : "Expanded";
+        return TEXTS.text(factor == 1 ? "coverage.standard" : "coverage.expanded");
     }
 }

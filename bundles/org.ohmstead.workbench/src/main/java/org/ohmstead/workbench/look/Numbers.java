@@ -4,17 +4,20 @@
 package org.ohmstead.workbench.look;
 
 import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.ohmstead.units.Quantity;
 import org.ohmstead.units.QuantityFormat;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Language;
 
 /**
- * Numbers as text for people: no more digits than help, with the decimal sign that the user chose. That sign is the same for the whole
- * process, because there is one user before one screen; the desk sets it. What leaves the screen, such as copies for a spreadsheet, is made
- * {@linkplain #withPoint with a point} as everywhere in the project's files.
+ * Numbers as text for people: no more digits than help, with the decimal sign that the user chose, else with that of the language. That
+ * sign is the same for the whole process, because there is one user before one screen; the desk sets it. What leaves the screen, such as
+ * copies for a spreadsheet, is made {@linkplain #withPoint with a point} as everywhere in the project's files.
  */
 public final class Numbers {
     private static final QuantityFormat SHOWN = QuantityFormat.LOCALE_FREE;
@@ -23,18 +26,28 @@ public final class Numbers {
 
     private static final Pattern POINT_IN_NUMBER = Pattern.compile("(?<=\\d)\\.(?=\\d)");
     private static final ThreadLocal<Boolean> POINT_WANTED = ThreadLocal.withInitial(() -> false);
-    private static volatile boolean decimalComma;
+    private static volatile Optional<Boolean> commaChosen = Optional.empty();
 
     private Numbers() {}
 
     /** Returns whether numbers are shown with a decimal comma instead of a point. */
     public static boolean decimalComma() {
-        return decimalComma;
+        return commaChosen.orElseGet(Numbers::languageHasComma);
+    }
+
+    /** Returns whether the language that is spoken writes numbers with a decimal comma: what holds until something else is chosen. */
+    public static boolean languageHasComma() {
+        return DecimalFormatSymbols.getInstance(Language.current()).getDecimalSeparator() == ',';
     }
 
     /** Sets whether numbers are shown with a decimal comma. Texts that are there already do not change by themselves. */
     public static void useDecimalComma(boolean wanted) {
-        decimalComma = wanted;
+        commaChosen = Optional.of(wanted);
+    }
+
+    /** Has numbers follow the language again, as if nothing was ever chosen. */
+    public static void useLanguagesSign() {
+        commaChosen = Optional.empty();
     }
 
     /** Returns what is made with a decimal point in all numbers, whatever the user chose: for copies and files. */
@@ -49,7 +62,7 @@ public final class Numbers {
     }
 
     private static boolean commaNow() {
-        return decimalComma && !POINT_WANTED.get();
+        return !POINT_WANTED.get() && decimalComma();
     }
 
     /** Returns a text that is a number with a decimal point, perhaps with its unit, with the user's decimal sign. */

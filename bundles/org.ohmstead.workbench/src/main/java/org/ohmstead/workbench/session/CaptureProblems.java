@@ -17,15 +17,17 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /** Which captures of readings that count are not in the project's folder. Looks at names only, not at content. */
 final class CaptureProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(CaptureProblems.class);
     private static final int MOST_REPORTED = 20;
     private static final int HASH_DIGITS = 64;
 
     @Override
     public String name() {
-        return "Captures";
+        return TEXTS.text("captures.name");
     }
 
     @Override
@@ -51,15 +53,14 @@ final class CaptureProblems implements ProblemProvider {
 
     private static Problem problem(LogEntry entry, List<CaptureUsed> missing) {
         String what = missing.size() == 1
-                ? "A capture of the reading " + entry.id() + " is missing: "
-                        + missing.get(0).fileName() + "."
-                : missing.size() + " captures of the reading " + entry.id() + " are missing, the first is "
-                        + missing.get(0).fileName() + ".";
+                ? TEXTS.text("captures.missing.one", entry.id(), missing.get(0).fileName())
+                : TEXTS.text(
+                        "captures.missing.many",
+                        Integer.toString(missing.size()),
+                        entry.id(),
+                        missing.get(0).fileName());
         return new Problem(
-                Severity.WARNING,
-                TestLog.FILE_NAME + "#" + entry.id(),
-                what,
-                "Copy the folder captures from where the readings were taken; until then its waves cannot be shown.");
+                Severity.WARNING, TestLog.FILE_NAME + "#" + entry.id(), what, TEXTS.text("captures.missing.remedy"));
     }
 
     private static Set<String> hashesIn(Path captures) {
@@ -72,7 +73,7 @@ final class CaptureProblems implements ProblemProvider {
                     .map(name -> name.substring(0, HASH_DIGITS))
                     .collect(Collectors.toSet());
         } catch (IOException failure) {
-            throw new UncheckedIOException("the folder " + captures + " cannot be looked through", failure);
+            throw new UncheckedIOException(TEXTS.text("captures.unlisted", captures), failure);
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Supply;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 
@@ -44,6 +45,8 @@ public record DeskStatus(
         double supplyLowestVolts,
         double supplyHighestVolts,
         OptionalDouble lastSupplyVolts) {
+    private static final Messages TEXTS = Messages.of(DeskStatus.class);
+
     public DeskStatus {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(folderName, "folderName");
@@ -84,23 +87,22 @@ public record DeskStatus(
     /** Returns the status in whole sentences, for a tooltip or a screen reader. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Project \"" + title + "\" in " + folderName + ".");
+        sentences.add(TEXTS.text("status.project", title, folderName));
         sentences.add(editsSentence());
-        sentences.add("Test log: " + logSentence + (logSentence.endsWith(".") ? "" : "."));
-        ambientCelsius.ifPresent(celsius -> sentences.add(Numbers.format(
-                ambientMeasured ? "Air at the last reading: %.1f °C." : "Usual air: %.1f °C.", celsius)));
-        sentences.add(
-                Numbers.format("%s, %s V to %s V.", supplyName, number(supplyLowestVolts), number(supplyHighestVolts)));
+        sentences.add(TEXTS.text("status.log", logSentence + (logSentence.endsWith(".") ? "" : ".")));
+        ambientCelsius.ifPresent(celsius -> sentences.add(TEXTS.text(
+                ambientMeasured ? "status.air.measured" : "status.air.usual", Numbers.format("%.1f", celsius))));
+        sentences.add(TEXTS.text("status.supply", supplyName, number(supplyLowestVolts), number(supplyHighestVolts)));
         lastSupplyVolts.ifPresent(
-                volts -> sentences.add(Numbers.format("Supply at the amplifier at the last reading: %.2f V.", volts)));
+                volts -> sentences.add(TEXTS.text("status.supply.measured", Numbers.format("%.2f", volts))));
         return List.copyOf(sentences);
     }
 
     private String editsSentence() {
         if (readOnly) {
-            return "Open for reading; edits are off.";
+            return TEXTS.text("status.readOnly");
         }
-        return dirty ? "There are unsaved edits." : "All edits are saved.";
+        return TEXTS.text(dirty ? "status.dirty" : "status.saved");
     }
 
     private static String number(double value) {

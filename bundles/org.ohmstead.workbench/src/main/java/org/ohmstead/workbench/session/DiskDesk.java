@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** The part of the desk that watches the files of the open project. User interface's thread only. */
 final class DiskDesk {
+    private static final Messages TEXTS = Messages.of(DiskDesk.class);
     private static final Duration PAUSE = Duration.ofSeconds(2);
 
     /** What the watch works with. */
@@ -149,17 +151,15 @@ final class DiskDesk {
     private static String sentence(ProjectSession open, SessionNotice.Kind kind, ExternalChange change) {
         String file = String.valueOf(open.file().getFileName());
         if (change instanceof ExternalChange.Unreadable unreadable) {
-            return "The file " + file + " was changed outside and cannot be read. " + unreadable.sentence()
-                    + " Your project is still here; keep yours and save to overwrite it.";
+            return TEXTS.text("disk.unreadable", file, unreadable.sentence());
         }
         if (change instanceof ExternalChange.Vanished vanished) {
             return vanished.sentence();
         }
-        String undo = open.readOnly() ? "" : " Undo brings the earlier state back.";
-        return kind == SessionNotice.Kind.RELOADED
-                ? "The file " + file + " was changed outside, so it was read anew." + undo
-                : "The file " + file + " was changed outside while you have unsaved edits. Reload it from disk, or keep"
-                        + " yours; until then it is not saved.";
+        if (kind != SessionNotice.Kind.RELOADED) {
+            return TEXTS.text("disk.conflict", file);
+        }
+        return TEXTS.text(open.readOnly() ? "disk.reloaded" : "disk.reloaded.undo", file);
     }
 
     private void note(ProjectSession open, SessionNotice notice) {

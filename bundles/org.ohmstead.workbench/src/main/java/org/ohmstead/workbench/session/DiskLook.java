@@ -13,9 +13,12 @@ import java.util.HexFormat;
 import org.ohmstead.model.json.LoadedProject;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** What a project's file holds, compared to what it held before. */
 sealed interface DiskLook {
+    Messages TEXTS = Messages.of(DiskLook.class);
+
     /** The same bytes, or still no file. */
     record Same(FileStamp stamp) implements DiskLook {}
 
@@ -34,8 +37,7 @@ sealed interface DiskLook {
             return new ExternalChange.Unreadable(unreadable.sentence());
         }
         return this instanceof Missing
-                ? new ExternalChange.Vanished("The file " + file
-                        + " is gone. Your project is still here: put the file back, or save to write it anew.")
+                ? new ExternalChange.Vanished(TEXTS.text("disk.vanished", file))
                 : new ExternalChange.Unchanged();
     }
 
@@ -51,10 +53,7 @@ sealed interface DiskLook {
         } catch (NoSuchFileException gone) {
             return known.isMissing() ? new Same(known) : new Missing();
         } catch (IOException failure) {
-            return new Unreadable(
-                    FileStamp.missing(),
-                    "The file " + file + " cannot be read any more (" + failure.getMessage()
-                            + "). See that its disk is connected and that you may read it.");
+            return new Unreadable(FileStamp.missing(), TEXTS.text("disk.unreachable", file, failure.getMessage()));
         }
     }
 

@@ -16,6 +16,11 @@ public record DisplaySettings(int coverageFactor, boolean decimalComma) {
     /** Expanded uncertainties with k = 2, numbers with a decimal point. */
     public static final DisplaySettings USUAL = new DisplaySettings(Coverage.USUAL_FACTOR, false);
 
+    /** Returns settings with a factor and the decimal sign of the language that is spoken. */
+    public static DisplaySettings asLanguage(int coverageFactor) {
+        return new DisplaySettings(coverageFactor, Numbers.languageHasComma());
+    }
+
     /** Checks the factor. */
     public DisplaySettings {
         Coverage.check(coverageFactor);

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A value with the values it had before and after, as undo and redo walk through them.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param <T> an immutable value
  */
 final class EditHistory<T> {
+    private static final Messages TEXTS = Messages.of(EditHistory.class);
     private static final int LOST = -1;
 
     /** An edit, on the undo side with the value before it, on the redo side with the value after it. */
@@ -131,7 +133,7 @@ final class EditHistory<T> {
         }
         List<String> undone = new ArrayList<>();
         for (Step<T> step : redo.subList(redo.size() - (savedDepth - undo.size()), redo.size())) {
-            undone.add("Undo " + step.name());
+            undone.add(TEXTS.text("edit.undone", step.name()));
         }
         return List.copyOf(undone);
     }

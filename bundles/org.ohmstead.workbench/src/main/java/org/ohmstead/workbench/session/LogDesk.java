@@ -12,11 +12,12 @@ import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 
 /** The part of the desk that keeps the snapshot of the test log and the chosen entry. User interface's thread only. */
 final class LogDesk {
-    private static final LogSnapshot READING =
-            new LogSnapshot(LogSnapshot.LogState.READING, List.of(), "", "reading the test log");
+    private static final Messages TEXTS = Messages.of(LogDesk.class);
+    private static final LogSnapshot READING = new LogSnapshot(LogSnapshot.LogState.READING, List.of(), "", "");
 
     private final BackgroundWork work;
     private final DeskListeners listeners;
@@ -86,7 +87,7 @@ final class LogDesk {
         String about = amplifier.get();
         List<LogEntry> before = log.entries();
         work.start(
-                "Reading the test log",
+                TEXTS.text("log.read.job"),
                 progress -> LogReader.read(file, about, before, progress),
                 snapshot -> take(mine, snapshot),
                 failure -> take(
@@ -95,7 +96,7 @@ final class LogDesk {
                                 LogSnapshot.LogState.UNREADABLE,
                                 List.of(),
                                 "",
-                                "The test log was not read (" + Guard.reason(failure) + "). Try again.")));
+                                TEXTS.text("log.read.failed", Guard.reason(failure)))));
     }
 
     private void take(long number, LogSnapshot snapshot) {
@@ -133,7 +134,7 @@ final class LogDesk {
         }
         Path file = logFile.get();
         work.start(
-                "Reading " + entryId,
+                TEXTS.text("log.find.job", entryId),
                 progress -> {
                     try (TestLog opened = TestLog.openReadOnly(file)) {
                         return opened.entry(entryId);
@@ -149,12 +150,12 @@ final class LogDesk {
 
     void voidEntry(String entryId, String operator, String reason, Consumer<Exception> failed) {
         if (logFile.isEmpty()) {
-            failed.accept(new SessionException("No project is open, so nothing was voided. Open the project first."));
+            failed.accept(new SessionException(TEXTS.text("void.closed")));
             return;
         }
         Path file = logFile.get();
         work.start(
-                "Voiding " + entryId,
+                TEXTS.text("void.job", entryId),
                 progress -> voided(file, entryId, operator, reason),
                 entry -> refresh(),
                 failure -> {
@@ -170,9 +171,8 @@ final class LogDesk {
         try (TestLog log = TestLog.open(file)) {
             VerifyReport report = log.verify();
             if (!report.intact()) {
-                throw new SessionException(
-                        "The entry " + entryId + " was not voided, because the test log is not whole: "
-                                + report.faults().get(0).sentence() + " Restore it from a backup first.");
+                throw new SessionException(TEXTS.text(
+                        "void.broken", entryId, report.faults().get(0).sentence()));
             }
             return log.voidEntry(entryId, reason, operator);
         }

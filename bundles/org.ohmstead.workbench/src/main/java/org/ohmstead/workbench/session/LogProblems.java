@@ -4,16 +4,18 @@
 package org.ohmstead.workbench.session;
 
 import java.util.List;
-import java.util.Locale;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /** What is wrong with the test log as a whole. */
 final class LogProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(LogProblems.class);
+
     @Override
     public String name() {
-        return "Test log";
+        return TEXTS.text("log.name");
     }
 
     @Override
@@ -22,15 +24,9 @@ final class LogProblems implements ProblemProvider {
             case NONE, READING -> List.of();
             case WHOLE -> view.log().older() > 0 ? List.of(leftOut(view.log())) : List.of();
             case BROKEN -> List.of(new Problem(
-                    Severity.ERROR,
-                    TestLog.FILE_NAME,
-                    view.log().sentence(),
-                    "Restore the log from a backup; nothing is added to it until then."));
+                    Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.broken.remedy")));
             case UNREADABLE -> List.of(new Problem(
-                    Severity.ERROR,
-                    TestLog.FILE_NAME,
-                    view.log().sentence(),
-                    "Readings cannot be shown or added until the log can be read."));
+                    Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.unreadable.remedy")));
         };
     }
 
@@ -38,13 +34,7 @@ final class LogProblems implements ProblemProvider {
         return new Problem(
                 Severity.NOTE,
                 TestLog.FILE_NAME,
-                String.format(
-                        Locale.ROOT,
-                        "Curves, sheet and problems in the workbench use the newest %d entries of the test log; %d older ones"
-                                + " are left out.",
-                        LogSnapshot.MOST_ENTRIES,
-                        log.older()),
-                "The test log shows and finds all of them. Begin a new project for a new amplifier, so that a log stays"
-                        + " about one.");
+                TEXTS.text("log.older", Integer.toString(LogSnapshot.MOST_ENTRIES), Long.toString(log.older())),
+                TEXTS.text("log.older.remedy"));
     }
 }

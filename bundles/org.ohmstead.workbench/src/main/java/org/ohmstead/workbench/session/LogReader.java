@@ -6,18 +6,19 @@ package org.ohmstead.workbench.session;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.NewestEntries.Newest;
 
 /** Checks a test log wholly and reads its newest entries; on any thread. */
 final class LogReader {
+    private static final Messages TEXTS = Messages.of(LogReader.class);
     private static final int STEPS = 2;
 
     private final Path logFile;
@@ -56,10 +57,10 @@ final class LogReader {
 
     private LogSnapshot snapshot(WorkProgress progress) {
         try (TestLog log = TestLog.openReadOnly(logFile)) {
-            progress.step(0, STEPS, "Verifying the chain");
+            progress.step(0, STEPS, TEXTS.text("log.step.verify"));
             VerifyReport report = log.verify();
             progress.stopIfCancelled();
-            progress.step(1, STEPS, "Reading the entries");
+            progress.step(1, STEPS, TEXTS.text("log.step.read"));
             return report.intact() ? whole(report, newest(log)) : broken(report, log);
         } catch (TestLogException failure) {
             return new LogSnapshot(LogState.UNREADABLE, List.of(), "", failure.getMessage());
@@ -72,26 +73,27 @@ final class LogReader {
         if (total <= most && chains.size() <= 1) {
             return new Newest(log.entries(LogQuery.everything()), 0, 0);
         }
-        return NewestEntries.read(log.rows(), "the log " + logFile, amplifier, before, most);
+        return NewestEntries.read(log.rows(), TEXTS.text("log.where", logFile), amplifier, before, most);
     }
 
     private static LogSnapshot whole(VerifyReport report, Newest newest) {
         long total = newest.entries().size() + newest.older() + newest.others();
-        String count = total == 1 ? "1 entry" : String.format(Locale.ROOT, "%d entries", total);
+        String sentence = TEXTS.text(total == 1 ? "log.whole.one" : "log.whole.many", Long.toString(total));
         return new LogSnapshot(
                 LogState.WHOLE,
                 newest.entries(),
                 total == 0 ? "" : report.headHash(),
-                count + ", chain whole",
+                sentence,
                 newest.older(),
                 newest.others());
     }
 
     private LogSnapshot broken(VerifyReport report, TestLog log) {
         int more = report.faults().size() - 1;
-        String sentence = "The test log is not whole: " + report.faults().get(0).sentence()
-                + (more > 0 ? " (and " + more + " more)" : "")
-                + " Results made from it cannot be relied on. Restore it from a backup.";
+        String fault = report.faults().get(0).sentence();
+        String sentence = more > 0
+                ? TEXTS.text("log.broken.several", fault, Integer.toString(more))
+                : TEXTS.text("log.broken", fault);
         String head = report.entriesChecked() == 0 ? "" : report.headHash();
         try {
             Newest newest = newest(log);

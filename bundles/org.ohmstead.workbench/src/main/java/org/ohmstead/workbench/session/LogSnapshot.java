@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What the test log of the open project held when it was last read: its newest entries, and of logs that were joined to it those that are
@@ -15,12 +16,14 @@ import org.ohmstead.testlog.LogEntry;
  * @param state whether it can be trusted
  * @param entries the entries in the order in which they were written; empty when there is no log
  * @param headHash the hash of the last entry; empty text when there is none
- * @param sentence what to tell the user of the state, such as "28 entries, chain whole"
+ * @param sentence what to tell the user of a state that is not the same each time, such as "28 entries, chain whole"
  * @param older how many older entries were left out, at least 0
  * @param others how many joined entries were left out because they are about other amplifiers, at least 0
  */
 public record LogSnapshot(
         LogState state, List<LogEntry> entries, String headHash, String sentence, long older, long others) {
+    private static final Messages TEXTS = Messages.of(LogSnapshot.class);
+
     /** So many entries are held at most: the newest. */
     public static final int MOST_ENTRIES = 50_000;
 
@@ -39,7 +42,7 @@ public record LogSnapshot(
     }
 
     /** The snapshot when there is no log. */
-    public static final LogSnapshot NONE = new LogSnapshot(LogState.NONE, List.of(), "", "no test log yet");
+    public static final LogSnapshot NONE = new LogSnapshot(LogState.NONE, List.of(), "", "");
 
     public LogSnapshot {
         entries = List.copyOf(entries);
@@ -52,6 +55,16 @@ public record LogSnapshot(
     /** Makes a snapshot that holds all entries. */
     public LogSnapshot(LogState state, List<LogEntry> entries, String headHash, String sentence) {
         this(state, entries, headHash, sentence, 0, 0);
+    }
+
+    /** Returns what to tell the user of the state, such as "28 entries, chain whole". */
+    @Override
+    public String sentence() {
+        return switch (state) {
+            case NONE -> TEXTS.text("log.none");
+            case READING -> TEXTS.text("log.reading");
+            case WHOLE, BROKEN, UNREADABLE -> sentence;
+        };
     }
 
     /** Returns whether no entry was left out. */

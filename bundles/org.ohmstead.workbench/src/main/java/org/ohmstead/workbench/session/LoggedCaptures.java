@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** Finds logged captures again and makes sure that they are the ones that were logged; on any thread. */
 public final class LoggedCaptures {
+    private static final Messages TEXTS = Messages.of(LoggedCaptures.class);
     private static final int SHOWN_DIGITS = 12;
 
     private LoggedCaptures() {}
@@ -34,10 +36,8 @@ public final class LoggedCaptures {
             throw new SessionException(e.getMessage(), e);
         }
         if (!found.equals(sha256)) {
-            throw new SessionException("The file of the capture " + title
-                    + " was changed after it was logged: its"
-                    + " SHA-256 is " + shortened(found) + ", the log says " + shortened(sha256) + ". Nothing of it is"
-                    + " shown. Bring " + file.getFileName() + " back from a copy of the project.");
+            throw new SessionException(
+                    TEXTS.text("capture.changed", title, shortened(found), shortened(sha256), file.getFileName()));
         }
         return file;
     }
@@ -51,16 +51,12 @@ public final class LoggedCaptures {
                     .findFirst()
                     .orElseThrow(() -> missing(folder, sha256, title));
         } catch (IOException e) {
-            throw new SessionException(
-                    "The folder " + folder + " cannot be listed, so the capture " + title
-                            + " cannot be read. Check that its drive is connected and that you may read it.",
-                    e);
+            throw new SessionException(TEXTS.text("capture.unlisted", folder, title), e);
         }
     }
 
     private static SessionException missing(Path folder, String sha256, String title) {
-        return new SessionException("The capture " + title + " is missing: no file in " + folder + " has the name "
-                + shortened(sha256) + ". Bring it back from a copy of the project.");
+        return new SessionException(TEXTS.text("capture.missing", title, folder, shortened(sha256)));
     }
 
     private static String shortened(String sha256) {

@@ -7,12 +7,15 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Short work on files that must come to an end which is told, one piece after the other; unlike {@link BackgroundWork}, which a user may
  * cancel.
  */
 final class OffThread {
+    private static final Messages TEXTS = Messages.of(OffThread.class);
+
     private final BackgroundWork work;
     private final Alarm alarm;
 
@@ -39,10 +42,7 @@ final class OffThread {
             failed.accept(
                     cause instanceof SessionException said
                             ? said
-                            : new SessionException(
-                                    "The project's files could not be worked on (" + Guard.reason(cause)
-                                            + "). Try again; if it stays so, restart Ohmstead.",
-                                    cause));
+                            : new SessionException(TEXTS.text("files.failed", Guard.reason(cause)), cause));
             return;
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();

@@ -18,9 +18,12 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 
 /** Asks all providers of problems, each on its own so that none harms another. */
 final class ProblemCollector {
+    private static final Messages TEXTS = Messages.of(ProblemCollector.class);
+
     /** A provider with the name it had when it was added, which is asked for only once. */
     private record Known(ProblemProvider provider, String name) {}
 
@@ -71,7 +74,7 @@ final class ProblemCollector {
             throws InterruptedException {
         FutureTask<List<Problem>> before = hanging.get(known);
         if (before != null && !before.isDone()) {
-            return List.of(fault(known, "is still busy with an earlier state of the project"));
+            return List.of(fault(known, TEXTS.text("check.busy", known.name())));
         }
         FutureTask<List<Problem>> task = new FutureTask<>(() -> List.copyOf(question.apply(known.provider())));
         hanging.put(known, task);
@@ -84,18 +87,14 @@ final class ProblemCollector {
             return found;
         } catch (ExecutionException failure) {
             hanging.remove(known);
-            return List.of(fault(known, "failed (" + Guard.reason(failure.getCause()) + ")"));
+            return List.of(fault(known, TEXTS.text("check.failed", known.name(), Guard.reason(failure.getCause()))));
         } catch (TimeoutException late) {
             thread.interrupt();
-            return List.of(fault(known, "took longer than " + longest.toSeconds() + " s"));
+            return List.of(fault(known, TEXTS.text("check.late", known.name(), Long.toString(longest.toSeconds()))));
         }
     }
 
-    private static Problem fault(Known known, String what) {
-        return new Problem(
-                Severity.WARNING,
-                "check:" + known.name(),
-                "The check \"" + known.name() + "\" " + what + ", so what it would find is not shown.",
-                "The other checks went on. Tell whoever made it, or take its plug-in out.");
+    private static Problem fault(Known known, String sentence) {
+        return new Problem(Severity.WARNING, "check:" + known.name(), sentence, TEXTS.text("check.remedy"));
     }
 }

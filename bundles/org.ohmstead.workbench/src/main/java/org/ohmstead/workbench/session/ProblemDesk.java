@@ -10,9 +10,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 
 /** The part of the desk that keeps the problems of the project, or without one those of the program. User interface's thread only. */
 final class ProblemDesk {
+    private static final Messages TEXTS = Messages.of(ProblemDesk.class);
     static final Duration DEBOUNCE = Duration.ofMillis(150);
     private static final Duration LONGEST_CHECK = Duration.ofSeconds(10);
 
@@ -88,7 +90,7 @@ final class ProblemDesk {
         Optional<ProjectView> view = views.get();
         long mine = latest.incrementAndGet();
         work.start(
-                view.isPresent() ? "Checking the project" : "Checking the modules",
+                TEXTS.text(view.isPresent() ? "check.project.job" : "check.modules.job"),
                 progress -> mine == latest.get() ? find(view, progress) : List.<Problem>of(),
                 found -> collected(mine, view.isPresent(), found),
                 failure -> collected(mine, view.isPresent(), List.of(notChecked(failure))));
@@ -102,8 +104,8 @@ final class ProblemDesk {
         return new Problem(
                 Severity.WARNING,
                 "check:all",
-                "Nothing was checked (" + Guard.reason(failure) + ").",
-                "Edit or reopen the project to have it checked again.");
+                TEXTS.text("check.none", Guard.reason(failure)),
+                TEXTS.text("check.none.remedy"));
     }
 
     private void collected(long number, boolean ofProject, List<Problem> found) {

@@ -13,12 +13,14 @@ import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The project that the workbench has open, or none; what views listen to. To be used on the user interface's thread only. It watches
  * the project's files, keeps a copy of unsaved edits safe from a crash, and finds the project's problems, all in the background.
  */
 public final class ProjectDesk {
+    private static final Messages TEXTS = Messages.of(ProjectDesk.class);
     private static final System.Logger LOGGER = System.getLogger(ProjectDesk.class.getName());
 
     private final BackgroundWork work;
@@ -46,10 +48,10 @@ public final class ProjectDesk {
         this(
                 work,
                 clock,
-                new DaemonAlarm("Ohmstead project watch"),
+                new DaemonAlarm("ohmstead-project-watch"),
                 ProblemDesk.usualCollector(),
                 // A server may be slow to answer; the files must not wait for it.
-                new DaemonAlarm("Ohmstead shared log"),
+                new DaemonAlarm("ohmstead-shared-log"),
                 SharingDesk::usual);
     }
 
@@ -163,8 +165,11 @@ public final class ProjectDesk {
 
     /** Has numbers and uncertainties shown otherwise, in the whole process, and tells the listeners. */
     public void setDisplay(DisplaySettings settings) {
-        if (!settings.equals(display())) {
-            settings.putInForce();
+        boolean others = !settings.equals(display());
+        // Also when they are the same: what is chosen need not be looked up for each number, as the language's sign
+        // must be.
+        settings.putInForce();
+        if (others) {
             listeners.tell(listener -> listener.displayChanged(settings));
         }
     }
@@ -189,9 +194,7 @@ public final class ProjectDesk {
      */
     public void voidEntry(String entryId, String operator, String reason, Consumer<Exception> failed) {
         if (session.map(ProjectSession::readOnly).orElse(false)) {
-            failed.accept(new SessionException("The entry " + entryId
-                    + " was not voided, because the project is open for reading only. Close it where it is open for"
-                    + " writing, then try again."));
+            failed.accept(new SessionException(TEXTS.text("void.readOnly", entryId)));
             return;
         }
         log.voidEntry(entryId, operator, reason, failed);
@@ -213,7 +216,7 @@ public final class ProjectDesk {
             return;
         }
         work.start(
-                "Opening " + folder.getFileName(),
+                TEXTS.text("open.job", folder.getFileName()),
                 progress -> {
                     progress.stopIfCancelled();
                     ProjectSession fresh = ProjectSession.open(folder, clock);

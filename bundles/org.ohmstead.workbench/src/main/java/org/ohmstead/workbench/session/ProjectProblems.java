@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.ProjectChecks;
+import org.ohmstead.units.text.Messages;
 
 /** What is wrong with the project and its file. */
 final class ProjectProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(ProjectProblems.class);
+
     @Override
     public String name() {
-        return "Project";
+        return TEXTS.text("project.name");
     }
 
     @Override

@@ -16,12 +16,15 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.json.LoadedProject;
 import org.ohmstead.model.json.RecoveryCopy;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One open project: immutable records, edits with names, undo, redo. Confined to one thread, in the workbench the user interface's;
  * only {@link #open} may be called on any.
  */
 public final class ProjectSession {
+    private static final Messages TEXTS = Messages.of(ProjectSession.class);
+
     /** How many edits can be undone; older ones are forgotten. */
     public static final int MOST_UNDO_STEPS = 500;
 
@@ -168,7 +171,7 @@ public final class ProjectSession {
 
     /** Goes back to what stands in the file, as an edit that can be undone; does nothing when that is not known. */
     public void revertToSaved() {
-        saved.project().ifPresent(project -> edit("Revert to the saved project", before -> project));
+        saved.project().ifPresent(project -> edit(TEXTS.text("edit.revert"), before -> project));
     }
 
     /**
@@ -183,9 +186,7 @@ public final class ProjectSession {
 
     SaveOrder beginSave() throws SessionException {
         if (readOnly()) {
-            throw new SessionException(
-                    "The project was not saved, because it is open for reading only. Close it where it"
-                            + " is open for writing, then save again.");
+            throw new SessionException(TEXTS.text("save.readOnly"));
         }
         history.stopMerging();
         return saved.order(file, project(), gate);
@@ -259,7 +260,7 @@ public final class ProjectSession {
         if (readOnly()) {
             history.reset(after);
         } else if (!after.equals(before)) {
-            history.edit("Reload from disk", after, Optional.empty(), clock.instant());
+            history.edit(TEXTS.text("edit.reload"), after, Optional.empty(), clock.instant());
         }
         history.markSaved();
         if (after.equals(before)) {
@@ -305,8 +306,7 @@ public final class ProjectSession {
             throw unreadable;
         }
         notices.removeIf(SessionNotice::meansReadOnly);
-        note(new SessionNotice(
-                SessionNotice.Kind.WRITABLE_NOW, "The other closed this project. It can be edited here now."));
+        note(new SessionNotice(SessionNotice.Kind.WRITABLE_NOW, TEXTS.text("writable.now")));
         grant(granted, WriteAccess.findLeft(folder, project()));
         observer.stateChanged();
     }

@@ -11,12 +11,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Edits that were not saved when Ohmstead ended without being closed. The user chooses to {@link #recover} or to {@link #discard}; left
  * alone, they are offered again when the project is opened the next time.
  */
 public final class Recovery {
+    private static final Messages TEXTS = Messages.of(Recovery.class);
+
     private final ProjectSession session;
     private final RecoveryShelf.Left left;
     private final boolean projectChangedSince;
@@ -65,14 +68,16 @@ public final class Recovery {
 
     /** Returns what to tell the user. */
     public String sentence() {
-        String edits = editCount() == 1 ? "1 edit was" : editCount() + " edits were";
-        String names = editNames().isEmpty()
-                ? ""
-                : " (last: " + editNames().get(editNames().size() - 1) + ")";
-        String warning = projectChangedSince
-                ? " The project was changed after that; to recover takes those changes back, and can be undone."
-                : "";
-        return edits + " not saved when Ohmstead ended: a copy of " + time() + " is there" + names + "." + warning;
+        String key = editCount() == 1 ? "recovery.one" : "recovery.many";
+        String count = Integer.toString(editCount());
+        String found = editNames().isEmpty()
+                ? TEXTS.text(key, count, time())
+                : TEXTS.text(
+                        key + ".last",
+                        count,
+                        time(),
+                        editNames().get(editNames().size() - 1));
+        return projectChangedSince ? found + " " + TEXTS.text("recovery.changed") : found;
     }
 
     /** Returns the time of the copy as the user's clock shows it, with the day when it was not today. */
@@ -88,7 +93,7 @@ public final class Recovery {
      * @throws IllegalStateException when it was recovered or discarded already
      */
     public void recover() {
-        session.recover(left, "Recover unsaved edits of " + time(), project());
+        session.recover(left, TEXTS.text("edit.recover", time()), project());
     }
 
     /**

@@ -10,12 +10,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.RecoveryCopy;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Keeps the copy of the unsaved edits of a session up to date: soon after the first edit, then not too often, and gone when there is
  * nothing unsaved. User interface's thread only; the disk is touched on the alarm's.
  */
 final class RecoveryKeeper {
+    private static final Messages TEXTS = Messages.of(RecoveryKeeper.class);
     static final Duration AFTER_FIRST_EDIT = Duration.ofSeconds(1);
     static final Duration BETWEEN_COPIES = Duration.ofSeconds(5);
 
@@ -93,9 +95,7 @@ final class RecoveryKeeper {
         if (!failed) {
             failed = true;
             notices.accept(new SessionNotice(
-                    SessionNotice.Kind.RECOVERY_FAILED,
-                    "The copy that keeps unsaved edits safe from a crash was not kept up to date. Save soon. "
-                            + failure.getMessage()));
+                    SessionNotice.Kind.RECOVERY_FAILED, TEXTS.text("recovery.stale", failure.getMessage())));
         }
     }
 

@@ -11,12 +11,15 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.RecoveryCopy;
 import org.ohmstead.model.json.RecoveryFile;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The copies of unsaved edits in the folder of a project that is open for writing: those left behind by a crash, and the one that this
  * session keeps up to date. Safe for several threads.
  */
 final class RecoveryShelf {
+    private static final Messages TEXTS = Messages.of(RecoveryShelf.class);
+
     /** A copy that was left behind. */
     record Left(Path file, RecoveryCopy copy) {
         void delete() throws SessionException {
@@ -73,8 +76,7 @@ final class RecoveryShelf {
         Path aside = RecoveryFile.rename(found, found.getFileName() + RecoveryFile.BROKEN_SUFFIX);
         return new SessionNotice(
                 SessionNotice.Kind.RECOVERY_BROKEN,
-                "A copy of unsaved edits cannot be read, so nothing was recovered from it. " + unreadable.getMessage()
-                        + " It was kept as " + aside.getFileName() + " in the project's folder.");
+                TEXTS.text("recovery.broken", unreadable.getMessage(), aside.getFileName()));
     }
 
     /** Returns what a later writing must show to be still wanted. */

@@ -12,6 +12,7 @@ import org.ohmstead.model.json.LoadedProject;
 import org.ohmstead.model.json.ProjectDocument;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A project that is to be written, so that the writing may happen on another thread.
@@ -32,6 +33,8 @@ record SaveOrder(
         String knownRevision,
         DiskGate gate,
         long number) {
+    private static final Messages TEXTS = Messages.of(SaveOrder.class);
+
     /**
      * What stands in the file now.
      *
@@ -46,9 +49,7 @@ record SaveOrder(
     Done carryOut() throws SessionException {
         synchronized (gate) {
             if (gate.closed()) {
-                throw new SessionException(
-                        "The project was closed before it could be saved. Open it again; unsaved edits"
-                                + " are offered for recovery if there are any.");
+                throw new SessionException(TEXTS.text("save.closed"));
             }
             ProjectDocument kept = documentToKeep();
             try {
@@ -59,10 +60,7 @@ record SaveOrder(
             } catch (ProjectFileException failure) {
                 throw new SessionException(failure.getMessage(), failure);
             } catch (IOException failure) {
-                throw new SessionException(
-                        "The project was saved, but " + file + " cannot be looked at (" + failure.getMessage()
-                                + "). See that its disk is connected, then save again.",
-                        failure);
+                throw new SessionException(TEXTS.text("save.unseen", file, failure.getMessage()), failure);
             }
         }
     }
@@ -73,21 +71,15 @@ record SaveOrder(
             if (changed.loaded().revisionSha256().equals(knownRevision)) {
                 return changed.loaded().document();
             }
-            throw refusal("was changed outside while it was open here");
+            throw new SessionException(TEXTS.text("save.changed", file.getFileName()));
         }
         if (look instanceof DiskLook.Unreadable unreadable) {
-            throw refusal("was changed outside and cannot be read (" + unreadable.sentence() + ")");
+            throw new SessionException(TEXTS.text("save.unreadable", file.getFileName(), unreadable.sentence()));
         }
         Path folder = file.toAbsolutePath().getParent();
         if (look instanceof DiskLook.Missing && !Files.isDirectory(folder)) {
-            throw new SessionException("The project was not saved, because its folder " + folder
-                    + " is gone. Connect its disk or put the folder back, then save again. Your edits are still here.");
+            throw new SessionException(TEXTS.text("save.noFolder", folder));
         }
         return document;
-    }
-
-    private SessionException refusal(String what) {
-        return new SessionException("The project was not saved, because " + file.getFileName() + " " + what
-                + ". Reload it from disk, or keep your state and save again. Nothing was lost, here or there.");
     }
 }

@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.ohmstead.units.text.Messages;
 
 /** Saves of the open project, one after the other. User interface's thread only. */
 final class SaveQueue {
+    private static final Messages TEXTS = Messages.of(SaveQueue.class);
+
     private record Saving(Runnable done, Consumer<Exception> failed) {}
 
     private final OffThread offThread;
@@ -48,9 +51,7 @@ final class SaveQueue {
     }
 
     private void begin(Saving next) throws SessionException {
-        ProjectSession open = session.get()
-                .orElseThrow(
-                        () -> new SessionException("No project is open, so nothing was saved. Open a project first."));
+        ProjectSession open = session.get().orElseThrow(() -> new SessionException(TEXTS.text("save.none")));
         SaveOrder order = open.beginSave();
         saving = true;
         offThread.run(

@@ -8,9 +8,11 @@ import java.util.Optional;
 import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 
 /** What people must put right before the laboratory's shared log goes on. A server that is away for a while is none of it. */
 final class SharingProblems implements ProblemProvider, DeskListener {
+    private static final Messages TEXTS = Messages.of(SharingProblems.class);
     private static final String PLACE = "$.sharedLog";
 
     private final Runnable changed;
@@ -27,7 +29,7 @@ final class SharingProblems implements ProblemProvider, DeskListener {
 
     @Override
     public String name() {
-        return "Shared log";
+        return TEXTS.text("shared.name");
     }
 
     @Override
@@ -52,9 +54,8 @@ final class SharingProblems implements ProblemProvider, DeskListener {
                 ? Optional.of(new Problem(
                         Severity.WARNING,
                         PLACE,
-                        "Nothing is handed over to the shared log " + state.place() + ". " + state.why(),
-                        "Put it right, then choose Bench > Hand over to the shared log now. Measuring goes on"
-                                + " meanwhile; every entry is kept in the project's own log."))
+                        TEXTS.text("shared.stopped", state.place(), state.why()),
+                        TEXTS.text("shared.stopped.remedy")))
                 : Optional.empty();
     }
 }

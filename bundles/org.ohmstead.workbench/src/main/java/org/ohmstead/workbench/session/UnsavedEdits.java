@@ -3,8 +3,11 @@
 
 package org.ohmstead.workbench.session;
 
+import org.ohmstead.units.text.Messages;
+
 /** Something was refused because the open project has edits that were not saved; the user is to be asked first. */
 public final class UnsavedEdits extends SessionException {
+    private static final Messages TEXTS = Messages.of(UnsavedEdits.class);
     private static final long serialVersionUID = 1L;
 
     /**
@@ -13,7 +16,6 @@ public final class UnsavedEdits extends SessionException {
      * @param title what the open project is called
      */
     public UnsavedEdits(String title) {
-        super("The project \"" + title
-                + "\" has edits that were not saved. Save them, or say that they may be dropped.");
+        super(TEXTS.text("edits.unsaved", title));
     }
 }

@@ -3,6 +3,8 @@
 
 package org.ohmstead.workbench.session;
 
+import org.ohmstead.units.text.Messages;
+
 /** How far work has come; called from the thread of the work. */
 public interface WorkProgress {
     /**
@@ -20,7 +22,8 @@ public interface WorkProgress {
     /** Throws a {@link java.util.concurrent.CancellationException} when the user asked to stop. */
     default void stopIfCancelled() {
         if (cancelled()) {
-            throw new java.util.concurrent.CancellationException("Cancelled by the user.");
+            throw new java.util.concurrent.CancellationException(
+                    Messages.of(WorkProgress.class).text("work.cancelled"));
         }
     }
 }

@@ -12,9 +12,12 @@ import org.ohmstead.model.json.LockOwner;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.ProjectLock;
 import org.ohmstead.model.json.RecoveryCopy;
+import org.ohmstead.units.text.Messages;
 
 /** Whether a project's folder may be written to, and what belongs to that right. */
 sealed interface WriteAccess {
+    Messages TEXTS = Messages.of(WriteAccess.class);
+
     /**
      * It may.
      *
@@ -78,8 +81,7 @@ sealed interface WriteAccess {
                     SessionNotice.Kind.OPEN_ELSEWHERE, sentence(((ProjectLock.Attempt.Held) attempt).owner())));
         } catch (ProjectFileException notWritable) {
             return new Refused(new SessionNotice(
-                    SessionNotice.Kind.NOT_WRITABLE,
-                    "This project was opened for reading; edits are off. " + notWritable.getMessage()));
+                    SessionNotice.Kind.NOT_WRITABLE, TEXTS.text("readOnly.folder", notWritable.getMessage())));
         }
     }
 
@@ -96,9 +98,8 @@ sealed interface WriteAccess {
     }
 
     private static String sentence(LockOwner owner) {
-        String who = owner.isThisProcess()
-                ? "in another window of this program"
-                : "in another Ohmstead (" + owner.inWords() + ")";
-        return "This project is open " + who + ". It was opened for reading; edits are off until the other closes it.";
+        return owner.isThisProcess()
+                ? TEXTS.text("readOnly.window")
+                : TEXTS.text("readOnly.elsewhere", owner.inWords());
     }
 }

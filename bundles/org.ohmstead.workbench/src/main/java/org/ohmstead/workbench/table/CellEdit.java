@@ -5,6 +5,7 @@ package org.ohmstead.workbench.table;
 
 import java.util.List;
 import java.util.function.Function;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How a cell is changed: by text, from choices, or by a check mark.
@@ -16,10 +17,7 @@ import java.util.function.Function;
  * @param <R> a row
  */
 public record CellEdit<R>(Kind kind, Function<R, String> text, With<R> with, Function<R, List<String>> choices) {
-    /** The text of a check mark that is set. */
-    public static final String YES = "yes";
-    /** The text of a check mark that is not set. */
-    public static final String NO = "no";
+    private static final Messages TEXTS = Messages.of(CellEdit.class);
 
     /** Which editor opens. */
     public enum Kind {
@@ -44,5 +42,15 @@ public record CellEdit<R>(Kind kind, Function<R, String> text, With<R> with, Fun
          * @throws IllegalArgumentException when the text is no such value; the message says what would be
          */
         R apply(R row, String text);
+    }
+
+    /** Returns the text of a check mark that is set. */
+    public static String yes() {
+        return TEXTS.text("check.yes");
+    }
+
+    /** Returns the text of a check mark that is not set. */
+    public static String no() {
+        return TEXTS.text("check.no");
     }
 }

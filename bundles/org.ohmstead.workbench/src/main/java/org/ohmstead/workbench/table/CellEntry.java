@@ -21,13 +21,16 @@ import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Refusals;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Labels;
 import org.ohmstead.workbench.look.Numbers;
 
 /** The editor that opens in a cell. What is refused stays in it, marked, until it is mended or given up with Escape. */
 final class CellEntry<R> {
+    private static final Messages TEXTS = Messages.of(CellEntry.class);
     private static final int LEAST_WIDTH = 80;
 
     private final EditTable<R> owner;
@@ -64,7 +67,7 @@ final class CellEntry<R> {
         }
         Column<R> definition = owner.spec().columns().get(newColumn);
         if (definition.edit().isEmpty()) {
-            owner.mention("\"" + definition.header() + "\" follows from other values and cannot be changed here.");
+            owner.mention(TEXTS.text("cell.follows", definition.header()));
             return;
         }
         line = newLine;
@@ -73,7 +76,7 @@ final class CellEntry<R> {
         String text = edit.text().apply(line.row());
         opened = definition.alignRight() ? Numbers.localised(text) : text;
         if (edit.kind() == CellEdit.Kind.CHECK) {
-            put(opened.equals(CellEdit.YES) ? CellEdit.NO : CellEdit.YES);
+            put(opened.equals(CellEdit.yes()) ? CellEdit.no() : CellEdit.yes());
             return;
         }
         owner.keep(line);
@@ -240,10 +243,7 @@ final class CellEntry<R> {
         try {
             R changed = edit.with().apply(line.row(), typed);
             if (!changed.equals(line.row())) {
-                owner.tryChange(
-                        "Change " + owner.spec().singular() + " "
-                                + owner.spec().columns().get(column).header().toLowerCase(Locale.ROOT),
-                        owner.rowsWith(line, changed));
+                owner.tryChange(editName(), owner.rowsWith(line, changed));
             }
         } catch (IllegalArgumentException refused) {
             refuse(typed, refused);
@@ -256,9 +256,18 @@ final class CellEntry<R> {
         return true;
     }
 
+    private String editName() {
+        Column<R> changed = owner.spec().columns().get(column);
+        return owner.spec()
+                .editNames()
+                .map(names -> names.apply(changed.id()))
+                .orElseGet(
+                        () -> TEXTS.text("change.cell", owner.spec().singular(), Labels.inSentence(changed.header())));
+    }
+
     private void refuse(String typed, IllegalArgumentException refused) {
         String reason = Refusals.sentence(refused);
-        String what = reason.contains("\"") ? reason : "\"" + typed.strip() + "\" does not fit. " + reason;
+        String what = Refusals.quotes(reason) ? reason : TEXTS.text("cell.unfit", typed.strip(), reason);
         String sentence = owner.spec().columns().get(column).header() + ": " + what;
         owner.refuse(sentence);
         if (frame != null) {

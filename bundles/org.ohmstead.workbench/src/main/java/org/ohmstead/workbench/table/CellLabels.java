@@ -28,7 +28,7 @@ final class CellLabels<R> {
         String text = column.shown().apply(line.row());
         boolean check =
                 column.edit().filter(edit -> edit.kind() == CellEdit.Kind.CHECK).isPresent();
-        return check && text.equals(CellEdit.YES) ? TICK + " " + text : text.replace('\n', ' ');
+        return check && text.equals(CellEdit.yes()) ? TICK + " " + text : text.replace('\n', ' ');
     }
 
     /** Returns the icon of the gravest mark, or null for none as widgets want it. */

@@ -13,12 +13,14 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.form.TextValue;
 import org.ohmstead.workbench.look.Numbers;
 
 /** Makes the usual columns: each from how a value is read from a row and how a row with another value is made. */
 public final class Columns {
+    private static final Messages TEXTS = Messages.of(Columns.class);
     private static final int NUMBER_WIDTH = 10;
     private static final int TEXT_WIDTH = 18;
     private static final int DIGITS = 4;
@@ -137,10 +139,9 @@ public final class Columns {
 
     /** Returns a column of check marks. */
     public static <R> Column<R> check(String id, String header, Predicate<R> get, BiFunction<R, Boolean, R> with) {
-        Function<R, String> shown = row -> get.test(row) ? CellEdit.YES : CellEdit.NO;
-        CellEdit.With<R> put = (row, text) -> with.apply(
-                row,
-                choose(List.of(CellEdit.YES, CellEdit.NO), word -> word, text).equals(CellEdit.YES));
+        Function<R, String> shown = row -> get.test(row) ? CellEdit.yes() : CellEdit.no();
+        CellEdit.With<R> put = (row, text) ->
+                with.apply(row, choose(List.of(true, false), set -> set ? CellEdit.yes() : CellEdit.no(), text));
         return shown(id, header, shown)
                 .withWidth(NUMBER_WIDTH)
                 .withEdit(new CellEdit<>(CellEdit.Kind.CHECK, shown, put, row -> List.of()));
@@ -175,7 +176,12 @@ public final class Columns {
                 .filter(choice -> words.apply(choice).equalsIgnoreCase(wanted)
                         || Numbers.withPoint(() -> words.apply(choice)).equalsIgnoreCase(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + wanted + "\" is none of the choices; write "
-                        + String.join(" or ", choices.stream().map(words).toList()) + "."));
+                .orElseThrow(() -> new IllegalArgumentException(TEXTS.text(
+                        "choice.none",
+                        wanted,
+                        choices.stream()
+                                .map(words)
+                                .reduce((some, next) -> TEXTS.text("choice.or", some, next))
+                                .orElse(""))));
     }
 }

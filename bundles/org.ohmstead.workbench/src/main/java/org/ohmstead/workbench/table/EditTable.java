@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Refusals;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
@@ -34,6 +35,8 @@ import org.ohmstead.workbench.look.Spacing;
  * @param <R> a row
  */
 public final class EditTable<R> extends Composite {
+    private static final Messages TEXTS = Messages.of(EditTable.class);
+
     private final TableSpec<R> spec;
     private final Lines<R> lines;
     private final List<CellLabels<R>> labels = new ArrayList<>();
@@ -233,7 +236,7 @@ public final class EditTable<R> extends Composite {
     }
 
     void mentionReadOnly() {
-        mention("Read-only: these " + spec.plural() + " can be looked at and copied, but not changed.");
+        mention(TEXTS.text("rows.readOnly", spec.plural()));
     }
 
     void clearMessage() {
@@ -380,12 +383,11 @@ public final class EditTable<R> extends Composite {
     private String emptyText() {
         if (!lines.all().isEmpty()) {
             return lines.visible().isEmpty()
-                    ? "None of the " + lines.all().size() + " " + spec.plural() + " matches \"" + tools.filterText()
-                            + "\". Press Escape in the filter to see all."
+                    ? TEXTS.text(
+                            "empty.filtered", Integer.toString(lines.all().size()), spec.plural(), tools.filterText())
                     : "";
         }
         boolean addable = !readOnly && spec.newRow().isPresent();
-        return "No " + spec.plural() + " yet."
-                + (addable ? " Press Insert to add one, or paste from a spreadsheet." : "");
+        return TEXTS.text(addable ? "empty.addable" : "empty.none", spec.plural());
     }
 }

@@ -6,10 +6,13 @@ package org.ohmstead.workbench.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Refusals;
 
 /** Puts a block of texts into rows: all of it or nothing. */
 final class PastedCells<R> {
+    private static final Messages TEXTS = Messages.of(PastedCells.class);
+
     private final TableSpec<R> spec;
     private final List<List<String>> cells;
 
@@ -53,10 +56,12 @@ final class PastedCells<R> {
         for (int index = 0; index < cells.size(); index++) {
             List<String> texts = cells.get(index);
             if (firstColumn + texts.size() > spec.columns().size()) {
-                throw new IllegalArgumentException("Nothing was pasted: row " + (index + 1) + " on the clipboard has "
-                        + texts.size() + " cells, but there are only "
-                        + (spec.columns().size() - firstColumn)
-                        + " columns from \"" + spec.columns().get(firstColumn).title() + "\" on.");
+                throw new IllegalArgumentException(TEXTS.text(
+                        "paste.wide",
+                        Integer.toString(index + 1),
+                        Integer.toString(texts.size()),
+                        Integer.toString(spec.columns().size() - firstColumn),
+                        spec.columns().get(firstColumn).title()));
             }
             if (index < targets.size()) {
                 int target = targets.get(index);
@@ -70,8 +75,8 @@ final class PastedCells<R> {
 
     private R fresh(List<R> rows, int index) {
         return spec.newRow()
-                .orElseThrow(() -> new IllegalArgumentException("Nothing was pasted: row " + (index + 1)
-                        + " on the clipboard has no row to go to, and no " + spec.singular() + " can be added here."))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        TEXTS.text("paste.noRow", Integer.toString(index + 1), spec.singular())))
                 .apply(List.copyOf(rows));
     }
 
@@ -110,19 +115,24 @@ final class PastedCells<R> {
             return row;
         }
         return column.edit()
-                .orElseThrow(() -> new IllegalArgumentException("This column cannot be changed; it holds "
-                        + (column.copied(row).isEmpty() ? "nothing" : "\"" + column.copied(row) + "\"") + " here."))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        column.copied(row).isEmpty()
+                                ? TEXTS.text("paste.fixed.empty")
+                                : TEXTS.text("paste.fixed", column.copied(row))))
                 .with()
                 .apply(row, text);
     }
 
     private IllegalArgumentException refusal(int index, Refused refused) {
-        String quoted = "\"" + refused.text() + "\"";
         String reason = Refusals.sentence(refused.reason());
-        String sentence = reason.contains(quoted) ? reason : quoted + " does not fit. " + reason;
+        String sentence =
+                Refusals.quotes(reason, refused.text()) ? reason : TEXTS.text("cell.unfit", refused.text(), reason);
         return new IllegalArgumentException(
-                "Nothing was pasted: row " + (index + 1) + " on the clipboard, column \""
-                        + spec.columns().get(refused.column()).title() + "\": " + sentence,
+                TEXTS.text(
+                        "paste.refused",
+                        Integer.toString(index + 1),
+                        spec.columns().get(refused.column()).title(),
+                        sentence),
                 refused.reason());
     }
 }

@@ -14,12 +14,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** The table itself with its columns, and over it, while it shows no row, what to do next. */
 final class TableBody<R> {
+    private static final Messages TEXTS = Messages.of(TableBody.class);
     private static final int LEAST_ROWS = 6;
     private static final int HEADER_EXTRA = 30;
     private static final int CELL_EXTRA = 20;
@@ -62,8 +64,7 @@ final class TableBody<R> {
             Column<R> definition = spec.columns().get(index);
             TableColumn column = new TableColumn(table, definition.alignRight() ? SWT.RIGHT : SWT.LEFT);
             column.setText(definition.title());
-            column.setToolTipText("Click to sort by \"" + definition.title()
-                    + "\": upwards, downwards, then in the rows' own order.");
+            column.setToolTipText(TEXTS.text("sort.hint", definition.title()));
             column.setMoveable(false);
             int headerWidth = gc.textExtent(definition.title()).x + HEADER_EXTRA;
             column.setWidth(Math.max(headerWidth, (int) Math.ceil(definition.widthChars() * average) + CELL_EXTRA));

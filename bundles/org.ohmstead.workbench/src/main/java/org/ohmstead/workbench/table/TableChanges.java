@@ -10,9 +10,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.ohmstead.units.text.Messages;
 
 /** What can be done to whole rows; each is one change with one name. */
 final class TableChanges<R> {
+    private static final Messages TEXTS = Messages.of(TableChanges.class);
+
     private final EditTable<R> owner;
     private final TableSpec<R> spec;
 
@@ -55,7 +58,7 @@ final class TableChanges<R> {
                         .orElse(rows.size())
                 : rows.size();
         rows.add(at, row);
-        if (owner.change("Add " + spec.singular(), rows)) {
+        if (owner.change(TEXTS.text("change.add", spec.singular()), rows)) {
             owner.chooseOriginal(List.of(at), firstEditable());
         }
     }
@@ -80,7 +83,7 @@ final class TableChanges<R> {
             rows.add(at, spec.duplicate().get().apply(owner.rows().get(index), List.copyOf(rows)));
             copies.add(at++);
         }
-        if (owner.change("Duplicate " + spec.counted(chosen.size()), rows)) {
+        if (owner.change(TEXTS.text("change.duplicate", spec.counted(chosen.size())), rows)) {
             owner.chooseOriginal(copies, owner.focus().column());
         }
     }
@@ -96,7 +99,7 @@ final class TableChanges<R> {
                 .filter(line -> !chosen.contains(line))
                 .map(Line::row)
                 .toList();
-        if (owner.change("Remove " + spec.counted(chosen.size()), rows)) {
+        if (owner.change(TEXTS.text("change.remove", spec.counted(chosen.size())), rows)) {
             List<Line<R>> visible = owner.lines().visible();
             if (!visible.isEmpty()) {
                 owner.focus()
@@ -114,9 +117,7 @@ final class TableChanges<R> {
             return;
         }
         if (!owner.lines().original()) {
-            owner.mention(
-                    "Rows move only in their own order. Clear the filter and click the sorted header until it shows "
-                            + "no arrow, then move them.");
+            owner.mention(TEXTS.text("rows.sorted"));
             return;
         }
         List<R> rows = new ArrayList<>(owner.rows());
@@ -133,8 +134,8 @@ final class TableChanges<R> {
             border = to - direction;
         }
         moved.sort(null);
-        String where = direction < 0 ? " up" : " down";
-        if (!moved.equals(chosen) && owner.change("Move " + spec.counted(chosen.size()) + where, rows)) {
+        String name = TEXTS.text(direction < 0 ? "change.up" : "change.down", spec.counted(chosen.size()));
+        if (!moved.equals(chosen) && owner.change(name, rows)) {
             owner.chooseOriginal(moved, owner.focus().column());
         }
     }
@@ -155,7 +156,7 @@ final class TableChanges<R> {
                     .toList());
         }
         CopiedTable.toClipboard(owner.getDisplay(), TabbedText.write(cells));
-        owner.mention("Copied " + spec.counted(chosen.size()) + (withHeader ? " with the header." : "."));
+        owner.mention(TEXTS.text(withHeader ? "copied.header" : "copied.rows", spec.counted(chosen.size())));
     }
 
     /** Pastes the clipboard's text from the focused cell on. */
@@ -169,7 +170,7 @@ final class TableChanges<R> {
         if (contents instanceof String text && !text.isBlank()) {
             paste(text);
         } else {
-            owner.mention("There is no text on the clipboard to paste.");
+            owner.mention(TEXTS.text("paste.noText"));
         }
     }
 
@@ -185,8 +186,8 @@ final class TableChanges<R> {
             List<R> rows = pasted.into(owner.rows(), targets, column);
             IntStream.range(owner.rows().size(), rows.size()).forEach(targets::add);
             if (rows.equals(owner.rows())) {
-                owner.mention("The rows already hold what is on the clipboard.");
-            } else if (owner.change("Paste " + spec.counted(pasted.rowCount()), rows)) {
+                owner.mention(TEXTS.text("paste.same"));
+            } else if (owner.change(TEXTS.text("change.paste", spec.counted(pasted.rowCount())), rows)) {
                 owner.chooseOriginal(targets, column);
             }
         } catch (IllegalArgumentException refused) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * What a table is of.
@@ -18,6 +19,7 @@ import java.util.function.Function;
  * @param newRow makes the row that Insert adds, from the rows there are; empty when rows are not added by hand
  * @param duplicate makes the copy of a row, from the row and the rows there are (so that its name can differ); empty when not offered
  * @param key what a row keeps when everything else about it changes, such as its name
+ * @param editNames names the change of a cell by the id of its column: "Set rating power"; empty for names made of the headers
  * @param <R> a row
  */
 public record TableSpec<R>(
@@ -27,7 +29,8 @@ public record TableSpec<R>(
         List<Column<R>> columns,
         Optional<Function<List<R>, R>> newRow,
         Optional<BiFunction<R, List<R>, R>> duplicate,
-        Function<R, Object> key) {
+        Function<R, Object> key,
+        Optional<UnaryOperator<String>> editNames) {
     public TableSpec {
         columns = List.copyOf(columns);
         long ids = columns.stream().map(Column::id).distinct().count();
@@ -39,22 +42,28 @@ public record TableSpec<R>(
 
     /** Returns a table whose rows are changed in place, moved and removed but neither added nor duplicated. */
     public static <R> TableSpec<R> of(String id, String singular, String plural, List<Column<R>> columns) {
-        return new TableSpec<>(id, singular, plural, columns, Optional.empty(), Optional.empty(), row -> row);
+        return new TableSpec<>(
+                id, singular, plural, columns, Optional.empty(), Optional.empty(), row -> row, Optional.empty());
     }
 
     /** Returns the table with rows that can be added. */
     public TableSpec<R> withNewRow(Function<List<R>, R> maker) {
-        return new TableSpec<>(id, singular, plural, columns, Optional.of(maker), duplicate, key);
+        return new TableSpec<>(id, singular, plural, columns, Optional.of(maker), duplicate, key, editNames);
     }
 
     /** Returns the table with rows that can be duplicated. */
     public TableSpec<R> withDuplicate(BiFunction<R, List<R>, R> maker) {
-        return new TableSpec<>(id, singular, plural, columns, newRow, Optional.of(maker), key);
+        return new TableSpec<>(id, singular, plural, columns, newRow, Optional.of(maker), key, editNames);
     }
 
     /** Returns the table with rows that are known again by a key after a change. */
     public TableSpec<R> withKey(Function<R, Object> newKey) {
-        return new TableSpec<>(id, singular, plural, columns, newRow, duplicate, newKey);
+        return new TableSpec<>(id, singular, plural, columns, newRow, duplicate, newKey, editNames);
+    }
+
+    /** Returns the table with names of its own for the change of a cell, by the id of the column. */
+    public TableSpec<R> withEditNames(UnaryOperator<String> names) {
+        return new TableSpec<>(id, singular, plural, columns, newRow, duplicate, key, Optional.of(names));
     }
 
     /** Returns the index of a column, or -1. */

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
@@ -24,6 +25,7 @@ import org.ohmstead.workbench.look.Tones;
 
 /** The row above the table: buttons, filter, count; and the context menu with the same and more. */
 final class TableTools<R> {
+    private static final Messages TEXTS = Messages.of(TableTools.class);
     private static final int FILTER_CHARS = 22;
     private static final int LEAST_COUNT_CHARS = 14;
 
@@ -40,12 +42,12 @@ final class TableTools<R> {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         ToolBar bar = Ids.name(new ToolBar(row, SWT.FLAT | SWT.HORIZONTAL), spec.id() + ".tools");
         GridDataFactory.swtDefaults().grab(true, false).applyTo(bar);
-        button(bar, "add", "Add a " + spec.singular() + " (Insert)", changes::add, changes::canAdd);
-        button(bar, "duplicate", "Duplicate the selected (Ctrl+D)", changes::duplicate, changes::canDuplicate);
-        button(bar, "remove", "Remove the selected (Delete)", changes::remove, changes::canRemove);
+        button(bar, "add", TEXTS.text("tool.add", spec.singular()), changes::add, changes::canAdd);
+        button(bar, "duplicate", TEXTS.text("tool.duplicate"), changes::duplicate, changes::canDuplicate);
+        button(bar, "remove", TEXTS.text("tool.remove"), changes::remove, changes::canRemove);
         new ToolItem(bar, SWT.SEPARATOR);
-        button(bar, "up", "Move up (Alt+Up)", () -> changes.move(-1), changes::canMove);
-        button(bar, "down", "Move down (Alt+Down)", () -> changes.move(1), changes::canMove);
+        button(bar, "up", TEXTS.text("tool.up"), () -> changes.move(-1), changes::canMove);
+        button(bar, "down", TEXTS.text("tool.down"), () -> changes.move(1), changes::canMove);
         count = Ids.name(new Label(row, SWT.RIGHT), spec.id() + ".count");
         count.setForeground(Tones.of(owner).mutedText());
         GridDataFactory.fillDefaults()
@@ -55,8 +57,8 @@ final class TableTools<R> {
                         SWT.DEFAULT)
                 .applyTo(count);
         filter = Ids.name(new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), spec.id() + ".filter");
-        filter.setMessage("Filter (Ctrl+F)");
-        filter.setToolTipText("Shows only rows in which each of these words occurs. Escape shows all again.");
+        filter.setMessage(TEXTS.text("filter.message"));
+        filter.setToolTipText(TEXTS.text("filter.hint"));
         GridDataFactory.fillDefaults()
                 .align(SWT.FILL, SWT.CENTER)
                 .hint(new PixelConverter(filter).convertWidthInCharsToPixels(FILTER_CHARS), SWT.DEFAULT)
@@ -114,7 +116,10 @@ final class TableTools<R> {
         String whole = all == 0
                 ? ""
                 : all == 1 ? "1 " + owner.spec().singular() : owner.spec().counted(all);
-        count.setText(owner.lines().filtered() ? shown + " of " + all : whole);
+        count.setText(
+                owner.lines().filtered()
+                        ? TEXTS.text("count.shown", Integer.toString(shown), Integer.toString(all))
+                        : whole);
     }
 
     /** Makes the context menu of the table. */
@@ -122,21 +127,21 @@ final class TableTools<R> {
         Menu menu = new Menu(owner.table());
         owner.table().setMenu(menu);
         owner.table().addListener(SWT.Dispose, event -> menu.dispose());
-        entry(menu, "&Edit cell\tF2", edit, changes::canRemove);
+        entry(menu, TEXTS.text("menu.edit"), edit, changes::canRemove);
         new MenuItem(menu, SWT.SEPARATOR);
-        entry(menu, "&Add " + owner.spec().singular() + "\tInsert", changes::add, changes::canAdd);
-        entry(menu, "&Duplicate\tCtrl+D", changes::duplicate, changes::canDuplicate);
-        entry(menu, "&Remove\tDelete", changes::remove, changes::canRemove);
-        entry(menu, "Move &up\tAlt+Up", () -> changes.move(-1), changes::canMove);
-        entry(menu, "Move do&wn\tAlt+Down", () -> changes.move(1), changes::canMove);
+        entry(menu, TEXTS.text("menu.add", owner.spec().singular()), changes::add, changes::canAdd);
+        entry(menu, TEXTS.text("menu.duplicate"), changes::duplicate, changes::canDuplicate);
+        entry(menu, TEXTS.text("menu.remove"), changes::remove, changes::canRemove);
+        entry(menu, TEXTS.text("menu.up"), () -> changes.move(-1), changes::canMove);
+        entry(menu, TEXTS.text("menu.down"), () -> changes.move(1), changes::canMove);
         new MenuItem(menu, SWT.SEPARATOR);
         BooleanSupplier selected = () -> owner.table().getSelectionCount() > 0;
-        entry(menu, "&Copy\tCtrl+C", () -> changes.copy(false), selected);
-        entry(menu, "Copy with &header\tCtrl+Shift+C", () -> changes.copy(true), selected);
-        entry(menu, "&Paste\tCtrl+V", changes::paste, () -> !owner.readOnly());
+        entry(menu, TEXTS.text("menu.copy"), () -> changes.copy(false), selected);
+        entry(menu, TEXTS.text("menu.copyHeader"), () -> changes.copy(true), selected);
+        entry(menu, TEXTS.text("menu.paste"), changes::paste, () -> !owner.readOnly());
         new MenuItem(menu, SWT.SEPARATOR);
-        entry(menu, "&Sort by this column\tCtrl+Shift+S", sort, () -> true);
-        entry(menu, "&Filter\tCtrl+F", this::focusFilter, () -> true);
+        entry(menu, TEXTS.text("menu.sort"), sort, () -> true);
+        entry(menu, TEXTS.text("menu.filter"), this::focusFilter, () -> true);
         menu.addListener(SWT.Show, event -> update());
     }
 

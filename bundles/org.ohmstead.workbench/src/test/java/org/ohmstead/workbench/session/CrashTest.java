@@ -29,6 +29,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.RecoveryFile;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /** A program that is killed in the middle of an edit, with the desk's own thread and clock. */
 @Timeout(180)
@@ -82,6 +83,7 @@ class CrashTest {
                         Project.class,
                         TestLog.class,
                         SharingState.class,
+                        Messages.class,
                         databind,
                         core,
                         annotations)
@@ -91,7 +93,8 @@ class CrashTest {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
-                        classPath,
+                        // What this test runs from stands behind: texts may lie apart from the classes.
+                        classPath + File.pathSeparator + System.getProperty("java.class.path"),
                         Editor.class.getName(),
                         folder.toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)

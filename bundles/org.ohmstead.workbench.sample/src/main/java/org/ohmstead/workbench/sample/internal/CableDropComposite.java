@@ -3,22 +3,25 @@
 
 package org.ohmstead.workbench.sample.internal;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.DeskListener;
+import org.ohmstead.workbench.session.DisplaySettings;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
 
 /** Says what the supply cable of the open project takes away; follows every edit. */
 final class CableDropComposite extends Composite implements DeskListener {
+    private static final Messages TEXTS = Messages.of(CableDropComposite.class);
     private static final int TEXT_WIDTH = 200;
 
     private final ProjectDesk desk;
@@ -42,24 +45,21 @@ final class CableDropComposite extends Composite implements DeskListener {
         text.setText(desk.session()
                 .map(ProjectSession::project)
                 .map(CableDropComposite::sentence)
-                .orElse("Open a project to see what its supply cable takes away."));
+                .orElse(TEXTS.text("view.noProject")));
         layout();
     }
 
     static String sentence(Project project) {
         CableDrop drop = CableDrop.of(project);
         if (drop.amps() == 0) {
-            return "The amplifier lists no fuse, so the current that its cable must carry is not known."
-                    + " Add the fuses on the amplifier's page.";
+            return TEXTS.text("view.noFuse");
         }
-        return String.format(
-                Locale.ROOT,
-                "At %.4g A the cable (%.3g m\u03a9 there and back) takes %.2f V away and gives off %.1f W."
-                        + " A cable that gets warm is too thin; mind what lies beside it.",
-                drop.amps(),
-                drop.loopOhms() * 1000,
-                drop.volts(),
-                drop.watts());
+        return TEXTS.text(
+                "view.drop",
+                Numbers.format("%.4g", drop.amps()),
+                Numbers.format("%.3g", drop.loopOhms() * 1000),
+                Numbers.format("%.2f", drop.volts()),
+                Numbers.format("%.1f", drop.watts()));
     }
 
     @Override
@@ -69,6 +69,11 @@ final class CableDropComposite extends Composite implements DeskListener {
 
     @Override
     public void projectChanged(Project before, Project after) {
+        show();
+    }
+
+    @Override
+    public void displayChanged(DisplaySettings settings) {
         show();
     }
 }

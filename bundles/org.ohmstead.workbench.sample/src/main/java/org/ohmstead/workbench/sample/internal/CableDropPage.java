@@ -4,16 +4,17 @@
 package org.ohmstead.workbench.sample.internal;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ohmstead.model.Bench;
 import org.ohmstead.model.Cable;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.form.QuantityField;
+import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.section.SectionControl;
 import org.ohmstead.workbench.section.SectionItem;
 import org.ohmstead.workbench.section.SectionPage;
@@ -27,6 +28,7 @@ import org.osgi.service.component.annotations.Component;
 /** A page of the project of its own: the supply cable's cross-section, as an edit that can be undone. */
 @Component
 public final class CableDropPage implements SectionPage {
+    private static final Messages TEXTS = Messages.of(CableDropPage.class);
     private static final int AFTER_THE_BUILT_IN_PAGES = 900;
 
     @Override
@@ -36,7 +38,7 @@ public final class CableDropPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Supply cable";
+        return TEXTS.text("cable.name");
     }
 
     @Override
@@ -51,7 +53,7 @@ public final class CableDropPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return String.format(Locale.ROOT, "%.2f V", CableDrop.of(project).volts());
+        return Numbers.format("%.2f V", CableDrop.of(project).volts());
     }
 
     @Override
@@ -76,8 +78,8 @@ public final class CableDropPage implements SectionPage {
 
         Page(Composite parent, ProjectDesk desk) {
             this.desk = desk;
-            form = new FormSection(parent, "sample.form", "Supply cable");
-            crossSection = form.quantity("crossSection", "&Cross-section", Measure.named("mm\u00b2"));
+            form = new FormSection(parent, "sample.form", TEXTS.text("cable.name"));
+            crossSection = form.quantity("crossSection", TEXTS.text("page.crossSection"), Measure.named("mm\u00b2"));
             crossSection.onCommit(this::change);
             Registration registration = desk.listen(this);
             form.addDisposeListener(event -> registration.close());
@@ -87,7 +89,7 @@ public final class CableDropPage implements SectionPage {
         private void change(double squareMillimetres) {
             desk.session()
                     .ifPresent(session -> session.edit(
-                            "Change supply cable",
+                            TEXTS.text("page.change"),
                             project -> project.withBench(with(project.bench(), squareMillimetres))));
         }
 

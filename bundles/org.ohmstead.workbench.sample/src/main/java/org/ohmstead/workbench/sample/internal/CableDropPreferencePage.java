@@ -7,16 +7,18 @@ import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.IntegerFieldEditor;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
+import org.ohmstead.units.text.Messages;
 
 /** How much the supply cable may take away before it is a problem. */
 public final class CableDropPreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+    private static final Messages TEXTS = Messages.of(CableDropPreferencePage.class);
     private static final int MOST_MILLIVOLTS = 5000;
 
     /** Makes the page. */
     public CableDropPreferencePage() {
         super(GRID);
         setPreferenceStore(CableDropSettings.store());
-        setDescription("A drop above this, at the current of the amplifier's fuses, is shown as a problem.");
+        setDescription(TEXTS.text("preferences.description"));
     }
 
     @Override
@@ -27,7 +29,7 @@ public final class CableDropPreferencePage extends FieldEditorPreferencePage imp
     @Override
     protected void createFieldEditors() {
         IntegerFieldEditor allowed = new IntegerFieldEditor(
-                CableDropSettings.ALLOWED_MILLIVOLTS, "&Allowed drop in millivolts:", getFieldEditorParent());
+                CableDropSettings.ALLOWED_MILLIVOLTS, TEXTS.text("preferences.allowed"), getFieldEditorParent());
         allowed.setValidRange(1, MOST_MILLIVOLTS);
         addField(allowed);
     }

@@ -4,9 +4,10 @@
 package org.ohmstead.workbench.sample.internal;
 
 import java.util.List;
-import java.util.Locale;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.ProblemProvider;
 import org.ohmstead.workbench.session.ProjectView;
 import org.osgi.service.component.annotations.Component;
@@ -14,9 +15,11 @@ import org.osgi.service.component.annotations.Component;
 /** Warns of a supply cable that takes too much away. */
 @Component
 public final class CableDropProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(CableDropProblems.class);
+
     @Override
     public String name() {
-        return "Supply cable";
+        return TEXTS.text("cable.name");
     }
 
     @Override
@@ -28,17 +31,11 @@ public final class CableDropProblems implements ProblemProvider {
         if (drop.volts() <= allowedVolts) {
             return List.of();
         }
-        String what = String.format(
-                Locale.ROOT,
-                "At the %.4g A of the amplifier's fuses the supply cable takes %.2f V away, more than the %.2f V that are allowed.",
-                drop.amps(),
-                drop.volts(),
-                allowedVolts);
-        return List.of(
-                new Problem(
-                        Severity.WARNING,
-                        "$.bench.cable",
-                        what,
-                        "Use a thicker or shorter cable. Whatever the cable, read the supply volts at the amplifier's terminals."));
+        String what = TEXTS.text(
+                "problem.drop",
+                Numbers.format("%.4g", drop.amps()),
+                Numbers.format("%.2f", drop.volts()),
+                Numbers.format("%.2f", allowedVolts));
+        return List.of(new Problem(Severity.WARNING, "$.bench.cable", what, TEXTS.text("problem.drop.remedy")));
     }
 }

@@ -18,12 +18,17 @@ import org.ohmstead.model.Supply;
 import org.ohmstead.model.SupplyType;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** A project to begin from: nothing measured, the bench to be described. */
 final class FreshProject {
+    private static final Messages TEXTS = Messages.of(FreshProject.class);
     private static final int USUAL_CHANNELS = 2;
     /** Typical range of a bench supply for 12 V equipment; common practice, no source. */
-    private static final Supply USUAL_SUPPLY = new Supply("Bench supply", 10, 16, 100);
+    private static final double USUAL_LOWEST_VOLTS = 10;
+
+    private static final double USUAL_HIGHEST_VOLTS = 16;
+    private static final double USUAL_LIMIT_AMPS = 100;
 
     private static final Cable USUAL_CABLE = new Cable(21, 2, OptionalDouble.empty());
 
@@ -40,7 +45,7 @@ final class FreshProject {
     static Path make(Path wanted, double confidence) throws IOException, ProjectFileException {
         Path folder = withSuffix(wanted);
         if (Files.exists(folder)) {
-            throw new IOException(folder + " is there already. Choose another name, or open that project instead.");
+            throw new IOException(TEXTS.text("new.exists", folder));
         }
         Files.createDirectories(folder);
         ProjectFile.write(folder, project(name(folder), confidence), Optional.empty());
@@ -59,7 +64,8 @@ final class FreshProject {
                 OptionalDouble.empty(),
                 List.of(),
                 "");
-        Bench bench = new Bench("", USUAL_SUPPLY, USUAL_CABLE, List.of(), List.of(), OptionalDouble.empty());
+        Supply supply = new Supply(TEXTS.text("new.supply"), USUAL_LOWEST_VOLTS, USUAL_HIGHEST_VOLTS, USUAL_LIMIT_AMPS);
+        Bench bench = new Bench("", supply, USUAL_CABLE, List.of(), List.of(), OptionalDouble.empty());
         return new Project(name, amplifier, bench, List.of(), List.of(), new SheetSettings("", "", confidence, ""));
     }
 
@@ -73,6 +79,6 @@ final class FreshProject {
     private static String name(Path folder) {
         String last = folder.getFileName().toString();
         String name = last.substring(0, last.length() - ProjectFile.FOLDER_SUFFIX.length());
-        return name.isBlank() ? "Amplifier" : name;
+        return name.isBlank() ? TEXTS.text("new.name") : name;
     }
 }

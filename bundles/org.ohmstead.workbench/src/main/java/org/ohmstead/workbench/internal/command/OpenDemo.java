@@ -17,10 +17,12 @@ import org.ohmstead.jobs.DemoData;
 import org.ohmstead.jobs.DemoProject;
 import org.ohmstead.jobs.JobException;
 import org.ohmstead.model.json.ProjectFile;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProjectDesk;
 
 /** Makes the demo project when it is not there yet, opens it, and replays its recordings. */
 public final class OpenDemo extends DeskHandler {
+    private static final Messages TEXTS = Messages.of(OpenDemo.class);
     private static final String OUTPUT = "OHMSTEAD_DEMO_OUTPUT";
 
     /** The demo's project and where its recordings lie. */
@@ -35,7 +37,7 @@ public final class OpenDemo extends DeskHandler {
     void run(ProjectDesk desk) {
         desk.work()
                 .start(
-                        "Preparing the demo",
+                        TEXTS.text("demo.job"),
                         progress -> prepare(target()),
                         prepared -> ProjectOpening.open(PlatformUI.getWorkbench(), prepared.project(), session -> {
                             if (!session.readOnly()) {
@@ -44,7 +46,7 @@ public final class OpenDemo extends DeskHandler {
                         }),
                         failure -> MessageDialog.openError(
                                 ProjectOpening.shell(PlatformUI.getWorkbench()),
-                                "The demo was not opened",
+                                TEXTS.text("demo.failed"),
                                 failure.getMessage()));
     }
 
@@ -62,8 +64,7 @@ public final class OpenDemo extends DeskHandler {
         String named = System.getenv().getOrDefault(OUTPUT, System.getProperty("ohmstead.demo.output", ""));
         return named.isBlank()
                 ? folder(Platform.getInstanceLocation())
-                        .orElseThrow(() -> new IOException("There is no folder for the demo. Set " + OUTPUT
-                                + " to a folder that you may write to."))
+                        .orElseThrow(() -> new IOException(TEXTS.text("demo.noFolder", OUTPUT)))
                         .resolve("demo")
                 : Path.of(named).toAbsolutePath();
     }
@@ -79,7 +80,7 @@ public final class OpenDemo extends DeskHandler {
         try {
             return Optional.of(Path.of(URIUtil.toURI(location.getURL())));
         } catch (URISyntaxException e) {
-            throw new IOException("The folder " + location.getURL() + " cannot be used.", e);
+            throw new IOException(TEXTS.text("demo.badFolder", location.getURL()), e);
         }
     }
 }

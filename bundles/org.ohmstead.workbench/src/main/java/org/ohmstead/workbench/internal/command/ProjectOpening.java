@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.Sections;
 import org.ohmstead.workbench.WorkbenchPreferences;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -23,6 +23,7 @@ import org.ohmstead.workbench.session.UnsavedEdits;
 
 /** Opening and closing projects, with the questions that unsaved edits raise. */
 public final class ProjectOpening {
+    private static final Messages TEXTS = Messages.of(ProjectOpening.class);
     private static final String RECENT = "recentProjects";
     private static final RecentProjects PROJECTS = new RecentProjects(new PreferenceList());
 
@@ -51,8 +52,7 @@ public final class ProjectOpening {
                     showFirstPage(workbench);
                     then.accept(session);
                 },
-                failure ->
-                        MessageDialog.openError(shell(workbench), "The project was not opened", failure.getMessage()));
+                failure -> MessageDialog.openError(shell(workbench), TEXTS.text("open.failed"), failure.getMessage()));
     }
 
     private static void showFirstPage(IWorkbench workbench) {
@@ -75,7 +75,7 @@ public final class ProjectOpening {
             desk.close(unsaved.get());
             return true;
         } catch (UnsavedEdits e) {
-            MessageDialog.openError(shell(workbench), "The project was not closed", e.getMessage());
+            MessageDialog.openError(shell(workbench), TEXTS.text("close.failed"), e.getMessage());
             return false;
         }
     }
@@ -89,12 +89,12 @@ public final class ProjectOpening {
         int answer = MessageDialog.open(
                 MessageDialog.QUESTION,
                 shell(workbench),
-                "Unsaved edits",
-                "Save the edits of \"" + open.get().project().title() + "\"?",
+                TEXTS.text("unsaved.title"),
+                TEXTS.text("unsaved.question", open.get().project().title()),
                 0,
-                "Save",
-                "Do not save",
-                IDialogConstants.CANCEL_LABEL);
+                TEXTS.text("unsaved.save"),
+                TEXTS.text("unsaved.drop"),
+                TEXTS.text("unsaved.cancel"));
         if (answer == 1) {
             return Optional.of(Unsaved.DISCARD);
         }
@@ -105,7 +105,7 @@ public final class ProjectOpening {
             open.get().save();
             return Optional.of(Unsaved.REFUSE);
         } catch (SessionException e) {
-            MessageDialog.openError(shell(workbench), "The project was not saved", e.getMessage());
+            MessageDialog.openError(shell(workbench), TEXTS.text("save.failed"), e.getMessage());
             return Optional.empty();
         }
     }

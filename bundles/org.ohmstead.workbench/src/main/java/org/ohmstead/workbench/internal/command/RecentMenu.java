@@ -11,10 +11,12 @@ import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.CompoundContributionItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.RecentProjects;
 
 /** The projects that were open last, as menu entries. */
 public final class RecentMenu extends CompoundContributionItem {
+    private static final Messages TEXTS = Messages.of(RecentMenu.class);
     private static final int MOST_WITH_MNEMONIC = 9;
 
     @Override
@@ -24,7 +26,7 @@ public final class RecentMenu extends CompoundContributionItem {
             items.add(new ActionContributionItem(new OpenRecent(items.size() + 1, recent)));
         }
         if (items.isEmpty()) {
-            Action none = new Action("No project was open yet") {};
+            Action none = new Action(TEXTS.text("recent.none")) {};
             none.setEnabled(false);
             items.add(new ActionContributionItem(none));
         }
@@ -35,10 +37,14 @@ public final class RecentMenu extends CompoundContributionItem {
         private final Path folder;
 
         OpenRecent(int number, RecentProjects.Recent recent) {
-            super((number <= MOST_WITH_MNEMONIC ? "&" : "") + number + "  " + recent.name() + "   "
-                    + recent.folder().getParent() + (recent.vanished() ? "  (not there now)" : ""));
+            super((number <= MOST_WITH_MNEMONIC ? "&" : "") + number + "  "
+                    + (recent.vanished() ? TEXTS.text("recent.gone", place(recent)) : place(recent)));
             this.folder = recent.folder();
             setEnabled(!recent.vanished());
+        }
+
+        private static String place(RecentProjects.Recent recent) {
+            return recent.name() + "   " + recent.folder().getParent();
         }
 
         @Override

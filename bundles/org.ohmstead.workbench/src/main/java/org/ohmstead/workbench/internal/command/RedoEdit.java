@@ -30,7 +30,7 @@ public final class RedoEdit extends DeskHandler implements IElementUpdater {
     public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
         ProjectDesk desk = desk();
         Optional<String> name = desk == null ? Optional.empty() : name(desk);
-        element.setText(EditTexts.of("Redo", name));
-        element.setTooltip(EditTexts.of("Redo", name).replace("&", ""));
+        element.setText(EditTexts.redo(name));
+        element.setTooltip(EditTexts.redo(name).replace("&", ""));
     }
 }

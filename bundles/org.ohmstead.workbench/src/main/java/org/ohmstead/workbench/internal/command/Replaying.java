@@ -13,6 +13,7 @@ import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.jobs.ReplayJob;
 import org.ohmstead.jobs.ReplayOutcome;
 import org.ohmstead.model.PartSharing;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.WorkProgress;
@@ -21,6 +22,8 @@ import org.osgi.framework.Version;
 
 /** Carries out the open project's plan from recordings; each reading is in the log as soon as it is made. */
 final class Replaying {
+    private static final Messages TEXTS = Messages.of(Replaying.class);
+
     private Replaying() {}
 
     static void start(ProjectDesk desk, Path recordingsFolder) {
@@ -36,7 +39,7 @@ final class Replaying {
     private static void replay(ProjectDesk desk, ProjectSession session, Path recordingsFolder) {
         desk.work()
                 .start(
-                        "Replaying recordings",
+                        TEXTS.text("replay.job"),
                         progress -> {
                             ProjectFolder folder = ProjectFolder.open(session.folder());
                             ServiceCaller<PartSharing> sharing =
@@ -61,16 +64,14 @@ final class Replaying {
         if (!outcome.failures().isEmpty()) {
             MessageDialog.openWarning(
                     ProjectOpening.shell(PlatformUI.getWorkbench()),
-                    "Some steps were not logged",
+                    TEXTS.text("replay.some"),
                     String.join("\n\n", outcome.failures()));
         }
     }
 
     private static void failed(Exception failure) {
         MessageDialog.openError(
-                ProjectOpening.shell(PlatformUI.getWorkbench()),
-                "The recordings were not replayed",
-                failure.getMessage());
+                ProjectOpening.shell(PlatformUI.getWorkbench()), TEXTS.text("replay.failed"), failure.getMessage());
     }
 
     /** Returns the version that stands in each reading. */

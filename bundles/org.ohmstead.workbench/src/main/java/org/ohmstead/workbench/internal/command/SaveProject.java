@@ -5,11 +5,14 @@ package org.ohmstead.workbench.internal.command;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.ui.PlatformUI;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 
 /** Saves the open project in the background. */
 public final class SaveProject extends DeskHandler {
+    private static final Messages TEXTS = Messages.of(SaveProject.class);
+
     @Override
     boolean applies(ProjectDesk desk) {
         return desk.session().filter(ProjectSession::dirty).isPresent();
@@ -21,7 +24,7 @@ public final class SaveProject extends DeskHandler {
                 () -> {},
                 failure -> MessageDialog.openError(
                         ProjectOpening.shell(PlatformUI.getWorkbench()),
-                        "The project was not saved",
+                        TEXTS.text("save.failed"),
                         failure.getMessage()));
     }
 }

@@ -30,7 +30,7 @@ public final class UndoEdit extends DeskHandler implements IElementUpdater {
     public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
         ProjectDesk desk = desk();
         Optional<String> name = desk == null ? Optional.empty() : name(desk);
-        element.setText(EditTexts.of("Undo", name));
-        element.setTooltip(EditTexts.of("Undo", name).replace("&", ""));
+        element.setText(EditTexts.undo(name));
+        element.setTooltip(EditTexts.undo(name).replace("&", ""));
     }
 }

@@ -3,10 +3,8 @@
 
 package org.ohmstead.workbench.internal.part;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -18,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
@@ -34,6 +33,7 @@ import org.ohmstead.workbench.session.SessionNotice;
  * nothing to say.
  */
 public final class NoticeStrip extends Composite implements DeskListener {
+    private static final Messages TEXTS = Messages.of(NoticeStrip.class);
     private static final int TEXT_WIDTH = 160;
 
     /** Something that may fail with a sentence for the user. */
@@ -41,6 +41,9 @@ public final class NoticeStrip extends Composite implements DeskListener {
     private interface Action {
         void run() throws SessionException;
     }
+
+    /** What can be done about a notice; its name is that of the text on the button and of the button. */
+    private record Offer(String name, Action action) {}
 
     private final ProjectDesk desk;
     private List<SessionNotice> shown = List.of();
@@ -76,11 +79,11 @@ public final class NoticeStrip extends Composite implements DeskListener {
     }
 
     private void line(SessionNotice notice) {
-        Map<String, Action> actions = actions(notice);
+        List<Offer> offers = offers(notice);
         Composite line = new Composite(this, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         GridLayoutFactory.fillDefaults()
-                .numColumns(2 + actions.size())
+                .numColumns(2 + offers.size())
                 .spacing(Spacing.GAP, 0)
                 .applyTo(line);
         Label icon = new Label(line, SWT.NONE);
@@ -93,36 +96,36 @@ public final class NoticeStrip extends Composite implements DeskListener {
                 .align(SWT.FILL, SWT.CENTER)
                 .hint(TEXT_WIDTH, SWT.DEFAULT)
                 .applyTo(text);
-        actions.forEach((name, action) -> {
+        for (Offer offer : offers) {
             Button button = new Button(line, SWT.PUSH);
-            button.setText(name);
-            Ids.name(button, "notice." + name.replace("&", "").toLowerCase(Locale.ROOT));
-            button.addListener(SWT.Selection, event -> run(action));
-        });
+            button.setText(TEXTS.text("notice." + offer.name()));
+            Ids.name(button, "notice." + offer.name());
+            button.addListener(SWT.Selection, event -> run(offer.action()));
+        }
     }
 
-    private Map<String, Action> actions(SessionNotice notice) {
-        Map<String, Action> actions = new LinkedHashMap<>();
+    private List<Offer> offers(SessionNotice notice) {
         Optional<ProjectSession> session = desk.session();
         if (session.isEmpty()) {
-            return actions;
+            return List.of();
         }
         Optional<Recovery> recovery = session.get().recovery();
         if (notice.kind() == SessionNotice.Kind.RECOVERY_FOUND && recovery.isPresent()) {
-            actions.put("Rec&over", recovery.get()::recover);
-            actions.put("D&iscard", recovery.get()::discard);
-        } else if (notice.kind() == SessionNotice.Kind.CONFLICT) {
-            actions.put("Re&load", session.get()::reloadFromDisk);
-            actions.put("&Keep mine", session.get()::keepMine);
+            return List.of(
+                    new Offer("recover", recovery.get()::recover), new Offer("discard", recovery.get()::discard));
         }
-        return actions;
+        if (notice.kind() == SessionNotice.Kind.CONFLICT) {
+            return List.of(
+                    new Offer("reload", session.get()::reloadFromDisk), new Offer("keepMine", session.get()::keepMine));
+        }
+        return List.of();
     }
 
     private void run(Action action) {
         try {
             action.run();
         } catch (SessionException e) {
-            MessageDialog.openError(getShell(), "This could not be done", e.getMessage());
+            MessageDialog.openError(getShell(), TEXTS.text("notice.failed"), e.getMessage());
         }
         if (!isDisposed()) {
             show();

@@ -21,6 +21,7 @@ import org.eclipse.ui.Saveable;
 import org.eclipse.ui.SaveablesLifecycleEvent;
 import org.eclipse.ui.part.EditorPart;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.section.SectionControl;
@@ -33,6 +34,8 @@ import org.ohmstead.workbench.session.SessionException;
 
 /** Shows one page of the open project in the editor area; all such editors share the session and what there is to save. */
 public final class SectionEditor extends EditorPart implements ISaveablesSource {
+    private static final Messages TEXTS = Messages.of(SectionEditor.class);
+
     /** The id of the editor. */
     public static final String ID = "org.ohmstead.workbench.section";
 
@@ -44,7 +47,7 @@ public final class SectionEditor extends EditorPart implements ISaveablesSource 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
         if (!(input instanceof SectionInput section)) {
-            throw new PartInitException("This editor shows pages of a project, not " + input.getName() + ".");
+            throw new PartInitException(TEXTS.text("page.foreign", input.getName()));
         }
         setSite(site);
         setInput(input);
@@ -131,7 +134,7 @@ public final class SectionEditor extends EditorPart implements ISaveablesSource 
             desk.session().get().save();
         } catch (SessionException e) {
             monitor.setCanceled(true);
-            MessageDialog.openError(getSite().getShell(), "The project was not saved", e.getMessage());
+            MessageDialog.openError(getSite().getShell(), TEXTS.text("save.failed"), e.getMessage());
         }
     }
 

@@ -7,11 +7,14 @@ import java.util.Optional;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.section.SectionPage;
 
 /** Names the page of the open project that an editor shows. */
 public final class SectionInput implements IEditorInput {
+    private static final Messages TEXTS = Messages.of(SectionInput.class);
+
     private final SectionPage page;
 
     /** Makes the input for a page. */
@@ -45,7 +48,7 @@ public final class SectionInput implements IEditorInput {
 
     @Override
     public String getToolTipText() {
-        return page.name() + " of the open project";
+        return TEXTS.text("page.hint", page.name());
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -23,6 +24,7 @@ import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Mode;
+import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
@@ -62,52 +64,53 @@ final class AddStepsPanel extends Composite {
         super(parent, SWT.BORDER);
         this.page = page;
         Spacing.page(2).applyTo(this);
-        Composite modeRow = row("Modes");
+        Composite modeRow = row(Texts.text("addsteps.modes"));
         for (Mode mode : Mode.values()) {
-            modes.put(mode, check(modeRow, "mode." + Words.of(mode), Words.of(mode)));
+            modes.put(mode, check(modeRow, "mode." + mode.name().toLowerCase(Locale.ROOT), Words.of(mode)));
         }
         modes.get(Mode.STEREO).setSelection(true);
-        loadRow = row("Loads");
-        Composite supply = row("Supply");
+        loadRow = row(Texts.text("addsteps.loads"));
+        Composite supply = row(Texts.text("addsteps.supply"));
         volts = text(supply, "volts", "11.5 12.5 13.5 14.4", 30);
-        unit(supply, "V, apart by spaces");
-        Composite stimulus = row("Stimulus");
-        steady = check(stimulus, "continuous", "continuous");
+        unit(supply, Texts.text("addsteps.supply.unit"));
+        Composite stimulus = row(Texts.text("addsteps.stimulus"));
+        steady = check(stimulus, "continuous", Words.of(PowerKind.CONTINUOUS));
         steady.setSelection(true);
-        burst = check(stimulus, "burst", "burst");
-        unit(stimulus, "at");
+        burst = check(stimulus, "burst", Words.of(PowerKind.BURST));
+        unit(stimulus, Texts.text("addsteps.frequency.before"));
         frequency = text(stimulus, "frequency", "1000", 8);
         unit(stimulus, "Hz");
-        Composite bursts = row("Bursts");
+        Composite bursts = row(Texts.text("addsteps.bursts"));
         onTime = text(bursts, "on", Measure.milli(Unit.SECOND).exact(StepTable.USUAL_BURST.onSeconds()), 7);
-        unit(bursts, "ms every");
+        unit(bursts, Texts.text("addsteps.on.unit"));
         period = text(bursts, "period", Measure.milli(Unit.SECOND).exact(StepTable.USUAL_BURST.periodSeconds()), 7);
-        unit(bursts, "ms, between them");
+        unit(bursts, Texts.text("addsteps.period.unit"));
         lowLevel = text(bursts, "lowlevel", Words.number(StepTable.USUAL_BURST.lowLevelDb()), 7);
         unit(bursts, "dB");
-        Composite ending = row("End point");
+        Composite ending = row(Texts.text("addsteps.end"));
         end = combo(
-                ending, "end", StepTable.EndKind.DISTORTION_LIMIT.words(), StepTable.EndKind.CLIPPING_ONSET.words());
+                ending,
+                "end",
+                Words.of(StepTable.EndKind.DISTORTION_LIMIT),
+                Words.of(StepTable.EndKind.CLIPPING_ONSET));
         limit = text(ending, "limit", "1", 7);
-        unit(ending, "% of");
+        unit(ending, Texts.text("addsteps.limit.unit"));
         measure = combo(
                 ending,
                 "measure",
                 Stream.of(DistortionMeasure.values()).map(Words::of).toArray(String[]::new));
         new Label(this, SWT.NONE);
-        confirm = check(
-                this,
-                "confirm",
-                "&Confirm loads below the lowest that the maker allows; they may destroy the output stage");
+        confirm = check(this, "confirm", Texts.text("addsteps.confirm"));
         new Label(this, SWT.NONE);
         preview = new MessageLine(this, "addsteps.preview");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(preview);
         new Label(this, SWT.NONE);
         Composite buttons = new Composite(this, SWT.NONE);
         Spacing.group(2).applyTo(buttons);
-        add = Buttons.push(buttons, "addsteps.add", "Add to the &plan");
+        add = Buttons.push(buttons, "addsteps.add", Texts.text("addsteps.add"));
         add.addListener(SWT.Selection, event -> addSteps());
-        Buttons.push(buttons, "addsteps.close", "C&lose").addListener(SWT.Selection, event -> close.run());
+        Buttons.push(buttons, "addsteps.close", Texts.text("addsteps.close"))
+                .addListener(SWT.Selection, event -> close.run());
         showChoices();
     }
 
@@ -205,11 +208,11 @@ final class AddStepsPanel extends Composite {
 
     private static String said(int size, int missing) {
         if (size == 0) {
-            return "Choose at least one mode, one load, one supply voltage and one stimulus.";
+            return Texts.text("addsteps.choose");
         }
         int there = size - missing;
-        String already = there == 0 ? "" : " " + there + (there == 1 ? " is" : " are") + " in the plan already.";
-        return (missing == 0 ? "Nothing to add." : "Adds " + Words.count(missing, "step", "steps") + ".") + already;
+        String added = missing == 0 ? Texts.text("addsteps.nothing") : Texts.counted("addsteps.adds", missing);
+        return there == 0 ? added : added + " " + Texts.counted("addsteps.there", there);
     }
 
     private PlanMatrix matrix() {
@@ -222,7 +225,8 @@ final class AddStepsPanel extends Composite {
                 .toList();
         EndPoint endPoint = end.getSelectionIndex() == 0
                 ? new EndPoint.DistortionLimit(
-                        ratio("Limit", limit), DistortionMeasure.values()[Math.max(0, measure.getSelectionIndex())])
+                        ratio(Texts.text("addsteps.value.limit"), limit),
+                        DistortionMeasure.values()[Math.max(0, measure.getSelectionIndex())])
                 : new EndPoint.ClippingOnset();
         return new PlanMatrix(chosenModes, chosenLoads, supplyVolts(), stimuli(), endPoint, confirm.getSelection());
     }
@@ -231,27 +235,29 @@ final class AddStepsPanel extends Composite {
         List<Double> all = new ArrayList<>();
         for (String word : volts.getText().strip().split("[\\s;]+")) {
             if (!word.isEmpty() && !word.equals("V")) {
-                all.add(positive("Supply", Measure.of(Unit.VOLT).read(word)));
+                all.add(positive(
+                        Texts.text("addsteps.value.supply"),
+                        Measure.of(Unit.VOLT).read(word)));
             }
         }
         return all.stream().distinct().toList();
     }
 
     private List<Stimulus> stimuli() {
-        double hertz = positive("Frequency", read("Frequency", frequency, Measure.of(Unit.HERTZ)));
+        double hertz = positive("frequency", frequency, Measure.of(Unit.HERTZ));
         List<Stimulus> stimuli = new ArrayList<>();
         if (steady.getSelection()) {
             stimuli.add(new Stimulus.ContinuousSine(hertz));
         }
         if (burst.getSelection()) {
-            double on = positive("Burst", read("Burst", onTime, Measure.milli(Unit.SECOND)));
-            double every = read("Period", period, Measure.milli(Unit.SECOND));
-            double low = read("Level between bursts", lowLevel, Measure.of(Unit.DECIBEL));
+            double on = positive("burst", onTime, Measure.milli(Unit.SECOND));
+            double every = read(Texts.text("addsteps.value.period"), period, Measure.milli(Unit.SECOND));
+            double low = read(Texts.text("addsteps.value.low"), lowLevel, Measure.of(Unit.DECIBEL));
             if (every <= on) {
-                throw new IllegalArgumentException("The time from burst to burst must be longer than the burst.");
+                throw new IllegalArgumentException(Texts.text("addsteps.period.refused"));
             }
             if (low > 0 || low < -200) {
-                throw new IllegalArgumentException("The level between bursts must lie between -200 dB and 0 dB.");
+                throw new IllegalArgumentException(Texts.text("addsteps.low.refused"));
             }
             stimuli.add(new Stimulus.ToneBurst(hertz, on, every, low));
         }
@@ -262,13 +268,18 @@ final class AddStepsPanel extends Composite {
         try {
             return measure.read(text.getText());
         } catch (IllegalArgumentException refused) {
-            throw new IllegalArgumentException(name + ": " + refused.getMessage(), refused);
+            throw new IllegalArgumentException(Texts.text("addsteps.refused", name, refused.getMessage()), refused);
         }
+    }
+
+    private static double positive(String key, Text text, Measure measure) {
+        String name = Texts.text("addsteps.value." + key);
+        return positive(name, read(name, text, measure));
     }
 
     private static double positive(String name, double value) {
         if (value <= 0) {
-            throw new IllegalArgumentException(name + ": it must be above 0.");
+            throw new IllegalArgumentException(Texts.text("addsteps.positive", name));
         }
         return value;
     }
@@ -276,7 +287,7 @@ final class AddStepsPanel extends Composite {
     private static double ratio(String name, Text text) {
         double value = read(name, text, Measure.percentOfOne());
         if (value <= 0 || value > 1) {
-            throw new IllegalArgumentException(name + ": it must lie above 0 % and not above 100 %.");
+            throw new IllegalArgumentException(Texts.text("addsteps.share", name));
         }
         return value;
     }
@@ -285,7 +296,7 @@ final class AddStepsPanel extends Composite {
         PlanMatrix matrix = matrix();
         page.project().ifPresent(shown -> {
             int count = matrix.missingIn(shown).size();
-            page.edit("Add " + Words.count(count, "step", "steps"), project -> {
+            page.edit(Texts.counted("addsteps.edit", count), project -> {
                 List<Step> plan = new ArrayList<>(project.plan());
                 plan.addAll(matrix.missingIn(project));
                 return project.withPlan(plan);

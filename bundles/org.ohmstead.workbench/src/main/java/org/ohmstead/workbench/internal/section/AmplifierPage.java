@@ -40,7 +40,7 @@ final class AmplifierPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Amplifier";
+        return Texts.text("amplifier.name");
     }
 
     @Override
@@ -60,17 +60,23 @@ final class AmplifierPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return project.amplifier().model() + ", "
-                + Words.count(project.amplifier().ratings().size(), "rating", "ratings");
+        return Texts.counted(
+                "amplifier.summary",
+                project.amplifier().ratings().size(),
+                project.amplifier().model());
     }
 
     @Override
     public List<SectionItem> items(Project project) {
         List<SectionItem> items = new ArrayList<>();
         for (Rating rating : project.amplifier().ratings()) {
-            String what = Words.watts(rating.powerWatts()) + ", " + Words.of(rating.mode()) + ", "
-                    + Words.ohms(rating.loadOhms()) + ", " + Words.of(rating.kind()) + ", at "
-                    + Words.volts(rating.supplyVolts());
+            String what = Texts.text(
+                    "amplifier.rating.hover",
+                    Words.watts(rating.powerWatts()),
+                    Words.of(rating.mode()),
+                    Words.ohms(rating.loadOhms()),
+                    Words.of(rating.kind()),
+                    Words.volts(rating.supplyVolts()));
             items.add(new SectionItem(rating.id(), what, "$.amplifier.ratings[" + items.size() + "]"));
         }
         return items;
@@ -82,7 +88,7 @@ final class AmplifierPage implements SectionPage {
         Composite top = new Composite(page.body(), SWT.NONE);
         top.setLayout(new FlowColumns(LEAST_WIDTH, 2));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-        FormSection form = new FormSection(top, "amplifier", "Identity");
+        FormSection form = new FormSection(top, "amplifier", Texts.text("amplifier.identity"));
         Composite limits = new Composite(top, SWT.NONE);
         Spacing.group(1).applyTo(limits);
         page.part(() -> identity(page, form));
@@ -96,7 +102,7 @@ final class AmplifierPage implements SectionPage {
     }
 
     private static void lowestLoads(FormPage page, Composite limits) {
-        page.heading(limits, "Lowest loads the maker allows");
+        page.heading(limits, Texts.text("amplifier.lowestloads"));
         page.smallTable(
                 limits,
                 AmplifierTables.lowestLoads(),
@@ -106,7 +112,7 @@ final class AmplifierPage implements SectionPage {
     }
 
     private static void fuses(FormPage page, Composite limits) {
-        page.heading(limits, "Fuses");
+        page.heading(limits, Texts.text("amplifier.fuses"));
         page.smallTable(
                 limits,
                 AmplifierTables.fuses(),
@@ -116,7 +122,7 @@ final class AmplifierPage implements SectionPage {
     }
 
     private static void ratings(FormPage page) {
-        page.heading(page.body(), "Ratings: what the maker claims");
+        page.heading(page.body(), Texts.text("amplifier.ratings"));
         page.table(
                 page.body(),
                 AmplifierTables.ratings(),
@@ -129,17 +135,22 @@ final class AmplifierPage implements SectionPage {
     }
 
     private static void identity(FormPage page, FormSection form) {
-        bind(page, form.text("maker", "&Maker"), "maker", Amplifier::maker, Amplifier::withMaker);
-        bind(page, form.requiredText("model", "M&odel"), "model", Amplifier::model, Amplifier::withModel);
+        bind(page, form.text("maker", Texts.text("amplifier.maker")), "maker", Amplifier::maker, Amplifier::withMaker);
         bind(
                 page,
-                form.text("serial", "Se&rial number"),
+                form.requiredText("model", Texts.text("amplifier.model")),
+                "model",
+                Amplifier::model,
+                Amplifier::withModel);
+        bind(
+                page,
+                form.text("serial", Texts.text("amplifier.serial")),
                 "serialNumber",
                 Amplifier::serialNumber,
                 Amplifier::withSerialNumber);
         bind(
                 page,
-                form.integer("channels", "&Channels", 1, 16),
+                form.integer("channels", Texts.text("amplifier.channels"), 1, 16),
                 "channelCount",
                 Amplifier::channelCount,
                 Amplifier::withChannelCount);
@@ -147,14 +158,12 @@ final class AmplifierPage implements SectionPage {
 
     private static void kind(FormPage page, FormSection form) {
         Field<SupplyType> supplyType =
-                form.choice("supplytype", "Supply &type", List.of(SupplyType.values()), Words::of);
-        supplyType.setHint(
-                "Unregulated: power follows the supply. Regulated: the converter holds it. No converter: the output stage"
-                        + " runs from the supply itself.");
+                form.choice("supplytype", Texts.text("amplifier.supplytype"), List.of(SupplyType.values()), Words::of);
+        supplyType.setHint(Texts.text("amplifier.supplytype.hint"));
         bind(page, supplyType, "supplyType", Amplifier::supplyType, Amplifier::withSupplyType);
         Field<OptionalDouble> heatSink =
-                form.optionalQuantity("heatsink", "&Heat sink to air", Measure.of(Unit.KELVIN_PER_WATT));
-        heatSink.setHint("Thermal resistance of the sink; leave it empty when it is not known.");
+                form.optionalQuantity("heatsink", Texts.text("amplifier.heatsink"), Measure.of(Unit.KELVIN_PER_WATT));
+        heatSink.setHint(Texts.text("amplifier.heatsink.hint"));
         bind(
                 page,
                 heatSink,
@@ -164,7 +173,7 @@ final class AmplifierPage implements SectionPage {
     }
 
     private static void notes(FormPage page, FormSection form) {
-        bind(page, form.lines("notes", "&Notes"), "notes", Amplifier::notes, Amplifier::withNotes);
+        bind(page, form.lines("notes", Texts.text("amplifier.notes")), "notes", Amplifier::notes, Amplifier::withNotes);
     }
 
     private static <T> void bind(
@@ -176,7 +185,7 @@ final class AmplifierPage implements SectionPage {
         page.bind(
                 field,
                 "$.amplifier." + name,
-                "Set amplifier " + PlaceWords.field(name),
+                Texts.edit("amplifier." + name),
                 project -> get.apply(project.amplifier()),
                 (project, value) -> with(project, amplifier -> with.apply(amplifier, value)));
     }
@@ -189,8 +198,7 @@ final class AmplifierPage implements SectionPage {
         Set<Mode> seen = new HashSet<>();
         for (LowestLoad row : rows) {
             if (!seen.add(row.mode())) {
-                throw new IllegalArgumentException(
-                        "There is a lowest load for " + Words.of(row.mode()) + " already. Each mode has one at most.");
+                throw new IllegalArgumentException(Texts.text("amplifier.lowestloads.double", Words.of(row.mode())));
             }
         }
         return rows;

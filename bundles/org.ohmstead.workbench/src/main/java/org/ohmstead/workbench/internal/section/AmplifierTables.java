@@ -20,7 +20,8 @@ final class AmplifierTables {
     private AmplifierTables() {}
 
     static TableSpec<Rating> ratings() {
-        return TableSpec.of("ratings", "rating", "ratings", ratingColumns())
+        return TableSpec.of("ratings", Texts.text("table.rating"), Texts.text("table.ratings"), ratingColumns())
+                .withEditNames(Texts.edits("rating"))
                 .withNewRow(rows -> new Rating(
                         FreshIds.numbered(
                                 "rating", rows.stream().map(Rating::id).toList()),
@@ -39,51 +40,73 @@ final class AmplifierTables {
 
     private static List<Column<Rating>> ratingColumns() {
         return List.of(
-                Columns.requiredText("id", "Id", Rating::id, Rating::withId).withWidth(14),
-                Columns.choice("kind", "Kind", List.of(PowerKind.values()), Words::of, Rating::kind, Rating::withKind)
+                Columns.requiredText("id", Texts.text("table.id"), Rating::id, Rating::withId)
+                        .withWidth(14),
+                Columns.choice(
+                                "kind",
+                                Texts.text("rating.kind"),
+                                List.of(PowerKind.values()),
+                                Words::of,
+                                Rating::kind,
+                                Rating::withKind)
                         .withWidth(11),
-                Columns.choice("mode", "Mode", List.of(Mode.values()), Words::of, Rating::mode, Rating::withMode)
+                Columns.choice(
+                                "mode",
+                                Texts.text("rating.mode"),
+                                List.of(Mode.values()),
+                                Words::of,
+                                Rating::mode,
+                                Rating::withMode)
                         .withWidth(8),
-                Columns.quantity("loadOhms", "Load", Measure.of(Unit.OHM), Rating::loadOhms, Rating::withLoadOhms),
+                Columns.quantity(
+                        "loadOhms",
+                        Texts.text("rating.load"),
+                        Measure.of(Unit.OHM),
+                        Rating::loadOhms,
+                        Rating::withLoadOhms),
                 Columns.quantity(
                                 "powerWatts",
-                                "Power",
+                                Texts.text("rating.power"),
                                 Measure.of(Unit.WATT),
                                 Rating::powerWatts,
                                 Rating::withPowerWatts)
                         .withHover(AmplifierTables::powerHover),
                 Columns.quantity(
                         "supplyVolts",
-                        "At supply",
+                        Texts.text("rating.supply"),
                         Measure.of(Unit.VOLT),
                         Rating::supplyVolts,
                         Rating::withSupplyVolts),
-                Columns.percent("distortionRatio", "Distortion", Rating::distortionRatio, Rating::withDistortionRatio),
+                Columns.percent(
+                        "distortionRatio",
+                        Texts.text("rating.distortion"),
+                        Rating::distortionRatio,
+                        Rating::withDistortionRatio),
                 Columns.quantity(
                         "frequencyHz",
-                        "Frequency",
+                        Texts.text("rating.frequency"),
                         Measure.of(Unit.HERTZ),
                         Rating::frequencyHz,
                         Rating::withFrequencyHz),
-                Columns.text("wording", "Wording", Rating::wording, Rating::withWording)
+                Columns.text("wording", Texts.text("rating.wording"), Rating::wording, Rating::withWording)
                         .withWidth(24));
     }
 
     private static String powerHover(Rating rating) {
         return rating.mode() == Mode.STEREO
-                ? "Claimed for each channel; a claim has no uncertainty."
-                : "Claimed in the load; a claim has no uncertainty.";
+                ? Texts.text("rating.power.hover.each")
+                : Texts.text("rating.power.hover.load");
     }
 
     static TableSpec<LowestLoad> lowestLoads() {
         return TableSpec.of(
                         "lowestloads",
-                        "limit",
-                        "limits",
+                        Texts.text("table.limit"),
+                        Texts.text("table.limits"),
                         List.of(
                                 Columns.choice(
                                                 "mode",
-                                                "Mode",
+                                                Texts.text("lowest.mode"),
                                                 List.of(Mode.values()),
                                                 Words::of,
                                                 LowestLoad::mode,
@@ -91,21 +114,18 @@ final class AmplifierTables {
                                         .withWidth(12),
                                 Columns.quantity(
                                         "loadOhms",
-                                        "Lowest load",
+                                        Texts.text("lowest.load"),
                                         Measure.of(Unit.OHM),
                                         LowestLoad::loadOhms,
                                         LowestLoad::withLoadOhms),
-                                Columns.shown("meaning", "Meant for", AmplifierTables::meaning)))
+                                Columns.shown("meaning", Texts.text("lowest.meaning"), AmplifierTables::meaning)))
+                .withEditNames(Texts.edits("limit"))
                 .withNewRow(AmplifierTables::nextLowest)
                 .withKey(LowestLoad::mode);
     }
 
     private static String meaning(LowestLoad lowest) {
-        return switch (lowest.mode()) {
-            case STEREO -> "each channel";
-            case BRIDGED -> "the load between two channels";
-            case SINGLE -> "the one channel";
-        };
+        return Texts.text("lowest.meaning." + lowest.mode());
     }
 
     private static LowestLoad nextLowest(List<LowestLoad> rows) {
@@ -120,20 +140,21 @@ final class AmplifierTables {
     static TableSpec<Fuse> fuses() {
         return TableSpec.of(
                         "fuses",
-                        "fuse",
-                        "fuses",
+                        Texts.text("table.fuse"),
+                        Texts.text("table.fuses"),
                         List.of(
                                 Columns.quantity(
                                         "ratedAmps",
-                                        "Rated",
+                                        Texts.text("fuse.rated"),
                                         Measure.of(Unit.AMPERE),
                                         Fuse::ratedAmps,
                                         Fuse::withRatedAmps),
-                                Columns.text("style", "Style", Fuse::style, Fuse::withStyle)
+                                Columns.text("style", Texts.text("fuse.style"), Fuse::style, Fuse::withStyle)
                                         .withWidth(14),
-                                Columns.text("place", "Place", Fuse::place, Fuse::withPlace)
+                                Columns.text("place", Texts.text("fuse.place"), Fuse::place, Fuse::withPlace)
                                         .withWidth(22)))
-                .withNewRow(rows -> new Fuse(30, "blade", ""))
+                .withEditNames(Texts.edits("fuse"))
+                .withNewRow(rows -> new Fuse(30, Texts.text("fuse.style.usual"), ""))
                 .withDuplicate((fuse, rows) -> fuse);
     }
 }

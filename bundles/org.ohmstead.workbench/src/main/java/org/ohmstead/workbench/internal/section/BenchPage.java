@@ -41,7 +41,7 @@ final class BenchPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Bench";
+        return Texts.text("bench.name");
     }
 
     @Override
@@ -61,7 +61,7 @@ final class BenchPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return Words.count(project.bench().meters().size(), "meter", "meters");
+        return Texts.counted("bench.summary", project.bench().meters().size());
     }
 
     @Override
@@ -91,7 +91,7 @@ final class BenchPage implements SectionPage {
     }
 
     private static void meters(FormPage page) {
-        page.heading(page.body(), "Meters");
+        page.heading(page.body(), Texts.text("bench.meters"));
         page.table(
                 page.body(),
                 MeterTable.spec(page::today),
@@ -106,65 +106,67 @@ final class BenchPage implements SectionPage {
     private static String caution(Supply supply) {
         return supply.currentLimitAmps() < CAUTION_FROM_AMPS
                 ? ""
-                : "This supply can drive " + Words.amperes(supply.currentLimitAmps())
-                        + " through a short. Fuse the cable close to the supply, keep tools and rings away from the terminals,"
-                        + " and connect only while the output is off.";
+                : Texts.text("bench.caution", Words.amperes(supply.currentLimitAmps()));
     }
 
     private static void place(FormPage page, Composite parent) {
-        FormSection form = new FormSection(parent, "bench.place", "Place");
-        bind(page, form.text("place", "&Place"), "place", Bench::place, Bench::withPlace);
-        Field<OptionalDouble> ambient = form.optionalQuantity("ambient", "&Air temperature", Measure.of(Unit.CELSIUS));
-        ambient.setHint("The usual one; leave it empty when it is not known.");
+        FormSection form = new FormSection(parent, "bench.place", Texts.text("bench.place"));
+        bind(page, form.text("place", Texts.text("bench.place.place")), "place", Bench::place, Bench::withPlace);
+        Field<OptionalDouble> ambient =
+                form.optionalQuantity("ambient", Texts.text("bench.ambient"), Measure.of(Unit.CELSIUS));
+        ambient.setHint(Texts.text("bench.ambient.hint"));
         bind(page, ambient, "ambientCelsius", Bench::ambientCelsius, Bench::withAmbientCelsius);
         RepeatabilityFields.add(page, form);
     }
 
     private static void supply(FormPage page, Composite parent) {
-        FormSection form = new FormSection(parent, "bench.supply", "Supply");
-        bindSupply(page, form.requiredText("name", "&Name"), "name", Supply::name, Supply::withName);
-        Field<Double> lowest = form.quantity("lowest", "&Lowest output", Measure.of(Unit.VOLT));
+        FormSection form = new FormSection(parent, "bench.supply", Texts.text("bench.supply"));
+        bindSupply(
+                page,
+                form.requiredText("name", Texts.text("bench.supply.name")),
+                "name",
+                Supply::name,
+                Supply::withName);
+        Field<Double> lowest = form.quantity("lowest", Texts.text("bench.supply.lowest"), Measure.of(Unit.VOLT));
         lowest.check(value -> page.project()
                 .map(project -> project.bench().supply().highestVolts())
                 .filter(highest -> value >= highest)
                 .ifPresent(highest -> {
-                    throw new IllegalArgumentException(
-                            "It must be below the highest output, " + Words.volts(highest) + ".");
+                    throw new IllegalArgumentException(Texts.text("bench.supply.lowest.refused", Words.volts(highest)));
                 }));
         bindSupply(page, lowest, "lowestVolts", Supply::lowestVolts, Supply::withLowestVolts);
-        Field<Double> highest = form.quantity("highest", "Hi&ghest output", Measure.of(Unit.VOLT));
+        Field<Double> highest = form.quantity("highest", Texts.text("bench.supply.highest"), Measure.of(Unit.VOLT));
         highest.check(value -> page.project()
                 .map(project -> project.bench().supply().lowestVolts())
                 .filter(least -> value <= least)
                 .ifPresent(least -> {
-                    throw new IllegalArgumentException(
-                            "It must be above the lowest output, " + Words.volts(least) + ".");
+                    throw new IllegalArgumentException(Texts.text("bench.supply.highest.refused", Words.volts(least)));
                 }));
         bindSupply(page, highest, "highestVolts", Supply::highestVolts, Supply::withHighestVolts);
         bindSupply(
                 page,
-                form.quantity("limit", "C&urrent limit", Measure.of(Unit.AMPERE)),
+                form.quantity("limit", Texts.text("bench.supply.limit"), Measure.of(Unit.AMPERE)),
                 "currentLimitAmps",
                 Supply::currentLimitAmps,
                 Supply::withCurrentLimitAmps);
     }
 
     private static void cable(FormPage page, Composite parent) {
-        FormSection form = new FormSection(parent, "bench.cable", "Cable to the amplifier");
-        Field<Double> section = form.quantity("section", "Cross-&section", Measure.named("mm\u00b2"));
-        section.setHint("Copper of one conductor.");
+        FormSection form = new FormSection(parent, "bench.cable", Texts.text("bench.cable"));
+        Field<Double> section = form.quantity("section", Texts.text("bench.cable.section"), Measure.named("mm\u00b2"));
+        section.setHint(Texts.text("bench.cable.section.hint"));
         bindCable(
                 page,
                 section,
                 "crossSectionSquareMillimetres",
                 Cable::crossSectionSquareMillimetres,
                 Cable::withCrossSectionSquareMillimetres);
-        Field<Double> loop = form.quantity("loop", "L&oop length", Measure.of(Unit.METRE));
-        loop.setHint("There and back.");
+        Field<Double> loop = form.quantity("loop", Texts.text("bench.cable.loop"), Measure.of(Unit.METRE));
+        loop.setHint(Texts.text("bench.cable.loop.hint"));
         bindCable(page, loop, "loopMetres", Cable::loopMetres, Cable::withLoopMetres);
         Field<OptionalDouble> measured =
-                form.optionalQuantity("measured", "&Measured resistance", Measure.milli(Unit.OHM));
-        measured.setHint("There and back, by four wires; empty: it is reckoned from the copper.");
+                form.optionalQuantity("measured", Texts.text("bench.cable.measured"), Measure.milli(Unit.OHM));
+        measured.setHint(Texts.text("bench.cable.measured.hint"));
         bindCable(page, measured, "measuredLoopOhms", Cable::measuredLoopOhms, Cable::withMeasuredLoopOhms);
         Label result = Ids.name(form.note(""), "bench.cable.result");
         page.add(project -> {
@@ -175,10 +177,12 @@ final class BenchPage implements SectionPage {
 
     static String drop(Cable cable) {
         double ohms = cable.loopOhms();
-        String origin = cable.measuredLoopOhms().isPresent() ? "measured" : "copper at 20 \u00b0C";
-        return "Loop " + Words.ohms(ohms) + " (" + origin + "). At " + Words.amperes(EXAMPLE_AMPS) + " it drops "
-                + Words.volts(ohms * EXAMPLE_AMPS) + " and turns " + Words.watts(ohms * EXAMPLE_AMPS * EXAMPLE_AMPS)
-                + " into heat.";
+        return Texts.text(
+                cable.measuredLoopOhms().isPresent() ? "bench.cable.drop.measured" : "bench.cable.drop.copper",
+                Words.ohms(ohms),
+                Words.amperes(EXAMPLE_AMPS),
+                Words.volts(ohms * EXAMPLE_AMPS),
+                Words.watts(ohms * EXAMPLE_AMPS * EXAMPLE_AMPS));
     }
 
     private static <T> void bind(
@@ -186,7 +190,7 @@ final class BenchPage implements SectionPage {
         page.bind(
                 field,
                 "$.bench." + name,
-                "Set bench " + PlaceWords.field(name),
+                Texts.edit("bench." + name),
                 project -> get.apply(project.bench()),
                 (project, value) -> project.withBench(with.apply(project.bench(), value)));
     }
@@ -196,7 +200,7 @@ final class BenchPage implements SectionPage {
         page.bind(
                 field,
                 "$.bench.supply." + name,
-                "Set supply " + PlaceWords.field(name),
+                Texts.edit("supply." + name),
                 project -> get.apply(project.bench().supply()),
                 (project, value) -> project.withBench(
                         project.bench().withSupply(with.apply(project.bench().supply(), value))));
@@ -207,7 +211,7 @@ final class BenchPage implements SectionPage {
         page.bind(
                 field,
                 "$.bench.cable." + name,
-                "Set cable " + PlaceWords.field(name),
+                Texts.edit("cable." + name),
                 project -> get.apply(project.bench().cable()),
                 (project, value) -> project.withBench(
                         project.bench().withCable(with.apply(project.bench().cable(), value))));

@@ -22,9 +22,6 @@ import org.ohmstead.workbench.table.TableSpec;
 
 /** Ties the table of branches to the load that is chosen in the table of loads. */
 final class BranchBinding implements Binding {
-    private static final String HEATING_HOVER =
-            "How far its resistance may differ at power because it is hot; 0 when not stated. It counts where the parts of"
-                    + " the bench do not tell how all resistors of the load warm.";
 
     private final FormPage page;
     private final EditTable<BenchLoad> loads;
@@ -44,49 +41,51 @@ final class BranchBinding implements Binding {
     static TableSpec<LoadBranch> spec() {
         return TableSpec.of(
                         "branches",
-                        "branch",
-                        "branches",
+                        Texts.text("table.branch"),
+                        Texts.text("table.branches"),
                         List.of(
                                 Columns.quantity(
                                                 "ohms",
-                                                "Resistance",
+                                                Texts.text("branch.ohms"),
                                                 Measure.of(Unit.OHM),
                                                 LoadBranch::ohms,
                                                 LoadBranch::withOhms)
                                         .withHover(BranchBinding::resistanceHover),
                                 Columns.quantity(
                                                 "standardUncertaintyOhms",
-                                                "Uncertainty, k = 1",
+                                                Texts.text("branch.uncertainty"),
                                                 Measure.milli(Unit.OHM),
                                                 LoadBranch::standardUncertaintyOhms,
                                                 LoadBranch::withStandardUncertaintyOhms)
                                         .withHover(BranchBinding::resistanceHover),
                                 Columns.quantity(
                                                 "leadStandardUncertaintyOhms",
-                                                "Leads, k = 1",
+                                                Texts.text("branch.leads"),
                                                 Measure.milli(Unit.OHM),
                                                 LoadBranch::leadStandardUncertaintyOhms,
                                                 LoadBranch::withLeadStandardUncertaintyOhms)
-                                        .withHover(
-                                                branch -> "Standard uncertainty of what leads and contacts add between"
-                                                        + " where it was measured and where it works; 0 for none."),
+                                        .withHover(branch -> Texts.text("branch.leads.hover")),
                                 Columns.quantity(
                                                 "heatingRatio",
-                                                "When hot \u00b1",
+                                                Texts.text("branch.heating"),
                                                 Measure.percentOfOne(),
                                                 LoadBranch::heatingRatio,
                                                 LoadBranch::withHeatingRatio)
-                                        .withHover(branch -> HEATING_HOVER),
+                                        .withHover(branch -> Texts.text("branch.heating.hover")),
                                 Columns.quantity(
                                         "inductanceHenries",
-                                        "Inductance",
+                                        Texts.text("branch.inductance"),
                                         Measure.micro(Unit.HENRY),
                                         LoadBranch::inductanceHenries,
                                         LoadBranch::withInductanceHenries),
-                                Columns.text("network", "Made of", LoadBranch::network, LoadBranch::withNetwork)
+                                Columns.text(
+                                                "network",
+                                                Texts.text("branch.network"),
+                                                LoadBranch::network,
+                                                LoadBranch::withNetwork)
                                         .withWidth(30)
-                                        .withHover(
-                                                branch -> "How it is wired from parts, for example (8R2||8R2)+0R47.")))
+                                        .withHover(branch -> Texts.text("branch.network.hover"))))
+                .withEditNames(Texts.edits("branch"))
                 .withNewRow(rows -> rows.isEmpty() ? new LoadBranch(4, 0, 0, "") : rows.get(rows.size() - 1))
                 .withDuplicate((branch, rows) -> branch);
     }
@@ -97,8 +96,11 @@ final class BranchBinding implements Binding {
 
     /** Returns a branch's resistance with its uncertainty. */
     static String measured(LoadBranch branch) {
-        return Words.ohms(branch.ohms()) + " \u00b1 " + Words.ohms(Coverage.expanded(branch.standardUncertaintyOhms()))
-                + " (" + Coverage.words() + ")";
+        return Texts.text(
+                "branch.ohms.hover",
+                Words.ohms(branch.ohms()),
+                Words.ohms(Coverage.expanded(branch.standardUncertaintyOhms())),
+                Coverage.words());
     }
 
     private int index() {
@@ -111,19 +113,16 @@ final class BranchBinding implements Binding {
     private void change(String name, List<LoadBranch> rows) {
         int index = index();
         if (index < 0) {
-            throw new IllegalArgumentException("There is no load to give a branch to. Add a load first.");
+            throw new IllegalArgumentException(Texts.text("branch.homeless"));
         }
         if (rows.isEmpty()) {
-            throw new IllegalArgumentException("A load needs at least one branch. Remove the load itself instead.");
+            throw new IllegalArgumentException(Texts.text("branch.last"));
         }
-        page.edit(
-                FormPage.editName(spec(), name) + " of load "
-                        + loads.rows().get(index).id(),
-                project -> {
-                    List<BenchLoad> changed = new ArrayList<>(project.loads());
-                    changed.set(index, changed.get(index).withBranches(rows));
-                    return project.withLoads(changed);
-                });
+        page.edit(Texts.text("branch.edit", name, loads.rows().get(index).id()), project -> {
+            List<BenchLoad> changed = new ArrayList<>(project.loads());
+            changed.set(index, changed.get(index).withBranches(rows));
+            return project.withLoads(changed);
+        });
     }
 
     @Override
@@ -131,8 +130,8 @@ final class BranchBinding implements Binding {
         int index = index();
         boolean there = index >= 0 && index < project.loads().size();
         Optional<BenchLoad> load = there ? Optional.of(project.loads().get(index)) : Optional.empty();
-        heading.setText(load.map(shown -> "Branches of load " + shown.id() + ", first channel first")
-                .orElse("Branches"));
+        heading.setText(
+                load.map(shown -> Texts.text("branch.heading.load", shown.id())).orElse(Texts.text("branch.heading")));
         List<LoadBranch> rows = load.map(BenchLoad::branches).orElse(List.of());
         if (!rows.equals(branches.rows())) {
             branches.setRows(rows);

@@ -23,29 +23,20 @@ record CalibrationState(String words, Optional<Mark> mark) {
     /** Returns the state of a meter on a day. */
     static CalibrationState of(Meter meter, LocalDate today) {
         if (meter.calibrationDueOn().isEmpty()) {
-            return new CalibrationState("no due day", Optional.empty());
+            return new CalibrationState(Texts.text("calibration.none"), Optional.empty());
         }
         LocalDate due = meter.calibrationDueOn().get();
         long days = ChronoUnit.DAYS.between(today, due);
         if (meter.isOverdueOn(today)) {
             return new CalibrationState(
-                    "overdue by " + days(-days),
-                    Optional.of(new Mark(
-                            Severity.WARNING,
-                            "The calibration ran out on " + due
-                                    + ". Have it calibrated; until then its readings are marked as overdue.")));
+                    Texts.counted("calibration.overdue", (int) -days),
+                    Optional.of(new Mark(Severity.WARNING, Texts.text("calibration.overdue.remedy", due.toString()))));
         }
         if (days <= SOON_DAYS) {
             return new CalibrationState(
-                    days == 0 ? "due today" : "due in " + days(days),
-                    Optional.of(new Mark(
-                            Severity.NOTE,
-                            "The calibration runs out on " + due + ". Plan to have it calibrated before that day.")));
+                    days == 0 ? Texts.text("calibration.today") : Texts.counted("calibration.soon", (int) days),
+                    Optional.of(new Mark(Severity.NOTE, Texts.text("calibration.soon.remedy", due.toString()))));
         }
-        return new CalibrationState("in date", Optional.empty());
-    }
-
-    private static String days(long days) {
-        return days == 1 ? "1 day" : days + " days";
+        return new CalibrationState(Texts.text("calibration.valid"), Optional.empty());
     }
 }

@@ -29,7 +29,8 @@ final class CheckStandardTable {
     static TableSpec<CheckStandard> spec(Supplier<Optional<Project>> project) {
         List<Column<CheckStandard>> columns = new ArrayList<>(whatItIs(project));
         columns.addAll(howItIsJudged());
-        return TableSpec.of("checkstandards", "check standard", "check standards", columns)
+        return TableSpec.of("checkstandards", Texts.text("table.check"), Texts.text("table.checks"), columns)
+                .withEditNames(Texts.edits("check"))
                 .withNewRow(CheckStandardTable::fresh)
                 .withDuplicate((standard, rows) -> standard.withId(FreshIds.freeOf(
                         standard.id(), rows.stream().map(CheckStandard::id).toList())))
@@ -39,7 +40,7 @@ final class CheckStandardTable {
     private static CheckStandard fresh(List<CheckStandard> rows) {
         return new CheckStandard(
                 FreshIds.numbered("check", rows.stream().map(CheckStandard::id).toList()),
-                "New check standard",
+                Texts.text("check.new"),
                 "",
                 CheckStandard.POWER,
                 "",
@@ -53,28 +54,32 @@ final class CheckStandardTable {
 
     private static List<Column<CheckStandard>> whatItIs(Supplier<Optional<Project>> project) {
         return List.of(
-                Columns.requiredText("id", "Id", CheckStandard::id, CheckStandard::withId)
+                Columns.requiredText("id", Texts.text("table.id"), CheckStandard::id, CheckStandard::withId)
                         .withWidth(12),
-                Columns.requiredText("name", "Name", CheckStandard::name, CheckStandard::withName)
+                Columns.requiredText("name", Texts.text("table.name"), CheckStandard::name, CheckStandard::withName)
                         .withWidth(34),
                 Columns.<CheckStandard, String>choiceFrom(
                                 "stepId",
-                                "Values from",
+                                Texts.text("check.source"),
                                 standard -> sources(project.get()),
-                                step -> step.isEmpty() ? "typed in" : step,
+                                step -> step.isEmpty() ? Texts.text("check.source.typed") : step,
                                 CheckStandard::stepId,
                                 CheckStandard::withStepId)
                         .withHover(standard -> standard.isTypedIn()
-                                ? "Its values are typed in by hand."
-                                : "Each reading of the step \"" + standard.stepId() + "\" gives a value.")
+                                ? Texts.text("check.source.hover.typed")
+                                : Texts.text("check.source.hover.step", standard.stepId()))
                         .withWidth(20),
-                Columns.requiredText("figureId", "Figure", CheckStandard::figureId, CheckStandard::withFigureId)
-                        .withHover(standard -> "\"power\", or the id of a figure that a measurement of the step finds.")
+                Columns.requiredText(
+                                "figureId",
+                                Texts.text("check.figure"),
+                                CheckStandard::figureId,
+                                CheckStandard::withFigureId)
+                        .withHover(standard -> Texts.text("check.figure.hover"))
                         .withWidth(14),
-                Columns.text("channel", "Channel", CheckStandard::channel, CheckStandard::withChannel)
-                        .withHover(standard -> "Which channel of the reading; empty: the weakest.")
+                Columns.text("channel", Texts.text("check.channel"), CheckStandard::channel, CheckStandard::withChannel)
+                        .withHover(standard -> Texts.text("check.channel.hover"))
                         .withWidth(10),
-                Columns.text("unit", "Unit", CheckStandard::unit, CheckStandard::withUnit)
+                Columns.text("unit", Texts.text("check.unit"), CheckStandard::unit, CheckStandard::withUnit)
                         .withWidth(8));
     }
 
@@ -90,7 +95,7 @@ final class CheckStandardTable {
         return List.of(
                 Columns.<CheckStandard>optionalQuantity(
                                 "referenceValue",
-                                "True value",
+                                Texts.text("check.reference"),
                                 plain,
                                 CheckStandard::referenceValue,
                                 CheckStandard::withReferenceValue)
@@ -99,7 +104,7 @@ final class CheckStandardTable {
                         .withWidth(13),
                 Columns.<CheckStandard>optionalQuantity(
                                 "referenceStandardUncertainty",
-                                "Std. uncertainty",
+                                Texts.text("check.uncertainty"),
                                 plain,
                                 CheckStandard::referenceStandardUncertainty,
                                 CheckStandard::withReferenceStandardUncertainty)
@@ -107,29 +112,27 @@ final class CheckStandardTable {
                         .withHover(CheckStandardTable::reference),
                 Columns.integer(
                                 "baselineCount",
-                                "First values",
+                                Texts.text("check.baseline"),
                                 LEAST_BASELINE,
                                 MOST_BASELINE,
                                 CheckStandard::baselineCount,
                                 CheckStandard::withBaselineCount)
-                        .withHover(
-                                standard -> "So many first values set the limits of the control chart; 20 are usual."),
+                        .withHover(standard -> Texts.text("check.baseline.hover")),
                 Columns.percent(
                                 "significanceRatio",
-                                "False alarms",
+                                Texts.text("check.alarms"),
                                 CheckStandard::significanceRatio,
                                 CheckStandard::withSignificanceRatio)
-                        .withHover(standard ->
-                                "The chance that a test of drift or outliers gives an alarm though nothing is wrong."),
+                        .withHover(standard -> Texts.text("check.alarms.hover")),
                 Columns.<CheckStandard>integer(
                                 "everyDays",
-                                "Every",
+                                Texts.text("check.every"),
                                 0,
                                 MOST_DAYS,
                                 CheckStandard::everyDays,
                                 CheckStandard::withEveryDays)
                         .withShown(CheckStandardTable::every)
-                        .withHover(standard -> "After so many days a new value is due; 0: no reminder.")
+                        .withHover(standard -> Texts.text("check.every.hover"))
                         .withWidth(12));
     }
 
@@ -138,20 +141,22 @@ final class CheckStandardTable {
     }
 
     private static String every(CheckStandard standard) {
-        return standard.everyDays() == 0 ? NONE : Words.count(standard.everyDays(), "day", "days");
+        return standard.everyDays() == 0 ? NONE : Texts.counted("check.every", standard.everyDays());
     }
 
     private static String reference(CheckStandard standard) {
         if (standard.referenceValue().isEmpty()) {
-            return "What its certificate states, in its unit. Empty: not known; the bench is then compared with itself only.";
+            return Texts.text("check.reference.none");
         }
         String value = inUnit(standard, standard.referenceValue());
         return standard.referenceStandardUncertainty().isEmpty()
-                ? value + ", of unknown uncertainty."
-                : value + " \u00b1 "
-                        + Measure.named(standard.unit())
+                ? Texts.text("check.reference.alone", value)
+                : Texts.text(
+                        "check.reference.both",
+                        value,
+                        Measure.named(standard.unit())
                                 .shownWithUnit(Coverage.expanded(
-                                        standard.referenceStandardUncertainty().getAsDouble()))
-                        + " (" + Coverage.words() + ").";
+                                        standard.referenceStandardUncertainty().getAsDouble())),
+                        Coverage.words());
     }
 }

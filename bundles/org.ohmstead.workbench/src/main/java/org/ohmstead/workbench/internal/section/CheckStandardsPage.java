@@ -30,7 +30,7 @@ final class CheckStandardsPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Check standards";
+        return Texts.text("checks.name");
     }
 
     @Override
@@ -51,7 +51,7 @@ final class CheckStandardsPage implements SectionPage {
     @Override
     public String summary(Project project) {
         int count = project.checkStandards().size();
-        return count == 0 ? "none" : Integer.toString(count);
+        return count == 0 ? Texts.text("checks.summary.none") : Integer.toString(count);
     }
 
     @Override
@@ -66,12 +66,9 @@ final class CheckStandardsPage implements SectionPage {
     @Override
     public SectionControl create(Composite parent, ProjectDesk desk) {
         FormPage page = new FormPage(parent, desk, "checks");
-        page.heading(page.body(), "What shows whether the bench still is what it was");
+        page.heading(page.body(), Texts.text("checks.heading"));
         Label note = Ids.name(new Label(page.body(), SWT.WRAP), "checks.note");
-        note.setText(
-                "Something steady that is measured every day: a resistor on a steady source, or an amplifier kept for the"
-                        + " purpose. Its first values set the limits; a value outside them, a drift or a change of spread is told as"
-                        + " a problem before the next run.");
+        note.setText(Texts.text("checks.note"));
         note.setForeground(Tones.of(note).mutedText());
         GridDataFactory.fillDefaults()
                 .grab(true, false)

@@ -28,11 +28,10 @@ final class FailedPage implements SectionControl {
         Label icon = new Label(page, SWT.NONE);
         icon.setImage(Icons.of(Severity.ERROR));
         GridDataFactory.swtDefaults().align(SWT.CENTER, SWT.BEGINNING).applyTo(icon);
-        Label what = line("The page \"" + name + "\" could not be shown. " + sentence);
+        Label what = line(Texts.text("page.failed", name, sentence));
         Ids.name(what, "section.failed.sentence");
         new Label(page, SWT.NONE);
-        Label remedy = line("Nothing of the project is lost and the other pages work. Tell whoever made the page ("
-                + className + "), or take its bundle out.");
+        Label remedy = line(Texts.text("page.failed.remedy", className));
         remedy.setForeground(Tones.of(page).mutedText());
     }
 

@@ -6,7 +6,6 @@ package org.ohmstead.workbench.internal.section;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -37,7 +36,6 @@ import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
 import org.ohmstead.workbench.session.SessionNotice;
-import org.ohmstead.workbench.table.Column;
 import org.ohmstead.workbench.table.EditTable;
 import org.ohmstead.workbench.table.TableSpec;
 
@@ -153,7 +151,7 @@ final class FormPage implements SectionControl, DeskListener {
                 .grab(true, true)
                 .hint(SWT.DEFAULT, TABLE_HEIGHT)
                 .applyTo(table);
-        table.onChange((name, rows) -> edit(editName(spec, name), project -> with.apply(project, rows)));
+        table.onChange((name, rows) -> edit(name, project -> with.apply(project, rows)));
         add(new TableBinding<>(table, where, get, message));
         return table;
     }
@@ -171,17 +169,6 @@ final class FormPage implements SectionControl, DeskListener {
                 .hint(SWT.DEFAULT, SMALL_TABLE_HEIGHT)
                 .applyTo(table);
         return table;
-    }
-
-    /** Returns the name of a table's change in the words of the fields: "Set rating power", not "Change rating at supply". */
-    static <R> String editName(TableSpec<R> spec, String name) {
-        for (Column<R> column : spec.columns()) {
-            String change = "Change " + spec.singular() + " " + column.header().toLowerCase(Locale.ROOT);
-            if (name.equals(change)) {
-                return "Set " + spec.singular() + " " + PlaceWords.field(column.id());
-            }
-        }
-        return name;
     }
 
     /** Returns the day on which calibration dates are judged. */
@@ -297,7 +284,7 @@ final class FormPage implements SectionControl, DeskListener {
     private EmptyNote closedNote() {
         if (closed.isEmpty()) {
             EmptyNote note = new EmptyNote(root, id + ".closed");
-            note.show(Optional.empty(), "No project is open.", "Open a project; this page then shows its part of it.");
+            note.show(Optional.empty(), Texts.text("page.closed"), Texts.text("page.closed.hint"));
             closed = Optional.of(note);
         }
         return closed.get();
@@ -336,7 +323,7 @@ final class FormPage implements SectionControl, DeskListener {
                         || notice.kind() == SessionNotice.Kind.NOT_WRITABLE)
                 .map(SessionNotice::sentence)
                 .findFirst()
-                .orElse("The project is open for reading only, so nothing can be changed here.");
+                .orElseGet(() -> Texts.text("page.readonly"));
     }
 
     /** Brings the height of the scrolled body up to date. */

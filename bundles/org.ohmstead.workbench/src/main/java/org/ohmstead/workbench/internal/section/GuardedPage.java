@@ -63,7 +63,7 @@ final class GuardedPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return ask(() -> page.summary(project), "failed");
+        return ask(() -> page.summary(project), Texts.text("page.failed.summary"));
     }
 
     @Override
@@ -95,7 +95,7 @@ final class GuardedPage implements SectionPage {
         return new FailedPage(
                 parent,
                 name,
-                failure.orElse("It made no widgets."),
+                failure.orElseGet(() -> Texts.text("page.failed.nothing")),
                 page.getClass().getName());
     }
 

@@ -11,7 +11,6 @@ import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.SheetDesign;
 import org.ohmstead.model.SheetLayout;
-import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -19,24 +18,28 @@ import org.ohmstead.workbench.session.ProjectDesk;
 /** The fields for how the sheet looks. */
 final class LayoutFields {
     private static final String WHERE = "$.sheet.layout.";
+    private static final String EDIT = "sheet.layout.";
 
     private final FormPage page;
-    private final Messages messages = Messages.of(LayoutFields.class);
 
     LayoutFields(FormPage page) {
         this.page = page;
     }
 
-    String text(String key, Object... arguments) {
-        return messages.text(key, arguments);
-    }
-
     /** Adds what stands in the head beside the laboratory's name. */
     void addHead(FormSection form) {
-        bind(form.lines("address", text("layout.address")), "address", SheetLayout::address, SheetLayout::withAddress);
-        bind(form.lines("contact", text("layout.contact")), "contact", SheetLayout::contact, SheetLayout::withContact);
-        Field<String> accreditation = form.text("accreditation", text("layout.accreditation"));
-        accreditation.setHint(text("layout.accreditation.hint"));
+        bind(
+                form.lines("address", Texts.text("layout.address")),
+                "address",
+                SheetLayout::address,
+                SheetLayout::withAddress);
+        bind(
+                form.lines("contact", Texts.text("layout.contact")),
+                "contact",
+                SheetLayout::contact,
+                SheetLayout::withContact);
+        Field<String> accreditation = form.text("accreditation", Texts.text("layout.accreditation"));
+        accreditation.setHint(Texts.text("layout.accreditation.hint"));
         bind(accreditation, "accreditation", SheetLayout::accreditation, SheetLayout::withAccreditation);
     }
 
@@ -45,26 +48,26 @@ final class LayoutFields {
         bind(
                 form.choice(
                         "design",
-                        text("layout.design"),
+                        Texts.text("layout.design"),
                         List.of(SheetDesign.values()),
-                        design -> text("layout.design." + design)),
+                        design -> Texts.text("layout.design." + design)),
                 "design",
                 SheetLayout::design,
                 SheetLayout::withDesign);
         bind(
                 form.choice(
                         "paper",
-                        text("layout.paper"),
+                        Texts.text("layout.paper"),
                         List.of(PaperSize.values()),
-                        paper -> text("layout.paper." + paper)),
+                        paper -> Texts.text("layout.paper." + paper)),
                 "paper",
                 SheetLayout::paper,
                 SheetLayout::withPaper);
-        Field<String> logo = form.text("logo", text("layout.logo"));
-        logo.setHint(text("layout.logo.hint"));
+        Field<String> logo = form.text("logo", Texts.text("layout.logo"));
+        logo.setHint(Texts.text("layout.logo.hint"));
         logo.check(file -> {
             if (!isInside(file)) {
-                throw new IllegalArgumentException(text("layout.logo.inside"));
+                throw new IllegalArgumentException(Texts.text("layout.logo.inside"));
             }
         });
         bind(logo, "logoFile", SheetLayout::logoFile, SheetLayout::withLogoFile);
@@ -82,21 +85,21 @@ final class LayoutFields {
 
     /** Adds what a comparison takes in. */
     void addComparison(FormSection form) {
-        Field<String> projects = form.lines("projects", text("compare.projects"));
-        projects.setHint(text("compare.projects.hint"));
+        Field<String> projects = form.lines("projects", Texts.text("compare.projects"));
+        projects.setHint(Texts.text("compare.projects.hint"));
         bind(
                 projects,
                 "comparedProjects",
                 layout -> String.join("\n", layout.comparedProjects()),
                 (layout, typed) -> layout.withComparedProjects(lines(typed)));
-        Field<String> periods = form.lines("periods", text("compare.periods"));
-        periods.setHint(text("compare.periods.hint"));
+        Field<String> periods = form.lines("periods", Texts.text("compare.periods"));
+        periods.setHint(Texts.text("compare.periods.hint"));
         bind(
                 periods,
                 "comparedPeriods",
                 layout -> String.join("\n", layout.comparedPeriods()),
                 (layout, typed) -> layout.withComparedPeriods(lines(typed)));
-        form.note(text("compare.note"));
+        form.note(Texts.text("compare.note"));
     }
 
     private static List<String> lines(String typed) {
@@ -106,14 +109,11 @@ final class LayoutFields {
                 .toList();
     }
 
-    /** Returns the name of the edit that changes a field of the layout. */
-    static String editName(String name) {
-        return "Set sheet " + PlaceWords.field("layout." + name);
-    }
-
-    /** Returns a project with another logo. */
-    static Project withLogo(Project project, String file) {
-        return with(project, project.sheet().layout().withLogoFile(file));
+    /** Changes the logo alone. */
+    void setLogo(String file) {
+        page.edit(
+                Texts.edit(EDIT + "logoFile"),
+                project -> with(project, project.sheet().layout().withLogoFile(file)));
     }
 
     private static Project with(Project project, SheetLayout layout) {
@@ -125,7 +125,7 @@ final class LayoutFields {
         page.bind(
                 field,
                 WHERE + name,
-                editName(name),
+                Texts.edit(EDIT + name),
                 project -> get.apply(project.sheet().layout()),
                 (project, value) -> with(project, with.apply(project.sheet().layout(), value)));
     }

@@ -37,7 +37,7 @@ final class LoadsPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Loads";
+        return Texts.text("loads.name");
     }
 
     @Override
@@ -57,16 +57,18 @@ final class LoadsPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return Words.count(project.loads().size(), "load", "loads");
+        return Texts.counted("loads.summary", project.loads().size());
     }
 
     @Override
     public List<SectionItem> items(Project project) {
         List<SectionItem> items = new ArrayList<>();
         for (BenchLoad load : project.loads()) {
-            String hover = Words.ohms(load.nominalOhms()) + ", "
-                    + Words.count(load.branches().size(), "branch", "branches") + ", up to "
-                    + Words.watts(load.powerLimitWatts()) + " each";
+            String hover = Texts.counted(
+                    "loads.load.hover",
+                    load.branches().size(),
+                    Words.ohms(load.nominalOhms()),
+                    Words.watts(load.powerLimitWatts()));
             items.add(new SectionItem(load.id(), hover, "$.loads[" + items.size() + "]"));
         }
         return items;
@@ -75,7 +77,7 @@ final class LoadsPage implements SectionPage {
     @Override
     public SectionControl create(Composite parent, ProjectDesk desk) {
         FormPage page = new FormPage(parent, desk, "loads");
-        page.heading(page.body(), "Loads of the bench");
+        page.heading(page.body(), Texts.text("loads.heading"));
         NoteLine caution = page.note(page.body(), "caution");
         page.add(project -> caution.show(Severity.WARNING, caution(project)));
         NoteLine missing = page.note(page.body(), "missing");
@@ -87,7 +89,7 @@ final class LoadsPage implements SectionPage {
     }
 
     private static void branches(FormPage page, EditTable<BenchLoad> loads) {
-        Label heading = page.heading(page.body(), "Branches");
+        Label heading = page.heading(page.body(), Texts.text("branch.heading"));
         EditTable<LoadBranch> branches = new EditTable<>(page.body(), BranchBinding.spec());
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -98,9 +100,7 @@ final class LoadsPage implements SectionPage {
 
     private static String caution(Project project) {
         return project.loads().stream().mapToDouble(BenchLoad::powerLimitWatts).max().stream()
-                .mapToObj(most -> "A branch may turn up to " + Words.watts(most)
-                        + " into heat. Give the loads air, keep hands and"
-                        + " cables off them while a step runs, and let them cool before you touch them.")
+                .mapToObj(most -> Texts.text("loads.caution", Words.watts(most)))
                 .findFirst()
                 .orElse("");
     }
@@ -113,8 +113,7 @@ final class LoadsPage implements SectionPage {
             return "";
         }
         String names = lost.stream().map(Step::loadId).distinct().collect(Collectors.joining(", "));
-        return Words.count(lost.size(), "step", "steps") + " of the plan still " + (lost.size() == 1 ? "uses" : "use")
-                + " a load that does not exist: " + names + ". Add it here, or choose another load on the plan page.";
+        return Texts.counted("loads.missing", lost.size(), names);
     }
 
     /** Puts other loads in place; steps follow a load that got another id. */
@@ -127,30 +126,31 @@ final class LoadsPage implements SectionPage {
         return project.withLoads(rows).withPlan(plan);
     }
 
-    private static TableSpec<BenchLoad> spec() {
+    static TableSpec<BenchLoad> spec() {
         return TableSpec.of(
                         "loads",
-                        "load",
-                        "loads",
+                        Texts.text("table.load"),
+                        Texts.text("table.loads"),
                         List.of(
-                                Columns.requiredText("id", "Id", BenchLoad::id, BenchLoad::withId)
-                                        .withHover(load -> "Steps of the plan follow when it is changed."),
+                                Columns.requiredText("id", Texts.text("table.id"), BenchLoad::id, BenchLoad::withId)
+                                        .withHover(load -> Texts.text("load.id.hover")),
                                 Columns.quantity(
                                         "nominalOhms",
-                                        "Stands for",
+                                        Texts.text("load.nominal"),
                                         Measure.of(Unit.OHM),
                                         BenchLoad::nominalOhms,
                                         BenchLoad::withNominalOhms),
                                 Columns.quantity(
                                                 "powerLimitWatts",
-                                                "Limit of a branch",
+                                                Texts.text("load.limit"),
                                                 Measure.of(Unit.WATT),
                                                 BenchLoad::powerLimitWatts,
                                                 BenchLoad::withPowerLimitWatts)
-                                        .withHover(load -> "What each branch can take for as long as a step lasts."),
-                                Columns.shown("branches", "Branches, measured", LoadsPage::measured)
+                                        .withHover(load -> Texts.text("load.limit.hover")),
+                                Columns.shown("branches", Texts.text("load.measured"), LoadsPage::measured)
                                         .withWidth(34)
                                         .withHover(LoadsPage::measuredHover)))
+                .withEditNames(Texts.edits("load"))
                 .withNewRow(rows -> new BenchLoad(
                         FreshIds.numbered(
                                 "load", rows.stream().map(BenchLoad::id).toList()),

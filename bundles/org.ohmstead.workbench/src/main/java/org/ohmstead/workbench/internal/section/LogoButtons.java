@@ -32,22 +32,22 @@ final class LogoButtons {
     private final FormPage page;
     private final FormSection form;
     private final ProjectDesk desk;
-    private final LayoutFields texts;
+    private final LayoutFields layout;
     private NoteLine note;
 
-    LogoButtons(FormPage page, FormSection form, ProjectDesk desk, LayoutFields texts) {
+    LogoButtons(FormPage page, FormSection form, ProjectDesk desk, LayoutFields layout) {
         this.page = page;
         this.form = form;
         this.desk = desk;
-        this.texts = texts;
+        this.layout = layout;
     }
 
     void add() {
         Composite row = new Composite(form, SWT.NONE);
         Spacing.group(2).applyTo(row);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).applyTo(row);
-        Button choose = Buttons.push(row, form.id() + ".logo.choose", texts.text("layout.logo.choose"));
-        Button clear = Buttons.push(row, form.id() + ".logo.clear", texts.text("layout.logo.clear"));
+        Button choose = Buttons.push(row, form.id() + ".logo.choose", Texts.text("layout.logo.choose"));
+        Button clear = Buttons.push(row, form.id() + ".logo.clear", Texts.text("layout.logo.clear"));
         note = page.note(form, "logo.note");
         choose.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> ask().ifPresent(this::use)));
         clear.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> set("")));
@@ -76,8 +76,8 @@ final class LogoButtons {
 
     private Optional<Path> ask() {
         FileDialog dialog = new FileDialog(form.getShell(), SWT.OPEN);
-        dialog.setText(texts.text("layout.logo.dialog"));
-        dialog.setFilterNames(new String[] {texts.text("layout.logo.filter")});
+        dialog.setText(Texts.text("layout.logo.dialog"));
+        dialog.setFilterNames(new String[] {Texts.text("layout.logo.filter")});
         dialog.setFilterExtensions(new String[] {
             SheetLayout.LOGO_ENDINGS.stream().map(ending -> "*" + ending).collect(Collectors.joining(";"))
         });
@@ -88,7 +88,7 @@ final class LogoButtons {
 
     private void set(String file) {
         note.clear();
-        page.edit(LayoutFields.editName("logoFile"), project -> LayoutFields.withLogo(project, file));
+        layout.setLogo(file);
     }
 
     /** Takes a file as the logo: where it lies when that is in the project, else after copying it there in the background. */
@@ -106,7 +106,7 @@ final class LogoButtons {
         Path sheets = session.get().sheetsFolder();
         desk.work()
                 .start(
-                        texts.text("layout.logo.copying"),
+                        Texts.text("layout.logo.copying"),
                         progress -> copy(chosen, sheets),
                         copied -> taken(session.get(), copied),
                         failure -> say(Severity.ERROR, failure.getMessage()));
@@ -121,7 +121,7 @@ final class LogoButtons {
                 .toAbsolutePath()
                 .normalize()
                 .relativize(copied.toAbsolutePath().normalize())));
-        say(Severity.NOTE, texts.text("layout.logo.copied", copied.getFileName().toString()));
+        say(Severity.NOTE, Texts.text("layout.logo.copied", copied.getFileName().toString()));
     }
 
     private void say(Severity severity, String sentence) {
@@ -136,13 +136,13 @@ final class LogoButtons {
         try {
             long bytes = Files.size(from);
             if (bytes > MOST_BYTES) {
-                throw new IOException(texts.text("layout.logo.large", name, Long.toString(bytes / 1024)));
+                throw new IOException(Texts.text("layout.logo.large", name, Long.toString(bytes / 1024)));
             }
             Files.createDirectories(sheets);
             Path target = free(sheets, from);
             return Files.exists(target) ? target : Files.copy(from, target);
         } catch (FileSystemException refused) {
-            throw new IOException(texts.text("layout.logo.failed", name, refused.getMessage()), refused);
+            throw new IOException(Texts.text("layout.logo.failed", name, refused.getMessage()), refused);
         }
     }
 

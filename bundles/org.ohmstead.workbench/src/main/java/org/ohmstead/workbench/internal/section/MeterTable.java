@@ -24,7 +24,8 @@ final class MeterTable {
     private MeterTable() {}
 
     static TableSpec<Meter> spec(Supplier<LocalDate> today) {
-        return TableSpec.of("meters", "meter", "meters", columns(today))
+        return TableSpec.of("meters", Texts.text("table.meter"), Texts.text("table.meters"), columns(today))
+                .withEditNames(Texts.edits("meter"))
                 .withNewRow(rows -> newMeter(rows))
                 .withDuplicate((meter, rows) -> meter.withId(
                         FreshIds.freeOf(meter.id(), rows.stream().map(Meter::id).toList())))
@@ -39,7 +40,7 @@ final class MeterTable {
         return new Meter(
                 FreshIds.numbered("meter", rows.stream().map(Meter::id).toList()),
                 missing,
-                "New meter",
+                Texts.text("meter.new"),
                 "",
                 new Accuracy(0.01, 0, 0, 0),
                 Optional.empty(),
@@ -49,46 +50,63 @@ final class MeterTable {
 
     private static List<Column<Meter>> columns(Supplier<LocalDate> today) {
         List<Column<Meter>> columns = new ArrayList<>(usualColumns(today));
+        columns.addAll(specificationColumns());
+        columns.addAll(paperColumns());
         columns.addAll(StabilityColumns.all());
         return columns;
     }
 
     private static List<Column<Meter>> usualColumns(Supplier<LocalDate> today) {
         return List.of(
-                Columns.requiredText("id", "Id", Meter::id, Meter::withId).withWidth(9),
+                Columns.requiredText("id", Texts.text("table.id"), Meter::id, Meter::withId)
+                        .withWidth(9),
                 Columns.choice(
                                 "quantity",
-                                "Reads",
+                                Texts.text("meter.quantity"),
                                 List.of(MeterQuantity.values()),
                                 Words::of,
                                 Meter::quantity,
                                 Meter::withQuantity)
-                        .withWidth(16),
-                Columns.requiredText("name", "Name", Meter::name, Meter::withName)
+                        .withWidth(20),
+                Columns.requiredText("name", Texts.text("table.name"), Meter::name, Meter::withName)
                         .withWidth(40),
-                Columns.<Meter>shown("state", "Calibration", meter -> CalibrationState.of(meter, today.get())
-                                .words())
+                Columns.<Meter>shown(
+                                "state", Texts.text("meter.state"), meter -> CalibrationState.of(meter, today.get())
+                                        .words())
                         .withOrder(Comparator.comparing(
                                 meter -> meter.calibrationDueOn().orElse(LocalDate.MAX)))
                         .withProblem(
                                 meter -> CalibrationState.of(meter, today.get()).mark())
                         .withWidth(24),
-                Columns.date("calibrationDueOn", "Due on", Meter::calibrationDueOn, Meter::withCalibrationDueOn)
-                        .withWidth(16),
+                Columns.date(
+                                "calibrationDueOn",
+                                Texts.text("meter.due"),
+                                Meter::calibrationDueOn,
+                                Meter::withCalibrationDueOn)
+                        .withWidth(16));
+    }
+
+    private static List<Column<Meter>> specificationColumns() {
+        return List.of(
                 accuracy(
                                 "readingRatio",
-                                "Share of reading",
+                                Texts.text("meter.reading"),
                                 Measure.percentOfOne(),
                                 Accuracy::readingRatio,
                                 Accuracy::withReadingRatio)
                         .withHover(MeterTable::specification),
-                accuracy("fixed", "Fixed part", Measure.named(""), Accuracy::fixed, Accuracy::withFixed)
+                accuracy("fixed", Texts.text("meter.fixed"), Measure.named(""), Accuracy::fixed, Accuracy::withFixed)
                         .withShown(meter -> inUnit(meter, meter.accuracy().fixed()))
                         .withHover(MeterTable::specification)
                         .withWidth(12),
-                accuracy("resolution", "Resolution", Measure.named(""), Accuracy::resolution, Accuracy::withResolution)
+                accuracy(
+                                "resolution",
+                                Texts.text("meter.resolution"),
+                                Measure.named(""),
+                                Accuracy::resolution,
+                                Accuracy::withResolution)
                         .withShown(meter -> inUnit(meter, meter.accuracy().resolution()))
-                        .withHover(meter -> "One step of the display; 0 when it plays no part.")
+                        .withHover(meter -> Texts.text("meter.resolution.hover"))
                         .withWidth(13),
                 accuracy(
                                 "coverageFactor",
@@ -98,14 +116,23 @@ final class MeterTable {
                                 Accuracy::withCoverageFactor)
                         .withShown(meter -> meter.accuracy().coverageFactor() > 0
                                 ? Words.number(meter.accuracy().coverageFactor())
-                                : "bound")
-                        .withHover(meter -> "The factor that the specification is stated for; 0 when it is a bound.")
-                        .withWidth(9),
-                Columns.date("calibratedOn", "Calibrated on", Meter::calibratedOn, Meter::withCalibratedOn)
+                                : Texts.text("meter.factor.bound"))
+                        .withHover(meter -> Texts.text("meter.factor.hover"))
+                        .withWidth(9));
+    }
+
+    private static List<Column<Meter>> paperColumns() {
+        return List.of(
+                Columns.date(
+                                "calibratedOn",
+                                Texts.text("meter.calibrated"),
+                                Meter::calibratedOn,
+                                Meter::withCalibratedOn)
                         .withWidth(15),
-                Columns.text("serialNumber", "Serial number", Meter::serialNumber, Meter::withSerialNumber)
+                Columns.text("serialNumber", Texts.text("meter.serial"), Meter::serialNumber, Meter::withSerialNumber)
                         .withWidth(15),
-                Columns.text("certificate", "Certificate", Meter::certificate, Meter::withCertificate));
+                Columns.text(
+                        "certificate", Texts.text("meter.certificate"), Meter::certificate, Meter::withCertificate));
     }
 
     private static Column<Meter> accuracy(
@@ -128,10 +155,10 @@ final class MeterTable {
 
     private static String specification(Meter meter) {
         Accuracy accuracy = meter.accuracy();
-        return "\u00b1 (" + Words.percent(accuracy.readingRatio()) + " of reading + "
-                + inUnit(meter, accuracy.fixed()) + "), "
-                + (accuracy.coverageFactor() > 0
-                        ? "stated for k = " + Words.number(accuracy.coverageFactor()) + "."
-                        : "taken as a bound.");
+        String share = Words.percent(accuracy.readingRatio());
+        String fixed = inUnit(meter, accuracy.fixed());
+        return accuracy.coverageFactor() > 0
+                ? Texts.text("meter.specification.factor", share, fixed, Words.number(accuracy.coverageFactor()))
+                : Texts.text("meter.specification.bound", share, fixed);
     }
 }

@@ -69,14 +69,14 @@ public final class NavigatorComposite extends Composite implements DeskListener 
     private Composite makeEmpty() {
         Composite note = Ids.name(new Composite(this, SWT.NONE), "navigator.empty");
         Spacing.page(1).applyTo(note);
-        line(note, "No project is open.");
+        line(note, Texts.text("navigator.none"));
         Link demo = Ids.name(new Link(note, SWT.NONE), "navigator.demo");
-        demo.setText("<a>Open the demo</a>");
+        demo.setText(Texts.text("navigator.demo"));
         demo.addListener(SWT.Selection, event -> actions.openDemo());
         Link open = Ids.name(new Link(note, SWT.NONE), "navigator.open");
-        open.setText("<a>Open a project\u2026</a>");
+        open.setText(Texts.text("navigator.open"));
         open.addListener(SWT.Selection, event -> actions.openProject());
-        Label hint = line(note, "A project is a folder that ends with .ohmstead.");
+        Label hint = line(note, Texts.text("navigator.hint"));
         hint.setForeground(Tones.of(note).mutedText());
         return note;
     }

@@ -26,7 +26,7 @@ final class PartTraitColumns {
     private static final Measure PPM_PER_KELVIN = new Measure(Unit.NONE, -6, "ppm/K");
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?|[.,]\\d+)";
     private static final Pattern OVERLOAD =
-            Pattern.compile(NUMBER + "\\s*(?:x|\u00d7|\\*|times)\\s*(?:for\\s+)?" + NUMBER + "\\s*s?");
+            Pattern.compile(NUMBER + "\\s*(?:x|\u00d7|\\*|times|mal)\\s*(?:(?:for|f\u00fcr)\\s+)?" + NUMBER + "\\s*s?");
 
     private PartTraitColumns() {}
 
@@ -34,49 +34,43 @@ final class PartTraitColumns {
         return List.of(
                 Columns.<Part>check(
                         "measured",
-                        "Measured",
+                        Texts.text("part.measured"),
                         part -> part.traits().measured(),
                         (part, value) -> part.withTraits(part.traits().withMeasured(value))),
                 optional(
                                 "drift",
-                                "Drift",
+                                Texts.text("part.drift"),
                                 PPM_PER_KELVIN,
                                 PartTraits::temperatureCoefficientPerKelvin,
                                 PartTraits::withTemperatureCoefficientPerKelvin)
-                        .withHover(part -> "The relative change of its resistance per kelvin. Empty: not known."),
+                        .withHover(part -> Texts.text("part.drift.hover")),
                 optional(
                                 "inductanceHenries",
-                                "Inductance",
+                                Texts.text("part.inductance"),
                                 Measure.micro(Unit.HENRY),
                                 PartTraits::inductanceHenries,
                                 PartTraits::withInductanceHenries)
-                        .withHover(part -> "Empty: not known; it then counts as having none."),
+                        .withHover(part -> Texts.text("part.inductance.hover")),
                 optional(
                                 "caseToAir",
-                                "Case to air",
+                                Texts.text("part.casetoair"),
                                 Measure.of(Unit.KELVIN_PER_WATT),
                                 PartTraits::sinkKelvinPerWatt,
                                 PartTraits::withSinkKelvinPerWatt)
-                        .withHover(
-                                part -> "The thermal resistance of its sink. With it the temperatures of the rating are"
-                                        + " those of the case. Empty: not known; they are those of the air."),
+                        .withHover(part -> Texts.text("part.casetoair.hover")),
                 optional(
                                 "wireToCase",
-                                "Wire to case",
+                                Texts.text("part.wiretocase"),
                                 Measure.of(Unit.KELVIN_PER_WATT),
                                 PartTraits::elementKelvinPerWatt,
                                 PartTraits::withElementKelvinPerWatt)
-                        .withHover(part ->
-                                "The thermal resistance from its wire to the case, or to the air where it has no"
-                                        + " sink. Empty: not known."),
-                Columns.<Part>shown("shortOverload", "Short overload", PartTraitColumns::overload)
+                        .withHover(part -> Texts.text("part.wiretocase.hover")),
+                Columns.<Part>shown("shortOverload", Texts.text("part.overload"), PartTraitColumns::overload)
                         .withEdit(Columns.typed(
                                 TextValue.of(PartTraitColumns::readOverload, PartTraitColumns::writeOverload),
                                 part -> part.traits().pulseRule(),
                                 (part, rule) -> part.withTraits(part.traits().withPulseRule(rule))))
-                        .withHover(
-                                part -> "How many times its rated power for how long its maker allows once, from cold:"
-                                        + " 5 \u00d7 5 s. Empty: not known."));
+                        .withHover(part -> Texts.text("part.overload.hover")));
     }
 
     private static Column<Part> optional(
@@ -114,8 +108,7 @@ final class PartTraitColumns {
         }
         Matcher matcher = OVERLOAD.matcher(typed);
         if (!matcher.matches()) {
-            throw new IllegalArgumentException("\"" + typed
-                    + "\" is no overload; write how many times the rated power for how long, such as 5 x 5 s.");
+            throw new IllegalArgumentException(Texts.text("part.overload.refused", typed));
         }
         return Optional.of(new PulseRule(number(matcher.group(1)), number(matcher.group(2))));
     }

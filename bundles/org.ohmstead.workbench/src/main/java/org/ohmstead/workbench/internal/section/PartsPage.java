@@ -30,7 +30,7 @@ final class PartsPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Parts stock";
+        return Texts.text("parts.name");
     }
 
     @Override
@@ -51,7 +51,7 @@ final class PartsPage implements SectionPage {
     @Override
     public String summary(Project project) {
         int count = project.bench().parts().stream().mapToInt(Part::count).sum();
-        return Words.count(count, "resistor", "resistors");
+        return Texts.counted("parts.summary", count);
     }
 
     @Override
@@ -69,7 +69,7 @@ final class PartsPage implements SectionPage {
     @Override
     public SectionControl create(Composite parent, ProjectDesk desk) {
         FormPage page = new FormPage(parent, desk, "parts");
-        page.heading(page.body(), "Load resistors on the shelf");
+        page.heading(page.body(), Texts.text("parts.heading"));
         NoteLine caution = page.note(page.body(), "caution");
         page.add(project -> caution.show(Severity.WARNING, caution(project)));
         page.part(() -> table(page));
@@ -86,15 +86,14 @@ final class PartsPage implements SectionPage {
 
     private static String caution(Project project) {
         return project.bench().parts().stream().mapToDouble(Part::zeroPowerCelsius).max().stream()
-                .mapToObj(hottest -> "These resistors may get up to " + Words.number(hottest)
-                        + " \u00b0C hot. Mount them clear of whatever burns or melts, and let them cool before"
-                        + " you touch them.")
+                .mapToObj(hottest -> Texts.text("parts.caution", Words.number(hottest)))
                 .findFirst()
                 .orElse("");
     }
 
-    private static TableSpec<Part> spec() {
-        return TableSpec.of("parts", "part", "parts", columns())
+    static TableSpec<Part> spec() {
+        return TableSpec.of("parts", Texts.text("table.part"), Texts.text("table.parts"), columns())
+                .withEditNames(Texts.edits("part"))
                 .withNewRow(rows -> new Part(
                         FreshIds.numbered("part", rows.stream().map(Part::id).toList()),
                         8,
@@ -117,29 +116,35 @@ final class PartsPage implements SectionPage {
 
     private static List<Column<Part>> usualColumns() {
         return List.of(
-                Columns.requiredText("id", "Id", Part::id, Part::withId),
-                Columns.integer("count", "Count", 1, 10_000, Part::count, Part::withCount),
-                Columns.quantity("ohms", "Resistance", Measure.of(Unit.OHM), Part::ohms, Part::withOhms)
+                Columns.requiredText("id", Texts.text("table.id"), Part::id, Part::withId),
+                Columns.integer("count", Texts.text("part.count"), 1, 10_000, Part::count, Part::withCount),
+                Columns.quantity("ohms", Texts.text("part.ohms"), Measure.of(Unit.OHM), Part::ohms, Part::withOhms)
                         .withHover(PartsPage::resistanceHover),
-                Columns.percent("toleranceRatio", "Tolerance", Part::toleranceRatio, Part::withToleranceRatio),
-                Columns.quantity("ratedWatts", "Rated", Measure.of(Unit.WATT), Part::ratedWatts, Part::withRatedWatts),
+                Columns.percent(
+                        "toleranceRatio", Texts.text("part.tolerance"), Part::toleranceRatio, Part::withToleranceRatio),
+                Columns.quantity(
+                        "ratedWatts",
+                        Texts.text("part.rated"),
+                        Measure.of(Unit.WATT),
+                        Part::ratedWatts,
+                        Part::withRatedWatts),
                 Columns.quantity(
                                 "ratedToCelsius",
-                                "Rated up to",
+                                Texts.text("part.ratedto"),
                                 Measure.of(Unit.CELSIUS),
                                 Part::ratedToCelsius,
                                 (part, value) -> part.withRatedToCelsius(below(value, part.zeroPowerCelsius())))
-                        .withHover(part -> "Up to this temperature of its mounting the rated power holds."),
+                        .withHover(part -> Texts.text("part.ratedto.hover")),
                 Columns.quantity(
                                 "zeroPowerCelsius",
-                                "No power at",
+                                Texts.text("part.zero"),
                                 Measure.of(Unit.CELSIUS),
                                 Part::zeroPowerCelsius,
                                 (part, value) -> part.withZeroPowerCelsius(above(value, part.ratedToCelsius())))
-                        .withHover(part -> "At this temperature the power allowed has fallen to nothing."),
+                        .withHover(part -> Texts.text("part.zero.hover")),
                 Columns.choice(
                                 "mounting",
-                                "Mounting",
+                                Texts.text("part.mounting"),
                                 List.of(Mounting.values()),
                                 Words::of,
                                 Part::mounting,
@@ -148,24 +153,24 @@ final class PartsPage implements SectionPage {
     }
 
     private static String resistanceHover(Part part) {
-        return Words.ohms(part.ohms()) + " \u00b1 " + Words.ohms(part.ohms() * part.toleranceRatio())
-                + " by its tolerance; as a uniform distribution that is \u00b1 "
-                + Words.ohms(Coverage.expanded(part.ohms() * part.toleranceRatio() / Math.sqrt(3))) + " ("
-                + Coverage.words() + ").";
+        return Texts.text(
+                "part.ohms.hover",
+                Words.ohms(part.ohms()),
+                Words.ohms(part.ohms() * part.toleranceRatio()),
+                Words.ohms(Coverage.expanded(part.ohms() * part.toleranceRatio() / Math.sqrt(3))),
+                Coverage.words());
     }
 
     private static double below(double value, double limit) {
         if (value >= limit) {
-            throw new IllegalArgumentException(
-                    "It must be below the temperature at which no power is left, " + Words.number(limit) + " \u00b0C.");
+            throw new IllegalArgumentException(Texts.text("part.ratedto.refused", Words.number(limit)));
         }
         return value;
     }
 
     private static double above(double value, double limit) {
         if (value <= limit) {
-            throw new IllegalArgumentException("It must be above the temperature up to which the rated power holds, "
-                    + Words.number(limit) + " \u00b0C.");
+            throw new IllegalArgumentException(Texts.text("part.zero.refused", Words.number(limit)));
         }
         return value;
     }

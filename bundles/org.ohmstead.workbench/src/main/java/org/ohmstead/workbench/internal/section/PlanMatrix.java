@@ -6,6 +6,7 @@ package org.ohmstead.workbench.internal.section;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.ohmstead.model.EndPoint;
@@ -90,14 +91,14 @@ record PlanMatrix(
 
     private static String freeId(Mode mode, String loadId, double volts, Stimulus stimulus, Set<String> taken) {
         String burst = stimulus instanceof Stimulus.ToneBurst ? "burst-" : "";
-        String id = burst + Words.of(mode) + "-" + loadId + "-" + voltsCode(volts);
+        String id = burst + mode.name().toLowerCase(Locale.ROOT) + "-" + loadId + "-" + voltsCode(volts);
         if (taken.contains(id)) {
             id += "-" + numberInId(stimulus.frequencyHz()) + "Hz";
         }
         return FreshIds.freeOf(id, taken);
     }
 
-    /** Ids are the same whatever decimal sign the user has chosen. */
+    /** Ids are the same whatever language and decimal sign the user has chosen. */
     private static String numberInId(double value) {
         return Numbers.withPoint(() -> Words.number(value));
     }

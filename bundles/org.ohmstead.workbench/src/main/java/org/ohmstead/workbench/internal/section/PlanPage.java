@@ -29,7 +29,7 @@ final class PlanPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Plan";
+        return Texts.text("plan.name");
     }
 
     @Override
@@ -49,15 +49,20 @@ final class PlanPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return Words.count(project.plan().size(), "step", "steps");
+        return Texts.counted("plan.summary", project.plan().size());
     }
 
     @Override
     public List<SectionItem> items(Project project) {
         List<SectionItem> items = new ArrayList<>();
         for (Step step : project.plan()) {
-            String hover = Words.of(step.mode()) + " into " + step.loadId() + " at " + Words.volts(step.supplyVolts())
-                    + ", " + Words.of(step.stimulus()) + ", to " + Words.of(step.endPoint());
+            String hover = Texts.text(
+                    "plan.step.hover",
+                    Words.of(step.mode()),
+                    step.loadId(),
+                    Words.volts(step.supplyVolts()),
+                    Words.of(step.stimulus()),
+                    Words.of(step.endPoint()));
             items.add(new SectionItem(step.id(), hover, "$.plan[" + items.size() + "]"));
         }
         return items;
@@ -69,14 +74,13 @@ final class PlanPage implements SectionPage {
         Composite head = new Composite(page.body(), SWT.NONE);
         Spacing.group(2).applyTo(head);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        page.heading(head, "Steps, in the order they are run");
-        Button toggle = Buttons.toggle(head, "plan.addsteps", "&Add steps\u2026");
+        page.heading(head, Texts.text("plan.heading"));
+        Button toggle = Buttons.toggle(head, "plan.addsteps", Texts.text("plan.addsteps"));
         Composite place = new Composite(page.body(), SWT.NONE);
         Spacing.group(1).applyTo(place);
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(place);
         place.setVisible(false);
-        toggle.setToolTipText(
-                "Adds every combination of modes, loads, supply volts and stimuli that the plan does not have yet.");
+        toggle.setToolTipText(Texts.text("plan.addsteps.hint"));
         page.add(new AddSteps(page, toggle, place));
         page.part(() -> {
             NoteLine caution = page.note(page.body(), "caution");
@@ -98,10 +102,10 @@ final class PlanPage implements SectionPage {
             return "";
         }
         long confirmed = low.stream().filter(Step::belowLowestLoadConfirmed).count();
-        String told = confirmed == low.size() ? "all confirmed" : confirmed + " confirmed";
-        return Words.count(low.size(), "step works", "steps work")
-                + " below the lowest load that the maker allows (" + told
-                + "). They may destroy the output stage or blow the fuses; leave out what you do not mean to risk.";
+        String told = confirmed == low.size()
+                ? Texts.text("plan.caution.all")
+                : Texts.text("plan.caution.some", Long.toString(confirmed));
+        return Texts.counted("plan.caution", low.size(), told);
     }
 
     /** The panel for adding steps, which is made when it is first wanted, and the button that opens it. */

@@ -24,26 +24,26 @@ final class PriceFields {
     private PriceFields() {}
 
     static void add(FormPage page, FormSection form) {
-        Field<OptionalDouble> amount = form.optionalQuantity("price", "&Price", Measure.named(""));
-        amount.setHint("What it cost, for the price of a watt; leave it empty when it is not known.");
+        Field<OptionalDouble> amount = form.optionalQuantity("price", Texts.text("price.amount"), Measure.named(""));
+        amount.setHint(Texts.text("price.amount.hint"));
         page.bind(
                 amount,
                 "$.amplifier.price.amount",
-                "Set amplifier " + PlaceWords.field("price.amount"),
+                Texts.edit("amplifier.price.amount"),
                 project -> known(project).stream().mapToDouble(Price::amount).findFirst(),
                 (project, value) -> withAmount(project, value, page.today()));
-        Field<String> currency = form.word("currency", "C&urrency");
-        currency.setHint("Three capital letters, for example EUR or USD.");
+        Field<String> currency = form.word("currency", Texts.text("price.currency"));
+        currency.setHint(Texts.text("price.currency.hint"));
         currency.check(text -> {
             if (!text.matches(CURRENCY)) {
-                throw new IllegalArgumentException("It must be three capital letters, for example EUR.");
+                throw new IllegalArgumentException(Texts.text("price.currency.refused"));
             }
         });
         bind(page, currency, "currency", USUAL, Price::currency, Price::withCurrency);
-        Field<Optional<LocalDate>> day = form.date("priceon", "Price o&f");
+        Field<Optional<LocalDate>> day = form.date("priceon", Texts.text("price.on"));
         day.check(value -> {
             if (value.isEmpty()) {
-                throw new IllegalArgumentException("It must be the day for which the price holds.");
+                throw new IllegalArgumentException(Texts.text("price.on.refused"));
             }
         });
         bind(
@@ -89,7 +89,7 @@ final class PriceFields {
         page.bind(
                 field,
                 "$.amplifier.price." + name,
-                "Set amplifier " + PlaceWords.field("price." + name),
+                Texts.edit("amplifier.price." + name),
                 project -> known(project).map(get).orElse(otherwise),
                 (project, value) -> project.withAmplifier(
                         project.amplifier().withPrice(known(project).map(present -> with.apply(present, value)))));

@@ -46,9 +46,10 @@ final class ProblemDetail extends Composite {
     /** Shows a problem, or how to see one. */
     void show(Optional<ProblemLine> line, Tones tones) {
         icon.setImage(line.map(shown -> Icons.of(shown.problem().severity())).orElse(null));
-        what.setText(line.map(shown -> shown.place() + ": " + shown.problem().what())
-                .orElse("Choose a problem to read all of it."));
-        remedy.setText(line.map(shown -> shown.problem().remedy()).orElse("Enter goes to its cause."));
+        what.setText(line.map(shown -> Texts.text(
+                        "problems.detail", shown.place(), shown.problem().what()))
+                .orElseGet(() -> Texts.text("problems.detail.none")));
+        remedy.setText(line.map(shown -> shown.problem().remedy()).orElseGet(() -> Texts.text("problems.detail.hint")));
         remedy.setForeground(tones.mutedText());
         what.setForeground(line.isPresent() ? tones.text() : tones.mutedText());
         icon.requestLayout();

@@ -21,25 +21,24 @@ import org.ohmstead.model.Severity;
 record ProblemLine(Problem problem, String place, int index) {
     /** The columns, in their order. */
     enum Column {
-        SEVERITY("Severity", 0, 15, Comparator.comparing(line -> line.problem().severity())),
-        WHAT("Problem", 40, 40, Comparator.comparing(line -> line.problem().what(), String.CASE_INSENSITIVE_ORDER)),
-        PLACE("Where", 20, 24, Comparator.comparing(ProblemLine::place, String.CASE_INSENSITIVE_ORDER)),
-        REMEDY("Remedy", 32, 30, Comparator.comparing(line -> line.problem().remedy(), String.CASE_INSENSITIVE_ORDER));
+        SEVERITY(0, 15, Comparator.comparing(line -> line.problem().severity())),
+        WHAT(40, 40, Comparator.comparing(line -> line.problem().what(), String.CASE_INSENSITIVE_ORDER)),
+        PLACE(20, 24, Comparator.comparing(ProblemLine::place, String.CASE_INSENSITIVE_ORDER)),
+        REMEDY(32, 30, Comparator.comparing(line -> line.problem().remedy(), String.CASE_INSENSITIVE_ORDER));
 
-        private final String title;
         private final int weight;
         private final int leastChars;
         private final Comparator<ProblemLine> order;
 
-        Column(String title, int weight, int leastChars, Comparator<ProblemLine> order) {
-            this.title = title;
+        Column(int weight, int leastChars, Comparator<ProblemLine> order) {
+
             this.weight = weight;
             this.leastChars = leastChars;
             this.order = order;
         }
 
         String title() {
-            return title;
+            return Texts.text("problems.column." + name());
         }
 
         /** Returns its share of the width that is left. */
@@ -92,7 +91,7 @@ record ProblemLine(Problem problem, String place, int index) {
     /** Returns "2 errors, 3 warnings"; "No problems found." when there are none. */
     static String counted(List<Problem> problems) {
         if (problems.isEmpty()) {
-            return "No problems found.";
+            return Texts.text("problems.none");
         }
         return List.of(Severity.values()).stream()
                 .map(severity -> counted(problems, severity))
@@ -104,7 +103,6 @@ record ProblemLine(Problem problem, String place, int index) {
         long count = problems.stream()
                 .filter(problem -> problem.severity() == severity)
                 .count();
-        String one = severity.name().toLowerCase(Locale.ROOT);
-        return count == 0 ? "" : Words.count((int) count, one, one + "s");
+        return count == 0 ? "" : Texts.counted("problems.count." + severity, (int) count);
     }
 }

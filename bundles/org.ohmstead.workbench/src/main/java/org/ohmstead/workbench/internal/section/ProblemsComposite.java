@@ -82,18 +82,18 @@ public final class ProblemsComposite extends Composite implements DeskListener {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(count);
         severity = Ids.name(new Combo(bar, SWT.READ_ONLY | SWT.DROP_DOWN), "problems.severity");
-        severity.setItems("All severities", "Errors only", "Warnings only", "Notes only");
+        severity.setItems(severityChoices());
         severity.select(0);
-        severity.setToolTipText("Which problems to show.");
+        severity.setToolTipText(Texts.text("problems.severity.hint"));
         filter = Ids.name(new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), "problems.filter");
-        filter.setMessage("Filter");
-        filter.setToolTipText("Shows the problems that hold all of these words.");
+        filter.setMessage(Texts.text("problems.filter"));
+        filter.setToolTipText(Texts.text("problems.filter.hint"));
         GridDataFactory.swtDefaults().hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(filter);
-        goToButton = Buttons.push(bar, "problems.goto", "&Go to");
-        goToButton.setToolTipText("Goes to the cause of the chosen problem (Enter).");
+        goToButton = Buttons.push(bar, "problems.goto", Texts.text("problems.goto"));
+        goToButton.setToolTipText(Texts.text("problems.goto.hint"));
         goToButton.setEnabled(false);
-        Button again = Buttons.push(bar, "problems.check", "&Check again");
-        again.setToolTipText("Checks the whole project anew (F5).");
+        Button again = Buttons.push(bar, "problems.check", Texts.text("problems.check"));
+        again.setToolTipText(Texts.text("problems.check.hint"));
         stack = new Composite(this, SWT.NONE);
         stack.setLayout(new StackLayout());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
@@ -107,6 +107,12 @@ public final class ProblemsComposite extends Composite implements DeskListener {
             GridDataFactory.fillDefaults().grab(true, false).applyTo(detail);
         });
         building.add(() -> start(again));
+    }
+
+    private static String[] severityChoices() {
+        List<String> choices = new ArrayList<>(List.of(Texts.text("problems.severity.all")));
+        SEVERITIES.forEach(each -> choices.add(Texts.text("problems.severity." + each)));
+        return choices.toArray(String[]::new);
     }
 
     /** Shows the problems when there is where to show them. */
@@ -272,22 +278,22 @@ public final class ProblemsComposite extends Composite implements DeskListener {
 
     private void showCount(List<Problem> problems) {
         String all = desk.session().isEmpty() && problems.isEmpty() ? "" : ProblemLine.counted(problems);
-        count.setText(shown.size() == problems.size() ? all : shown.size() + " of " + problems.size() + " shown");
+        count.setText(
+                shown.size() == problems.size()
+                        ? all
+                        : Texts.text(
+                                "problems.count.shown",
+                                Integer.toString(shown.size()),
+                                Integer.toString(problems.size())));
     }
 
     private void showTop(List<Problem> problems) {
         if (desk.session().isEmpty() && problems.isEmpty()) {
-            empty.show(
-                    Optional.empty(),
-                    "No project is open.",
-                    "Open a project; what is wrong or risky in it is listed here.");
+            empty.show(Optional.empty(), Texts.text("problems.closed"), Texts.text("problems.closed.hint"));
         } else if (problems.isEmpty()) {
-            empty.show(
-                    Optional.of("ok"),
-                    "No problems found.",
-                    "The project is checked after every change; F5 checks it now.");
+            empty.show(Optional.of("ok"), Texts.text("problems.none"), Texts.text("problems.none.hint"));
         } else if (shown.isEmpty()) {
-            empty.show(Optional.empty(), "No problem matches.", "Take words out of the filter or show all severities.");
+            empty.show(Optional.empty(), Texts.text("problems.filtered"), Texts.text("problems.filtered.hint"));
         }
         ((StackLayout) stack.getLayout()).topControl = shown.isEmpty() ? empty : filled;
         stack.layout();

@@ -20,20 +20,19 @@ final class RepeatabilityFields {
     private RepeatabilityFields() {}
 
     static void add(FormPage page, FormSection form) {
-        Field<OptionalDouble> ratio = form.optionalQuantity("repeatability", "&Repeatability", Measure.percentOfOne());
-        ratio.setHint(
-                "Standard deviation of a single power that is found again and again, as a share of it; leave it empty"
-                        + " when it was not studied.");
+        Field<OptionalDouble> ratio =
+                form.optionalQuantity("repeatability", Texts.text("repeatability.ratio"), Measure.percentOfOne());
+        ratio.setHint(Texts.text("repeatability.ratio.hint"));
         page.bind(
                 ratio,
                 "$.bench.repeatability.ratio",
-                "Set bench " + PlaceWords.field("repeatability.ratio"),
+                Texts.edit("bench.repeatability.ratio"),
                 project -> found(project).stream()
                         .mapToDouble(Repeatability::ratio)
                         .findFirst(),
                 RepeatabilityFields::withRatio);
-        Field<Double> freedom = form.quantity("freedom", "Degrees of &freedom", Measure.named(""));
-        freedom.setHint("Of that standard deviation: one less than the number of powers.");
+        Field<Double> freedom = form.quantity("freedom", Texts.text("repeatability.freedom"), Measure.named(""));
+        freedom.setHint(Texts.text("repeatability.freedom.hint"));
         bind(
                 page,
                 freedom,
@@ -41,7 +40,7 @@ final class RepeatabilityFields {
                 USUAL_FREEDOM,
                 Repeatability::degreesOfFreedom,
                 Repeatability::withDegreesOfFreedom);
-        Field<String> origin = form.text("origin", "Ho&w it was found");
+        Field<String> origin = form.text("origin", Texts.text("repeatability.origin"));
         bind(page, origin, "origin", "", Repeatability::origin, Repeatability::withOrigin);
         page.add(project -> {
             freedom.setVisible(found(project).isPresent());
@@ -72,7 +71,7 @@ final class RepeatabilityFields {
         page.bind(
                 field,
                 "$.bench.repeatability." + name,
-                "Set bench " + PlaceWords.field("repeatability." + name),
+                Texts.edit("bench.repeatability." + name),
                 project -> found(project).map(get).orElse(otherwise),
                 (project, value) -> project.withBench(
                         project.bench().withRepeatability(found(project).map(present -> with.apply(present, value)))));

@@ -23,8 +23,7 @@ final class RowIds {
         Set<String> doubleBefore = doubles(before, id);
         for (String each : doubles(after, id)) {
             if (!doubleBefore.contains(each)) {
-                throw new IllegalArgumentException(
-                        "The id \"" + each + "\" is taken by another row. Give this one an id of its own.");
+                throw new IllegalArgumentException(Texts.text("table.id.taken", each));
             }
         }
     }

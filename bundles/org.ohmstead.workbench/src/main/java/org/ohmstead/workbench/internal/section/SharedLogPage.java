@@ -33,7 +33,7 @@ final class SharedLogPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Shared log";
+        return Texts.text("sharedlog.name");
     }
 
     @Override
@@ -54,8 +54,8 @@ final class SharedLogPage implements SectionPage {
     @Override
     public String summary(Project project) {
         return project.sharedLog()
-                .map(shared -> shared.host().isBlank() ? "no server yet" : shared.host())
-                .orElse("none");
+                .map(shared -> shared.host().isBlank() ? Texts.text("sharedlog.summary.hostless") : shared.host())
+                .orElseGet(() -> Texts.text("sharedlog.summary.none"));
     }
 
     @Override
@@ -71,50 +71,41 @@ final class SharedLogPage implements SectionPage {
         Composite top = new Composite(page.body(), SWT.NONE);
         top.setLayout(new FlowColumns(LEAST_WIDTH, 2));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-        page.part(() -> use(page, new FormSection(top, "sharedlog", "Shared log of the laboratory")));
-        page.part(() -> place(page, new FormSection(top, "sharedlog.place", "Database")));
+        page.part(() -> use(page, new FormSection(top, "sharedlog", Texts.text("sharedlog.heading"))));
+        page.part(() -> place(page, new FormSection(top, "sharedlog.place", Texts.text("sharedlog.place"))));
         return page.start();
     }
 
     private static String caution(Project project) {
-        return project.sharedLog().isEmpty()
-                ? ""
-                : "Never write a user name or a password here: a project is copied and sent about. They come from the"
-                        + " environment (OHMSTEAD_LOG_USER, OHMSTEAD_LOG_PASSWORD) or from a password file"
-                        + " (OHMSTEAD_LOG_PASSFILE).";
+        return project.sharedLog().isEmpty() ? "" : Texts.text("sharedlog.caution");
     }
 
     private static void use(FormPage page, FormSection form) {
-        Field<Boolean> used = form.check("used", "&Hand entries over");
+        Field<Boolean> used = form.check("used", Texts.text("sharedlog.used"));
         page.bind(
                 used,
                 "$.sharedLog",
-                "Set shared log",
+                Texts.edit("sharedlog"),
                 project -> project.sharedLog().isPresent(),
                 (project, value) -> project.withSharedLog(
                         value ? Optional.of(FRESH.withBench(project.bench().place())) : Optional.empty()));
-        form.note(
-                "Every bench keeps its own log and works on without the network. With a shared log its entries are handed"
-                        + " over to a PostgreSQL database that several benches use; what could not be handed over follows later,"
-                        + " each entry once.");
-        form.note("The connection is encrypted unless the server is this computer.");
+        form.note(Texts.text("sharedlog.note"));
+        form.note(Texts.text("sharedlog.note.encrypted"));
     }
 
     private static void place(FormPage page, FormSection form) {
-        Field<String> host = form.text("host", "&Server");
-        host.setHint("Name or address of the computer, for example lab.example.org.");
+        Field<String> host = form.text("host", Texts.text("sharedlog.host"));
+        host.setHint(Texts.text("sharedlog.host.hint"));
         bind(page, host, "host", SharedLog::host, SharedLog::withHost);
-        Field<Integer> port = form.integer("port", "&Port", 1, MOST_PORT);
+        Field<Integer> port = form.integer("port", Texts.text("sharedlog.port"), 1, MOST_PORT);
         bind(page, port, "port", SharedLog::port, SharedLog::withPort);
-        Field<String> database = form.text("database", "&Database");
+        Field<String> database = form.text("database", Texts.text("sharedlog.database"));
         bind(page, database, "database", SharedLog::database, SharedLog::withDatabase);
-        Field<String> bench = form.text("bench", "&Name of this bench");
-        bench.setHint("Under this name its entries stand in the shared log; each bench has its own.");
+        Field<String> bench = form.text("bench", Texts.text("sharedlog.bench"));
+        bench.setHint(Texts.text("sharedlog.bench.hint"));
         bind(page, bench, "bench", SharedLog::bench, SharedLog::withBench);
-        Field<String> certificate = form.text("certificate", "&Certificate file");
-        certificate.setHint(
-                "A file with the certificate that the server's own must be signed by; leave it empty for those"
-                        + " that this computer trusts.");
+        Field<String> certificate = form.text("certificate", Texts.text("sharedlog.certificate"));
+        certificate.setHint(Texts.text("sharedlog.certificate.hint"));
         bind(page, certificate, "certificateFile", SharedLog::certificateFile, SharedLog::withCertificateFile);
         page.add(project -> form.setVisible(project.sharedLog().isPresent()));
     }
@@ -128,7 +119,7 @@ final class SharedLogPage implements SectionPage {
         page.bind(
                 field,
                 "$.sharedLog." + name,
-                "Set shared log " + PlaceWords.field(name),
+                Texts.edit("sharedlog." + name),
                 project -> get.apply(project.sharedLog().orElse(FRESH)),
                 (project, value) ->
                         project.withSharedLog(project.sharedLog().map(shared -> with.apply(shared, value))));

@@ -31,7 +31,7 @@ final class SheetPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Results sheet";
+        return Texts.text("sheet.name");
     }
 
     @Override
@@ -51,7 +51,7 @@ final class SheetPage implements SectionPage {
 
     @Override
     public String summary(Project project) {
-        return Words.percent(project.sheet().confidence()) + " confidence";
+        return Texts.text("sheet.summary", Words.percent(project.sheet().confidence()));
     }
 
     @Override
@@ -68,41 +68,46 @@ final class SheetPage implements SectionPage {
         page.part(() -> head(page, top));
         page.part(() -> verdicts(page, top));
         LayoutFields layout = new LayoutFields(page);
-        page.part(() -> layout.addLook(new FormSection(top, "sheet.look", layout.text("layout.heading")), desk));
-        page.part(() -> layout.addComparison(new FormSection(top, "sheet.compare", layout.text("compare.heading"))));
+        page.part(() -> layout.addLook(new FormSection(top, "sheet.look", Texts.text("layout.heading")), desk));
+        page.part(() -> layout.addComparison(new FormSection(top, "sheet.compare", Texts.text("compare.heading"))));
         return page.start();
     }
 
     private static void head(FormPage page, Composite top) {
-        FormSection head = new FormSection(top, "sheet", "Head of the sheet");
-        Field<String> title = head.requiredText("title", "&Title of the project");
-        page.bind(title, "$.title", "Set project title", Project::title, Project::withTitle);
+        FormSection head = new FormSection(top, "sheet", Texts.text("sheet.heading"));
+        Field<String> title = head.requiredText("title", Texts.text("sheet.title"));
+        page.bind(title, "$.title", Texts.edit("project.title"), Project::title, Project::withTitle);
         bind(
                 page,
-                head.text("laboratory", "&Laboratory"),
+                head.text("laboratory", Texts.text("sheet.laboratory")),
                 "laboratory",
                 SheetSettings::laboratory,
                 SheetSettings::withLaboratory);
         new LayoutFields(page).addHead(head);
         bind(
                 page,
-                head.text("preparedby", "&Prepared by"),
+                head.text("preparedby", Texts.text("sheet.preparedby")),
                 "preparedBy",
                 SheetSettings::preparedBy,
                 SheetSettings::withPreparedBy);
-        bind(page, head.lines("remarks", "&Remarks"), "remarks", SheetSettings::remarks, SheetSettings::withRemarks);
+        bind(
+                page,
+                head.lines("remarks", Texts.text("sheet.remarks")),
+                "remarks",
+                SheetSettings::remarks,
+                SheetSettings::withRemarks);
     }
 
     private static void verdicts(FormPage page, Composite top) {
-        FormSection verdicts = new FormSection(top, "sheet.verdicts", "Verdicts");
-        Field<Double> confidence = verdicts.percent("confidence", "&Confidence");
+        FormSection verdicts = new FormSection(top, "sheet.verdicts", Texts.text("sheet.verdicts"));
+        Field<Double> confidence = verdicts.percent("confidence", Texts.text("sheet.confidence"));
         confidence.check(value -> {
             if (value < LEAST_CONFIDENCE || value > MOST_CONFIDENCE) {
-                throw new IllegalArgumentException("It must lie between 50 % and 99.99 %; 95 % is usual.");
+                throw new IllegalArgumentException(Texts.text("sheet.confidence.refused"));
             }
         });
         bind(page, confidence, "confidence", SheetSettings::confidence, SheetSettings::withConfidence);
-        verdicts.note("Intervals on the sheet cover the true value with this probability.");
+        verdicts.note(Texts.text("sheet.confidence.note"));
         VerdictFields.add(page, verdicts);
     }
 
@@ -115,7 +120,7 @@ final class SheetPage implements SectionPage {
         page.bind(
                 field,
                 "$.sheet." + name,
-                "Set sheet " + PlaceWords.field(name),
+                Texts.edit("sheet." + name),
                 project -> get.apply(project.sheet()),
                 (project, value) -> project.withSheet(with.apply(project.sheet(), value)));
     }

@@ -23,46 +23,42 @@ final class StabilityColumns {
         return List.of(
                 column(
                                 "certificateExpandedRatio",
-                                "Certificate \u00b1",
+                                Texts.text("stability.certificate"),
                                 Measure.percentOfOne(),
                                 MeterStability::certificateExpandedRatio,
                                 MeterStability::withCertificateExpandedRatio)
-                        .withHover(meter ->
-                                "The expanded uncertainty that its calibration certificate states, as a share of"
-                                        + " the indication; 0 when the specification already contains it."),
+                        .withHover(meter -> Texts.text("stability.certificate.hover")),
                 column(
                                 "certificateCoverageFactor",
-                                "Its k",
+                                Texts.text("stability.factor"),
                                 Measure.named(""),
                                 MeterStability::certificateCoverageFactor,
                                 MeterStability::withCertificateCoverageFactor)
-                        .withHover(meter -> "The coverage factor that the certificate states, usually 2."),
+                        .withHover(meter -> Texts.text("stability.factor.hover")),
                 column(
                                 "driftRatioPerYear",
-                                "Drift a year",
+                                Texts.text("stability.drift"),
                                 Measure.percentOfOne(),
                                 MeterStability::driftRatioPerYear,
                                 MeterStability::withDriftRatioPerYear)
-                        .withHover(meter ->
-                                "How far it may drift in a year since its calibration; 0 when the specification"
-                                        + " already contains it."),
+                        .withHover(meter -> Texts.text("stability.drift.hover")),
                 column(
                                 "temperatureRatioPerKelvin",
-                                "Temperature",
+                                Texts.text("stability.temperature"),
                                 PPM_PER_KELVIN,
                                 MeterStability::temperatureRatioPerKelvin,
                                 MeterStability::withTemperatureRatioPerKelvin)
                         .withHover(StabilityColumns::temperature),
                 column(
                                 "fromCelsius",
-                                "Holds from",
+                                Texts.text("stability.from"),
                                 Measure.of(Unit.CELSIUS),
                                 MeterStability::fromCelsius,
                                 (stability, value) -> stability.withFromCelsius(below(value, stability.toCelsius())))
                         .withHover(StabilityColumns::temperature),
                 column(
                                 "toCelsius",
-                                "Holds to",
+                                Texts.text("stability.to"),
                                 Measure.of(Unit.CELSIUS),
                                 MeterStability::toCelsius,
                                 (stability, value) -> stability.withToCelsius(above(value, stability.fromCelsius())))
@@ -85,25 +81,23 @@ final class StabilityColumns {
 
     private static String temperature(Meter meter) {
         MeterStability stability = meter.stability();
-        return "From " + Words.number(stability.fromCelsius()) + " to " + Words.number(stability.toCelsius())
-                + " \u00b0C its specification holds by itself. For each kelvin outside it may be off by another "
-                + PPM_PER_KELVIN.shownWithUnit(stability.temperatureRatioPerKelvin()) + ".";
+        return Texts.text(
+                "stability.temperature.hover",
+                Words.number(stability.fromCelsius()),
+                Words.number(stability.toCelsius()),
+                PPM_PER_KELVIN.shownWithUnit(stability.temperatureRatioPerKelvin()));
     }
 
     private static double below(double value, double limit) {
         if (value > limit) {
-            throw new IllegalArgumentException(
-                    "It must not be above the temperature up to which the specification holds, " + Words.number(limit)
-                            + " \u00b0C.");
+            throw new IllegalArgumentException(Texts.text("stability.from.refused", Words.number(limit)));
         }
         return value;
     }
 
     private static double above(double value, double limit) {
         if (value < limit) {
-            throw new IllegalArgumentException(
-                    "It must not be below the temperature from which the specification holds, " + Words.number(limit)
-                            + " \u00b0C.");
+            throw new IllegalArgumentException(Texts.text("stability.to.refused", Words.number(limit)));
         }
         return value;
     }

@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
@@ -43,19 +44,9 @@ final class StepTable {
 
     /** What ends the search, without its numbers. */
     enum EndKind {
-        DISTORTION_LIMIT("distortion limit"),
-        CLIPPING_ONSET("clipping onset"),
-        FIXED_LEVEL("fixed level");
-
-        private final String words;
-
-        EndKind(String words) {
-            this.words = words;
-        }
-
-        String words() {
-            return words;
-        }
+        DISTORTION_LIMIT,
+        CLIPPING_ONSET,
+        FIXED_LEVEL;
 
         static EndKind of(EndPoint endPoint) {
             if (endPoint instanceof EndPoint.DistortionLimit) {
@@ -74,7 +65,8 @@ final class StepTable {
     }
 
     static TableSpec<Step> spec(Supplier<Optional<Project>> project) {
-        return TableSpec.of("steps", "step", "steps", columns(project))
+        return TableSpec.of("steps", Texts.text("table.step"), Texts.text("table.steps"), columns(project))
+                .withEditNames(Texts.edits("step"))
                 .withNewRow(rows -> newStep(rows, project.get()))
                 .withDuplicate((step, rows) -> step.withId(
                         FreshIds.freeOf(step.id(), rows.stream().map(Step::id).toList())))
@@ -98,12 +90,19 @@ final class StepTable {
 
     private static List<Column<Step>> whatIsConnected(Supplier<Optional<Project>> project) {
         return List.of(
-                Columns.requiredText("id", "Id", Step::id, Step::withId).withWidth(24),
-                Columns.choice("mode", "Mode", List.of(Mode.values()), Words::of, Step::mode, Step::withMode)
+                Columns.requiredText("id", Texts.text("table.id"), Step::id, Step::withId)
+                        .withWidth(24),
+                Columns.choice(
+                                "mode",
+                                Texts.text("step.mode"),
+                                List.of(Mode.values()),
+                                Words::of,
+                                Step::mode,
+                                Step::withMode)
                         .withWidth(10),
                 Columns.choiceFrom(
                                 "loadId",
-                                "Load",
+                                Texts.text("step.load"),
                                 (Step step) -> loadIds(project.get()),
                                 id -> id,
                                 Step::loadId,
@@ -111,14 +110,18 @@ final class StepTable {
                         .withWidth(12),
                 lowLoad(project),
                 Columns.quantity(
-                        "supplyVolts", "Supply", Measure.of(Unit.VOLT), Step::supplyVolts, Step::withSupplyVolts));
+                        "supplyVolts",
+                        Texts.text("step.supply"),
+                        Measure.of(Unit.VOLT),
+                        Step::supplyVolts,
+                        Step::withSupplyVolts));
     }
 
     private static List<Column<Step>> stimulusColumns() {
         return List.of(
                 Columns.<Step, PowerKind>choice(
                                 "stimulus.kind",
-                                "Stimulus",
+                                Texts.text("step.stimulus"),
                                 List.of(PowerKind.values()),
                                 Words::of,
                                 step -> step.stimulus().powerKind(),
@@ -126,25 +129,25 @@ final class StepTable {
                         .withWidth(13),
                 Columns.quantity(
                         "stimulus.frequencyHz",
-                        "Tone",
+                        Texts.text("step.tone"),
                         Measure.of(Unit.HERTZ),
                         step -> step.stimulus().frequencyHz(),
                         (step, value) -> step.withStimulus(step.stimulus().withFrequencyHz(value))),
                 burst(
                         "stimulus.onSeconds",
-                        "Burst",
+                        Texts.text("step.burst"),
                         Measure.milli(Unit.SECOND),
                         Stimulus.ToneBurst::onSeconds,
                         StepTable::withOn),
                 burst(
                         "stimulus.periodSeconds",
-                        "Every",
+                        Texts.text("step.every"),
                         Measure.milli(Unit.SECOND),
                         Stimulus.ToneBurst::periodSeconds,
                         StepTable::withPeriod),
                 burst(
                         "stimulus.lowLevelDb",
-                        "Between",
+                        Texts.text("step.between"),
                         Measure.of(Unit.DECIBEL),
                         Stimulus.ToneBurst::lowLevelDb,
                         StepTable::withLowLevel));
@@ -154,20 +157,20 @@ final class StepTable {
         return List.of(
                 Columns.<Step, EndKind>choice(
                                 "endPoint.kind",
-                                "End point",
+                                Texts.text("step.end"),
                                 List.of(EndKind.values()),
-                                EndKind::words,
+                                Words::of,
                                 step -> EndKind.of(step.endPoint()),
                                 StepTable::withEndKind)
                         .withWidth(17),
-                endNumber("endPoint.ratio", "Limit", Measure.percentOfOne()),
-                endNumber("endPoint.driveDb", "Level", Measure.of(Unit.DECIBEL)),
-                Columns.<Step, String>choiceFrom(
+                endNumber("endPoint.ratio", Texts.text("step.limit"), Measure.percentOfOne()),
+                endNumber("endPoint.driveDb", Texts.text("step.level"), Measure.of(Unit.DECIBEL)),
+                Columns.<Step, Optional<DistortionMeasure>>choiceFrom(
                                 "endPoint.measure",
-                                "Of",
-                                StepTable::measureWords,
-                                word -> word,
-                                StepTable::measureWord,
+                                Texts.text("step.measure"),
+                                StepTable::measures,
+                                measure -> measure.map(Words::of).orElse(NONE),
+                                StepTable::measure,
                                 StepTable::withMeasure)
                         .withWidth(10));
     }
@@ -180,21 +183,18 @@ final class StepTable {
     private static Column<Step> lowLoad(Supplier<Optional<Project>> project) {
         return Columns.<Step>check(
                         "belowLowestLoadConfirmed",
-                        "Low load",
+                        Texts.text("step.low"),
                         Step::belowLowestLoadConfirmed,
                         Step::withBelowLowestLoadConfirmed)
                 .withWidth(11)
                 .withShown(step -> isLow(project, step) || step.belowLowestLoadConfirmed()
-                        ? step.belowLowestLoadConfirmed() ? CellEdit.YES : CellEdit.NO
+                        ? step.belowLowestLoadConfirmed() ? CellEdit.yes() : CellEdit.no()
                         : NONE)
                 .withProblem(step -> isLow(project, step) && step.belowLowestLoadConfirmed()
-                        ? Optional.of(new Mark(
-                                Severity.NOTE, "Confirmed: works below the lowest load that the maker allows."))
+                        ? Optional.of(new Mark(Severity.NOTE, Texts.text("step.low.confirmed")))
                         : Optional.empty())
-                .withHover(step -> isLow(project, step)
-                        ? "This load is below the lowest that the maker allows and may destroy the output stage. Confirm only"
-                                + " what you mean to risk."
-                        : "The load is one that the maker allows; nothing to confirm.");
+                .withHover(
+                        step -> isLow(project, step) ? Texts.text("step.low.hover") : Texts.text("step.low.allowed"));
     }
 
     private static boolean isLow(Supplier<Optional<Project>> project, Step step) {
@@ -218,29 +218,26 @@ final class StepTable {
         return EndKind.of(step.endPoint()) == kind ? step : step.withEndPoint(kind.usual());
     }
 
-    private static List<String> measureWords(Step step) {
+    private static List<Optional<DistortionMeasure>> measures(Step step) {
         return step.endPoint() instanceof EndPoint.DistortionLimit
-                ? List.of(DistortionMeasure.values()).stream().map(Words::of).toList()
-                : List.of(NONE);
+                ? Stream.of(DistortionMeasure.values()).map(Optional::of).toList()
+                : List.of(Optional.empty());
     }
 
-    private static String measureWord(Step step) {
-        return step.endPoint() instanceof EndPoint.DistortionLimit limit ? Words.of(limit.measure()) : NONE;
+    private static Optional<DistortionMeasure> measure(Step step) {
+        return step.endPoint() instanceof EndPoint.DistortionLimit limit
+                ? Optional.of(limit.measure())
+                : Optional.empty();
     }
 
-    private static Step withMeasure(Step step, String word) {
-        if (word.equals(NONE)) {
+    private static Step withMeasure(Step step, Optional<DistortionMeasure> measure) {
+        if (measure.isEmpty()) {
             return step;
         }
-        DistortionMeasure measure = List.of(DistortionMeasure.values()).stream()
-                .filter(each -> Words.of(each).equals(word))
-                .findFirst()
-                .orElseThrow();
         if (step.endPoint() instanceof EndPoint.DistortionLimit limit) {
-            return step.withEndPoint(new EndPoint.DistortionLimit(limit.ratio(), measure));
+            return step.withEndPoint(new EndPoint.DistortionLimit(limit.ratio(), measure.get()));
         }
-        throw new IllegalArgumentException(
-                "Only a distortion limit is about a distortion. Choose it as the end point first.");
+        throw new IllegalArgumentException(Texts.text("step.measure.only"));
     }
 
     private static Column<Step> endNumber(String id, String header, Measure measure) {
@@ -255,11 +252,8 @@ final class StepTable {
             if (!ratio && step.endPoint() instanceof EndPoint.FixedLevel && value.isPresent()) {
                 return step.withEndPoint(new EndPoint.FixedLevel(value.getAsDouble()));
             }
-            String needed = (ratio ? EndKind.DISTORTION_LIMIT : EndKind.FIXED_LEVEL).words();
-            throw new IllegalArgumentException(
-                    value.isPresent()
-                            ? "Only a " + needed + " has this number. Choose it as the end point first."
-                            : "A " + needed + " needs this number.");
+            String needed = ratio ? "step.limit" : "step.level";
+            throw new IllegalArgumentException(Texts.text(needed + (value.isPresent() ? ".only" : ".needed")));
         });
     }
 
@@ -290,35 +284,34 @@ final class StepTable {
                         : OptionalDouble.empty(),
                 (step, value) -> {
                     if (step.stimulus() instanceof Stimulus.ToneBurst burst) {
-                        double given = value.orElseThrow(
-                                () -> new IllegalArgumentException("A burst needs this number; it must not be empty."));
+                        double given =
+                                value.orElseThrow(() -> new IllegalArgumentException(Texts.text("step.burst.needed")));
                         return step.withStimulus(with.apply(burst, given));
                     }
                     if (value.isEmpty()) {
                         return step;
                     }
-                    throw new IllegalArgumentException(
-                            "Only a burst has this number. Choose burst as the stimulus first.");
+                    throw new IllegalArgumentException(Texts.text("step.burst.only"));
                 });
     }
 
     private static Stimulus.ToneBurst withOn(Stimulus.ToneBurst burst, double onSeconds) {
         if (onSeconds >= burst.periodSeconds()) {
-            throw new IllegalArgumentException("It must be shorter than the time from burst to burst.");
+            throw new IllegalArgumentException(Texts.text("step.burst.long"));
         }
         return burst.withOnSeconds(onSeconds);
     }
 
     private static Stimulus.ToneBurst withPeriod(Stimulus.ToneBurst burst, double periodSeconds) {
         if (periodSeconds <= burst.onSeconds()) {
-            throw new IllegalArgumentException("It must be longer than the burst itself.");
+            throw new IllegalArgumentException(Texts.text("step.every.short"));
         }
         return burst.withPeriodSeconds(periodSeconds);
     }
 
     private static Stimulus.ToneBurst withLowLevel(Stimulus.ToneBurst burst, double levelDb) {
         if (levelDb > 0 || levelDb < LEAST_LEVEL_DB) {
-            throw new IllegalArgumentException("It must lie between -200 dB and 0 dB.");
+            throw new IllegalArgumentException(Texts.text("step.between.refused"));
         }
         return burst.withLowLevelDb(levelDb);
     }

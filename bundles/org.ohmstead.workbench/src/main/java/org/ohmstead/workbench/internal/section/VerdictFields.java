@@ -23,25 +23,25 @@ final class VerdictFields {
     private VerdictFields() {}
 
     static void add(FormPage page, FormSection form) {
-        Field<Optional<VerdictKind>> kind = form.choice("rule", "&Rule", kinds(), VerdictFields::name);
+        Field<Optional<VerdictKind>> kind = form.choice("rule", Texts.text("rule.kind"), kinds(), VerdictFields::name);
         page.bind(
                 kind,
                 "$.sheet.verdictRule.kind",
-                "Set sheet " + PlaceWords.field("verdictRule.kind"),
+                Texts.edit("sheet.verdictRule.kind"),
                 project -> project.sheet().verdictRule().map(VerdictRule::kind),
                 (project, value) ->
                         with(project, value.map(chosen -> usual(project).withKind(chosen))));
-        Field<Double> risk = form.percent("risk", "Ris&k");
-        risk.setHint("The highest chance that the guarded verdict is wrong; 5 % is usual.");
+        Field<Double> risk = form.percent("risk", Texts.text("rule.risk"));
+        risk.setHint(Texts.text("rule.risk.hint"));
         risk.check(value -> {
             if (value <= 0 || value > MOST_RISK) {
-                throw new IllegalArgumentException("It must be above 0 % and at most 50 %; 5 % is usual.");
+                throw new IllegalArgumentException(Texts.text("rule.risk.refused"));
             }
         });
         page.bind(
                 risk,
                 "$.sheet.verdictRule.riskRatio",
-                "Set sheet " + PlaceWords.field("verdictRule.riskRatio"),
+                Texts.edit("sheet.verdictRule.riskRatio"),
                 project -> usual(project).riskRatio(),
                 (project, value) -> with(project, Optional.of(usual(project).withRiskRatio(value))));
         Label words = Ids.name(form.note(""), form.id() + ".words");
@@ -65,7 +65,7 @@ final class VerdictFields {
     }
 
     private static String name(Optional<VerdictKind> kind) {
-        return kind.map(Words::of).orElse("as the confidence says");
+        return kind.map(Words::of).orElseGet(() -> Texts.text("rule.kind.usual"));
     }
 
     /** The risk that the confidence leaves is rounded: 1 - 0.95 is 0.05 and a little. */
@@ -83,18 +83,7 @@ final class VerdictFields {
 
     /** Returns what a rule means, and which risk it leaves to whom (JCGM 106, clause 8). */
     static String inWords(VerdictRule rule) {
-        String risk = Words.percent(rule.riskRatio());
-        return switch (rule.kind()) {
-            case SIMPLE_ACCEPTANCE -> "A rating is met where the measured value reaches it, and falls short where it does"
-                    + " not; the uncertainty plays no part. Close to the rating a verdict is wrong with a chance of up to"
-                    + " 50 %, to either side.";
-            case GUARDED_ACCEPTANCE -> "A rating is met only where the measured value lies above it by a guard band. What is"
-                    + " called met falls short in truth with a chance of at most " + risk
-                    + ", and the other way round; between the two guard bands the verdict is undecided.";
-            case GUARDED_REJECTION -> "A rating falls short only where the measured value lies below it by a guard band."
-                    + " What is said to fall short is met in truth with a chance of at most " + risk
-                    + "; what is called met may fall short with a chance of up to "
-                    + Words.percent(1 - rule.riskRatio()) + ".";
-        };
+        return Texts.text(
+                "rule.words." + rule.kind(), Words.percent(rule.riskRatio()), Words.percent(1 - rule.riskRatio()));
     }
 }

@@ -3,7 +3,6 @@
 
 package org.ohmstead.workbench.internal.section;
 
-import java.util.Locale;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.MeterQuantity;
@@ -22,46 +21,31 @@ final class Words {
     private Words() {}
 
     static String of(Mode mode) {
-        return mode.name().toLowerCase(Locale.ROOT);
+        return Texts.text("mode." + mode);
     }
 
     static String of(PowerKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT);
+        return Texts.text("power." + kind);
     }
 
     static String of(SupplyType type) {
-        return switch (type) {
-            case UNREGULATED -> "unregulated";
-            case REGULATED -> "regulated";
-            case DIRECT -> "no converter";
-            case UNKNOWN -> "not known";
-        };
+        return Texts.text("supplytype." + type);
     }
 
     static String of(Mounting mounting) {
-        return switch (mounting) {
-            case FREE_AIR -> "free air";
-            case HEAT_SINK -> "heat sink";
-            case HEAT_SINK_WITH_FAN -> "heat sink, fan";
-        };
+        return Texts.text("mounting." + mounting);
     }
 
     static String of(MeterQuantity quantity) {
-        return switch (quantity) {
-            case OUTPUT_VOLTS -> "output volts";
-            case SUPPLY_VOLTS -> "supply volts";
-            case SUPPLY_AMPS -> "supply amperes";
-            case LOAD_OHMS -> "load ohms";
-            case TEMPERATURE_CELSIUS -> "temperature";
-        };
+        return Texts.text("quantity." + quantity);
     }
 
     static String of(VerdictKind kind) {
-        return switch (kind) {
-            case SIMPLE_ACCEPTANCE -> "simple acceptance";
-            case GUARDED_ACCEPTANCE -> "guarded acceptance";
-            case GUARDED_REJECTION -> "guarded rejection";
-        };
+        return Texts.text("verdict." + kind);
+    }
+
+    static String of(StepTable.EndKind kind) {
+        return Texts.text("end." + kind);
     }
 
     /** Returns the sign of the unit that a meter of a quantity reads in. */
@@ -83,25 +67,28 @@ final class Words {
     }
 
     static String of(Severity severity) {
-        return severity.name().charAt(0) + severity.name().substring(1).toLowerCase(Locale.ROOT);
+        return Texts.text("severity." + severity);
     }
 
     static String of(EndPoint endPoint) {
         if (endPoint instanceof EndPoint.DistortionLimit limit) {
-            return percent(limit.ratio()) + " " + of(limit.measure());
+            return Texts.text("end.distortion", percent(limit.ratio()), of(limit.measure()));
         } else if (endPoint instanceof EndPoint.FixedLevel level) {
-            return "level " + Numbers.shown(level.driveDb(), Unit.DECIBEL);
+            return Texts.text("end.level", Numbers.shown(level.driveDb(), Unit.DECIBEL));
         }
-        return "clipping onset";
+        return Texts.text("end.clipping");
     }
 
     static String of(Stimulus stimulus) {
         String tone = Numbers.shown(stimulus.frequencyHz(), Unit.HERTZ);
         if (stimulus instanceof Stimulus.ToneBurst burst) {
-            return "burst of " + Numbers.shown(burst.onSeconds(), Unit.SECOND) + " every "
-                    + Numbers.shown(burst.periodSeconds(), Unit.SECOND) + ", " + tone;
+            return Texts.text(
+                    "stimulus.burst",
+                    Numbers.shown(burst.onSeconds(), Unit.SECOND),
+                    Numbers.shown(burst.periodSeconds(), Unit.SECOND),
+                    tone);
         }
-        return "continuous, " + tone;
+        return Texts.text("stimulus.continuous", tone);
     }
 
     static String percent(double ratio) {
@@ -126,10 +113,5 @@ final class Words {
 
     static String amperes(double value) {
         return Numbers.shown(value, Unit.AMPERE);
-    }
-
-    /** Returns "1 rating", "3 ratings". */
-    static String count(int number, String one, String many) {
-        return number + " " + (number == 1 ? one : many);
     }
 }

@@ -54,12 +54,18 @@ public final class DeskServices extends AbstractServiceFactory {
         });
     }
 
-    /** Returns what the preferences say; the usual factor where a foreign hand wrote one that cannot be chosen. */
+    /**
+     * Returns what the preferences say: the usual factor where a foreign hand wrote one that cannot be chosen, and the language's decimal
+     * sign unless one was chosen.
+     */
     private static DisplaySettings display(IPreferenceStore store) {
-        int factor = store.getInt(WorkbenchPreferences.COVERAGE_FACTOR);
-        return new DisplaySettings(
-                Coverage.choosable(factor) ? factor : Coverage.USUAL_FACTOR,
-                store.getBoolean(WorkbenchPreferences.DECIMAL_COMMA));
+        int chosenFactor = store.getInt(WorkbenchPreferences.COVERAGE_FACTOR);
+        int factor = Coverage.choosable(chosenFactor) ? chosenFactor : Coverage.USUAL_FACTOR;
+        return switch (store.getString(WorkbenchPreferences.DECIMAL_COMMA)) {
+            case IPreferenceStore.TRUE -> new DisplaySettings(factor, true);
+            case IPreferenceStore.FALSE -> new DisplaySettings(factor, false);
+            default -> DisplaySettings.asLanguage(factor);
+        };
     }
 
     private static ProjectDesk start(ProjectDesk desk) {

@@ -14,10 +14,13 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** Runs work as platform jobs, so that the Progress view shows it and can cancel it. */
 public final class PlatformWork implements BackgroundWork {
+    private static final Messages TEXTS = Messages.of(PlatformWork.class);
+
     /** The family of all jobs that are Ohmstead's own, to wait for them. */
     public static final Object FAMILY = new Object();
 
@@ -81,7 +84,7 @@ public final class PlatformWork implements BackgroundWork {
             ILog.of(PlatformWork.class).error(getName() + " failed. " + cause.getMessage(), cause);
             Exception shown = cause instanceof Exception exception
                     ? exception
-                    : new IllegalStateException(getName() + " stopped by a fault in the program: " + cause, cause);
+                    : new IllegalStateException(TEXTS.text("work.fault", getName(), cause), cause);
             later(() -> failed.accept(shown));
             return Status.OK_STATUS;
         }

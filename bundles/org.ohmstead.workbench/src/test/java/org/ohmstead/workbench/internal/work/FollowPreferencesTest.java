@@ -13,6 +13,7 @@ import org.eclipse.jface.preference.PreferenceStore;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ohmstead.units.text.Language;
 import org.ohmstead.workbench.WorkbenchPreferences;
 import org.ohmstead.workbench.session.BackgroundWork;
 import org.ohmstead.workbench.session.DisplaySettings;
@@ -76,5 +77,31 @@ class FollowPreferencesTest {
         store.setValue(WorkbenchPreferences.DECIMAL_COMMA, "true");
         DeskServices.followPreferences(desk, store);
         assertEquals(new DisplaySettings(2, true), desk.display());
+    }
+
+    @Test
+    void theLanguageDecidesUnlessASignWasChosen() {
+        String before = System.getProperty(Language.PROPERTY);
+        store.setDefault(WorkbenchPreferences.DECIMAL_COMMA, WorkbenchPreferences.AS_LANGUAGE);
+        try {
+            System.setProperty(Language.PROPERTY, "de");
+            DeskServices.followPreferences(desk, store);
+            assertEquals(new DisplaySettings(2, true), desk.display());
+            store.setValue(WorkbenchPreferences.DECIMAL_COMMA, "false");
+            runWaiting();
+            assertEquals(DisplaySettings.USUAL, desk.display());
+            store.setToDefault(WorkbenchPreferences.DECIMAL_COMMA);
+            runWaiting();
+            assertEquals(new DisplaySettings(2, true), desk.display());
+            System.setProperty(Language.PROPERTY, "en");
+            DeskServices.followPreferences(desk, store);
+            assertEquals(DisplaySettings.USUAL, desk.display());
+        } finally {
+            if (before == null) {
+                System.clearProperty(Language.PROPERTY);
+            } else {
+                System.setProperty(Language.PROPERTY, before);
+            }
+        }
     }
 }
