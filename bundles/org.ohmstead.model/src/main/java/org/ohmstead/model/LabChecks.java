@@ -6,7 +6,6 @@ package org.ohmstead.model;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 
 /** Finds what is wrong in what surrounds the measuring itself: calibrations, verdict rule, price, check standards, shared log. */
 final class LabChecks {
@@ -18,52 +17,40 @@ final class LabChecks {
 
     static void checkCalibration(Meter meter, String where, LocalDate today, List<Problem> problems) {
         if (meter.isOverdueOn(today)) {
-            problems.add(new Problem(
+            problems.add(Problems.of(
                     Severity.WARNING,
                     where + ".calibrationDueOn",
-                    "The calibration of \"" + meter.name() + "\" ran out on "
-                            + meter.calibrationDueOn().orElseThrow() + ".",
-                    "Have it calibrated; until then its readings are marked as overdue."));
+                    "calibration.over",
+                    meter.name(),
+                    meter.calibrationDueOn().orElseThrow().toString()));
         } else if (meter.calibrationDueOn()
                 .filter(due -> ChronoUnit.DAYS.between(today, due) <= SOON_DAYS)
                 .isPresent()) {
-            problems.add(new Problem(
+            problems.add(Problems.of(
                     Severity.NOTE,
                     where + ".calibrationDueOn",
-                    "The calibration of \"" + meter.name() + "\" runs out on "
-                            + meter.calibrationDueOn().get() + ", " + inDays(today, meter) + ".",
-                    "Have it calibrated before that day; readings of later days are marked as overdue."));
+                    "calibration.soon",
+                    meter.name(),
+                    meter.calibrationDueOn().get().toString(),
+                    days(today, meter)));
         }
         if (meter.stability().driftRatioPerYear() > 0 && meter.calibratedOn().isEmpty()) {
-            problems.add(new Problem(
-                    Severity.WARNING,
-                    where + ".calibratedOn",
-                    "A drift is stated for \"" + meter.name() + "\", but not the day from which it counts.",
-                    "Enter the day of its last calibration; until then the drift plays no part."));
+            problems.add(Problems.of(Severity.WARNING, where + ".calibratedOn", "drift.noDay", meter.name()));
         }
     }
 
-    private static String inDays(LocalDate today, Meter meter) {
-        long days = ChronoUnit.DAYS.between(today, meter.calibrationDueOn().orElseThrow());
-        return days == 0 ? "today" : days == 1 ? "tomorrow" : "in " + days + " days";
+    private static long days(LocalDate today, Meter meter) {
+        return ChronoUnit.DAYS.between(today, meter.calibrationDueOn().orElseThrow());
     }
 
     static void checkPrice(Project project, List<Problem> problems) {
         project.amplifier().price().ifPresent(price -> {
             if (price.amount() == 0) {
-                problems.add(new Problem(
-                        Severity.WARNING,
-                        "$.amplifier.price.amount",
-                        "The amplifier's price is 0, which gives no price per watt.",
-                        "Enter what it cost, or take the price out."));
+                problems.add(Problems.of(Severity.WARNING, "$.amplifier.price.amount", "price.zero"));
             }
             if (!price.currency().matches(CURRENCY)) {
-                problems.add(
-                        new Problem(
-                                Severity.WARNING,
-                                "$.amplifier.price.currency",
-                                "The currency \"" + price.currency() + "\" is not written with three capital letters.",
-                                "Write it as in ISO 4217, for example EUR or USD, so that prices can be put beside each other."));
+                problems.add(Problems.of(
+                        Severity.WARNING, "$.amplifier.price.currency", "price.currency", price.currency()));
             }
         });
     }
@@ -72,14 +59,11 @@ final class LabChecks {
         project.sheet()
                 .verdictRule()
                 .filter(rule -> rule.kind() != VerdictKind.SIMPLE_ACCEPTANCE && rule.riskRatio() > LARGE_RISK_RATIO)
-                .ifPresent(rule -> problems.add(new Problem(
+                .ifPresent(rule -> problems.add(Problems.of(
                         Severity.WARNING,
                         "$.sheet.verdictRule.riskRatio",
-                        String.format(
-                                Locale.ROOT,
-                                "The verdict rule lets a decision be wrong with a chance of up to %.3g %%.",
-                                100 * rule.riskRatio()),
-                        "Choose a smaller risk, usually 5 %, or simple acceptance when no risk is to be stated.")));
+                        "rule.risk",
+                        Problems.figure("%.3g", 100 * rule.riskRatio()))));
     }
 
     static void checkStandards(Project project, List<Problem> problems) {
@@ -87,21 +71,13 @@ final class LabChecks {
             CheckStandard standard = project.checkStandards().get(index);
             String where = "$.checkStandards[" + index + "]";
             if (!standard.isTypedIn() && project.step(standard.stepId()).isEmpty()) {
-                problems.add(new Problem(
-                        Severity.WARNING,
-                        where + ".stepId",
-                        "The check standard \"" + standard.id() + "\" names the step \"" + standard.stepId()
-                                + "\", which the plan does not have.",
-                        "Use the id of a step of the plan, or leave it empty to type the values in."));
+                problems.add(Problems.of(
+                        Severity.WARNING, where + ".stepId", "standard.step", standard.id(), standard.stepId()));
             }
             if (standard.referenceStandardUncertainty().isPresent()
                     && standard.referenceValue().isEmpty()) {
-                problems.add(new Problem(
-                        Severity.WARNING,
-                        where + ".referenceValue",
-                        "The check standard \"" + standard.id()
-                                + "\" has an uncertainty of its true value, but not the value.",
-                        "Enter the value that its certificate states, or take the uncertainty out."));
+                problems.add(
+                        Problems.of(Severity.WARNING, where + ".referenceValue", "standard.reference", standard.id()));
             }
         }
     }
@@ -111,33 +87,20 @@ final class LabChecks {
             return;
         }
         SharedLog shared = project.sharedLog().get();
-        wanted(shared.host(), "host", "The server of the shared log is not named.", problems);
-        wanted(shared.database(), "database", "The database of the shared log is not named.", problems);
-        wanted(shared.bench(), "bench", "This bench has no name in the shared log.", problems);
+        wanted(shared.host(), "host", problems);
+        wanted(shared.database(), "database", problems);
+        wanted(shared.bench(), "bench", problems);
         if (shared.host().contains("@") || shared.host().contains("/")) {
-            tooMuch("host", "The server of the shared log is more than a name or an address.", problems);
+            problems.add(Problems.of(Severity.ERROR, "$.sharedLog.host", "shared.more.host"));
         }
         if (shared.database().contains("=")) {
-            tooMuch("database", "The database of the shared log is more than a name.", problems);
+            problems.add(Problems.of(Severity.ERROR, "$.sharedLog.database", "shared.more.database"));
         }
     }
 
-    private static void tooMuch(String field, String what, List<Problem> problems) {
-        problems.add(new Problem(
-                Severity.ERROR,
-                "$.sharedLog." + field,
-                what,
-                "Leave only the name here. User name and password never belong in the project;"
-                        + " they come from the environment or a password file."));
-    }
-
-    private static void wanted(String text, String field, String what, List<Problem> problems) {
+    private static void wanted(String text, String field, List<Problem> problems) {
         if (text.isBlank()) {
-            problems.add(new Problem(
-                    Severity.WARNING,
-                    "$.sharedLog." + field,
-                    what,
-                    "Fill it in, or take the shared log out; until then nothing is handed over."));
+            problems.add(Problems.of(Severity.WARNING, "$.sharedLog." + field, "shared.blank." + field));
         }
     }
 }

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -45,12 +44,11 @@ public final class ProjectChecks {
         List<Rest> rests = project.heat().pacing().rests();
         for (int index = 0; index < rests.size(); index++) {
             if (project.step(rests.get(index).stepId()).isEmpty()) {
-                problems.add(new Problem(
+                problems.add(Problems.of(
                         Severity.WARNING,
                         "$.heat.pacing.rests[" + index + "].stepId",
-                        "A rest lies before the step \"" + rests.get(index).stepId()
-                                + "\", which the plan does not have.",
-                        "Remove the rest, or give it the id of a step of the plan."));
+                        "rest.step",
+                        rests.get(index).stepId()));
             }
         }
     }
@@ -68,11 +66,7 @@ public final class ProjectChecks {
         Set<String> seen = new HashSet<>();
         for (int index = 0; index < ids.size(); index++) {
             if (!seen.add(ids.get(index))) {
-                problems.add(new Problem(
-                        Severity.ERROR,
-                        where + "[" + index + "].id",
-                        "The id \"" + ids.get(index) + "\" is used twice.",
-                        "Give each entry of the list an id of its own."));
+                problems.add(Problems.of(Severity.ERROR, where + "[" + index + "].id", "id.twice", ids.get(index)));
             }
         }
     }
@@ -82,11 +76,8 @@ public final class ProjectChecks {
             Rating rating = project.amplifier().ratings().get(index);
             boolean covered = project.plan().stream().anyMatch(step -> covers(project, step, rating));
             if (!covered) {
-                problems.add(new Problem(
-                        Severity.WARNING,
-                        "$.amplifier.ratings[" + index + "]",
-                        "No step of the plan measures the rating \"" + rating.id() + "\".",
-                        "Add a step with its mode, load and kind of stimulus, or the sheet will call it not tested."));
+                problems.add(Problems.of(
+                        Severity.WARNING, "$.amplifier.ratings[" + index + "]", "rating.untested", rating.id()));
             }
         }
     }
@@ -103,12 +94,7 @@ public final class ProjectChecks {
     private static void checkMeters(Project project, LocalDate today, List<Problem> problems) {
         for (MeterQuantity needed : List.of(MeterQuantity.OUTPUT_VOLTS, MeterQuantity.SUPPLY_VOLTS)) {
             if (project.bench().meterFor(needed).isEmpty()) {
-                problems.add(new Problem(
-                        Severity.ERROR,
-                        "$.bench.meters",
-                        "The bench has no meter for "
-                                + needed.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ".",
-                        "Add the instrument with its specification; without it no uncertainty can be stated."));
+                problems.add(Problems.of(Severity.ERROR, "$.bench.meters", "meter.none." + needed.name()));
             }
         }
         for (int index = 0; index < project.bench().meters().size(); index++) {
@@ -123,16 +109,13 @@ public final class ProjectChecks {
             for (int branch = 0; branch < load.branches().size(); branch++) {
                 double ohms = load.branches().get(branch).ohms();
                 if (Math.abs(ohms - load.nominalOhms()) > SAME_LOAD_RATIO * load.nominalOhms()) {
-                    problems.add(new Problem(
+                    problems.add(Problems.of(
                             Severity.WARNING,
                             "$.loads[" + index + "].branches[" + branch + "].ohms",
-                            String.format(
-                                    Locale.ROOT,
-                                    "The load \"%s\" measures %.4g ohm, more than 5 %% from the %.4g ohm it stands for.",
-                                    load.id(),
-                                    ohms,
-                                    load.nominalOhms()),
-                            "Measure it again by four wires, or build it nearer to its nominal value."));
+                            "load.off",
+                            load.id(),
+                            Problems.figure("%.4g", ohms),
+                            Problems.figure("%.4g", load.nominalOhms())));
                 }
                 checkHeating(load, branch, "$.loads[" + index + "].branches[" + branch + "]", problems);
             }
@@ -142,45 +125,35 @@ public final class ProjectChecks {
     private static void checkHeating(BenchLoad load, int branch, String where, List<Problem> problems) {
         double ratio = load.branches().get(branch).heatingRatio();
         if (ratio > MOST_HEATING_RATIO) {
-            problems.add(
-                    new Problem(
-                            Severity.WARNING,
-                            where + ".heatingRatio",
-                            String.format(
-                                    Locale.ROOT,
-                                    "The load \"%s\" is said to change its resistance by up to %.3g %% when it is hot, more than %.0f %%.",
-                                    load.id(),
-                                    100 * ratio,
-                                    100 * MOST_HEATING_RATIO),
-                            "Enter it as a ratio, for example 0.01 for 1 %; a load that really changes so much tells little of power."));
+            problems.add(Problems.of(
+                    Severity.WARNING,
+                    where + ".heatingRatio",
+                    "load.heating",
+                    load.id(),
+                    Problems.figure("%.3g", 100 * ratio),
+                    Problems.figure("%.0f", 100 * MOST_HEATING_RATIO)));
         }
     }
 
     private static void checkStep(Project project, Step step, String where, List<Problem> problems) {
         if (project.load(step.loadId()).isEmpty()) {
-            problems.add(new Problem(
-                    Severity.ERROR,
-                    where + ".loadId",
-                    "The step \"" + step.id() + "\" names the load \"" + step.loadId() + "\", which does not exist.",
-                    "Use the id of one of the loads, or add the load."));
+            problems.add(Problems.of(Severity.ERROR, where + ".loadId", "step.load", step.id(), step.loadId()));
             return;
         }
         if (step.mode() == Mode.BRIDGED && project.amplifier().channelCount() < 2) {
-            problems.add(new Problem(
-                    Severity.ERROR,
-                    where + ".mode",
-                    "The step \"" + step.id() + "\" is bridged, but the amplifier has only one channel.",
-                    "Use the mode single, or correct the amplifier's channel count."));
+            problems.add(Problems.of(Severity.ERROR, where + ".mode", "step.bridged", step.id()));
         }
         BenchLoad load = project.load(step.loadId()).orElseThrow();
         int channelsNeeded = step.mode() == Mode.STEREO ? project.amplifier().channelCount() : 1;
         if (load.branches().size() < channelsNeeded) {
-            problems.add(new Problem(
+            problems.add(Problems.of(
                     Severity.ERROR,
                     where + ".loadId",
-                    "The step \"" + step.id() + "\" needs " + channelsNeeded + " resistances, but the load \""
-                            + load.id() + "\" has " + load.branches().size() + ".",
-                    "Give the load one branch for each channel."));
+                    "step.branches",
+                    step.id(),
+                    Integer.toString(channelsNeeded),
+                    load.id(),
+                    Integer.toString(load.branches().size())));
         }
         checkStepLimits(project, step, load, where, problems);
     }
@@ -191,30 +164,24 @@ public final class ProjectChecks {
         if (lowest.isPresent()
                 && load.nominalOhms() < lowest.getAsDouble() * (1 - 1e-9)
                 && !step.belowLowestLoadConfirmed()) {
-            problems.add(new Problem(
+            problems.add(Problems.of(
                     Severity.ERROR,
                     where + ".belowLowestLoadConfirmed",
-                    String.format(
-                            Locale.ROOT,
-                            "The step \"%s\" works into %.4g ohm, below the lowest load of %.4g ohm that the maker allows.",
-                            step.id(),
-                            load.nominalOhms(),
-                            lowest.getAsDouble()),
-                    "Leave the step out, or confirm it and accept the risk to the amplifier."));
+                    "step.lowestLoad",
+                    step.id(),
+                    Problems.figure("%.4g", load.nominalOhms()),
+                    Problems.figure("%.4g", lowest.getAsDouble())));
         }
         Supply supply = project.bench().supply();
         if (step.supplyVolts() > supply.highestVolts() || step.supplyVolts() < supply.lowestVolts()) {
-            problems.add(new Problem(
+            problems.add(Problems.of(
                     Severity.ERROR,
                     where + ".supplyVolts",
-                    String.format(
-                            Locale.ROOT,
-                            "The step \"%s\" wants %.4g V, outside the supply's range of %.4g V to %.4g V.",
-                            step.id(),
-                            step.supplyVolts(),
-                            supply.lowestVolts(),
-                            supply.highestVolts()),
-                    "Choose a voltage within the range, or another supply."));
+                    "step.supply",
+                    step.id(),
+                    Problems.figure("%.4g", step.supplyVolts()),
+                    Problems.figure("%.4g", supply.lowestVolts()),
+                    Problems.figure("%.4g", supply.highestVolts())));
         }
     }
 }
