@@ -18,6 +18,7 @@ import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Reading;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Amplifiers beside each other, or the same one in several periods, at a common supply voltage and load. Where a subject has readings at
@@ -35,6 +36,8 @@ public record Comparison(
         List<SubjectPower> powers,
         List<SubjectDifference> differences,
         List<String> refusals) {
+    private static final Messages TEXTS = Messages.of(Comparison.class);
+
     /** How many subjects are compared at most. */
     public static final int MOST_SUBJECTS = 10;
 
@@ -50,7 +53,7 @@ public record Comparison(
     public record Ground(EndPoint endPoint, double frequencyHz) {
         /** Returns it in words: "1 % THD_F at 1000 Hz". */
         public String words() {
-            return Words.endPoint(endPoint) + " at " + Words.quantity(frequencyHz, "Hz");
+            return TEXTS.text("ground", Words.endPoint(endPoint), Words.quantity(frequencyHz, "Hz"));
         }
     }
 
@@ -70,12 +73,11 @@ public record Comparison(
      */
     public static Comparison of(List<Subject> subjects, ComparisonRequest request) throws HistoryException {
         if (subjects.isEmpty() || subjects.size() > MOST_SUBJECTS) {
-            throw new HistoryException("There are " + subjects.size() + " amplifiers or periods to compare; 1 to "
-                    + MOST_SUBJECTS + " can be compared at once. Choose some of them.");
+            throw new HistoryException(
+                    TEXTS.text("compare.count", Integer.toString(subjects.size()), Integer.toString(MOST_SUBJECTS)));
         }
         if (subjects.stream().map(Subject::name).distinct().count() < subjects.size()) {
-            throw new HistoryException(
-                    "Two of what is to be compared have the same name. Give each a name of its own.");
+            throw new HistoryException(TEXTS.text("compare.sameName"));
         }
         Optional<Ground> ground = ground(subjects, request);
         List<SubjectPower> powers = new ArrayList<>();
@@ -84,10 +86,12 @@ public record Comparison(
             List<Reading> fitting =
                     ground.map(common -> fitting(subject, request, common)).orElse(List.of());
             if (fitting.isEmpty()) {
-                refusals.add(subject.name() + " has no reading " + Words.name(request.mode()) + " into "
-                        + Words.quantity(request.loadOhms(), "ohm")
-                        + ground.map(common -> " to " + common.words()).orElse("")
-                        + ", so it cannot be compared. Measure it so, or compare at what it has.");
+                refusals.add(TEXTS.text(
+                        ground.isPresent() ? "compare.noReading.to" : "compare.noReading",
+                        subject.name(),
+                        Words.mode(request.mode()),
+                        Words.quantity(request.loadOhms(), Words.ohm()),
+                        ground.map(Ground::words).orElse("")));
             } else {
                 power(subject, fitting, request)
                         .ifPresentOrElse(powers::add, () -> refusals.add(outside(subject, fitting, request)));
@@ -202,11 +206,12 @@ public record Comparison(
                 .mapToDouble(reading -> reading.weakestChannel().supplyVolts())
                 .max()
                 .orElseThrow();
-        String range = lowest == highest
-                ? "at " + Words.quantity(lowest, "V") + " only"
-                : "from " + Words.number(lowest) + " to " + Words.quantity(highest, "V");
-        return subject.name() + " was measured " + range + "; what it gives at "
-                + Words.quantity(request.supplyVolts(), "V")
-                + " would be a guess. Measure it there, or compare at a voltage that all have.";
+        boolean one = lowest == highest;
+        return TEXTS.text(
+                one ? "compare.outside.one" : "compare.outside.many",
+                subject.name(),
+                one ? Words.quantity(lowest, "V") : Words.number(lowest),
+                Words.quantity(request.supplyVolts(), "V"),
+                Words.quantity(highest, "V"));
     }
 }

@@ -10,6 +10,7 @@ import org.ohmstead.history.internal.Words;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Under what amplifiers are compared.
@@ -30,6 +31,8 @@ public record ComparisonRequest(
         Optional<EndPoint> endPoint,
         OptionalDouble frequencyHz,
         double confidence) {
+    private static final Messages TEXTS = Messages.of(ComparisonRequest.class);
+
     /** Checks the ranges given above. */
     public ComparisonRequest {
         positive(supplyVolts, "supplyVolts");
@@ -58,7 +61,10 @@ public record ComparisonRequest(
 
     /** Returns it in words: "14.4 V, stereo into 4 ohm, steady tone". */
     public String words() {
-        return Words.quantity(supplyVolts, "V") + ", " + Words.name(mode) + " into " + Words.quantity(loadOhms, "ohm")
-                + (kind == PowerKind.BURST ? ", burst" : ", steady tone");
+        return TEXTS.text(
+                "request." + kind.name(),
+                Words.quantity(supplyVolts, "V"),
+                Words.mode(mode),
+                Words.quantity(loadOhms, Words.ohm()));
     }
 }

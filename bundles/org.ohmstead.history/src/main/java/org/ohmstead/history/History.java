@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ohmstead.history.internal.EntryOrder;
 import org.ohmstead.history.internal.WholeEntries;
+import org.ohmstead.history.internal.Words;
 import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLogException;
@@ -121,13 +122,13 @@ public final class History implements AutoCloseable {
     public List<LogEntry> entries(String source, Find find) throws TestLogException {
         HistorySource from = source(source);
         Found found = indexes.get(source).find(find.withStates(Set.of(EntryState.VALID)), FindOrder.AS_LOGGED);
-        return List.copyOf(new WholeEntries("the log " + source, from.rows()).all(found));
+        return List.copyOf(new WholeEntries(Words.log(source), from.rows()).all(found));
     }
 
     /** Returns the whole entry of one that was found. */
     public LogEntry entry(HistoryEntry found) throws TestLogException {
         HistorySource from = source(found.source());
-        return new WholeEntries("the log " + found.source(), from.rows())
+        return new WholeEntries(Words.log(found.source()), from.rows())
                 .all(new Found() {
                     @Override
                     public int size() {

@@ -17,9 +17,11 @@ import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 import org.ohmstead.plot.Tick;
+import org.ohmstead.units.text.Messages;
 
 /** Comparisons and trends as plots. */
 public final class HistoryPlots {
+    private static final Messages TEXTS = Messages.of(HistoryPlots.class);
     private static final double DAYS_PER_YEAR = 365.25;
     private static final int SECOND_TONE = 1;
 
@@ -35,13 +37,14 @@ public final class HistoryPlots {
         Series series =
                 new Series("", points(comparison.powers(), SubjectPower::watts, confidence, 0), Style.MARKERS, 0);
         return Optional.of(Plot.of(
-                        "Power at " + comparison.request().words(),
+                        TEXTS.text("plot.powers", comparison.request().words()),
                         x,
-                        Axis.linear("Output power", "W").withLower(0))
+                        Axis.linear(TEXTS.text("plot.power"), "W").withLower(0))
                 .withSeries(series)
-                .withNote("Weakest channel, "
-                        + comparison.ground().map(Comparison.Ground::words).orElse("") + "; bars: "
-                        + Words.percent(confidence) + " intervals."));
+                .withNote(TEXTS.text(
+                        "plot.powers.note",
+                        comparison.ground().map(Comparison.Ground::words).orElse(""),
+                        Words.percent(confidence))));
     }
 
     /**
@@ -64,22 +67,22 @@ public final class HistoryPlots {
         boolean adjusted =
                 prices.stream().allMatch(each -> each.adjustedPerWatt().isPresent());
         Plot plot = Plot.of(
-                        "Price of a watt",
+                        TEXTS.text("plot.price"),
                         x,
-                        Axis.linear("Price of a watt", currency + "/W").withLower(0))
+                        Axis.linear(TEXTS.text("plot.price"), currency + "/W").withLower(0))
                 .withSeries(new Series(
-                        adjusted ? "as paid" : "",
+                        adjusted ? TEXTS.text("plot.price.paid") : "",
                         points(prices, PricePerWatt::perWatt, confidence, adjusted ? -0.1 : 0),
                         Style.MARKERS,
                         0));
         if (adjusted) {
             plot = plot.withSeries(new Series(
-                    "in the money of " + prices.get(0).base().orElse(""),
+                    TEXTS.text("plot.price.base", prices.get(0).base().orElse("")),
                     points(prices, each -> each.adjustedPerWatt().orElseThrow(), confidence, 0.1),
                     Style.MARKERS,
                     SECOND_TONE));
         }
-        return Optional.of(plot.withNote("Bars: " + Words.percent(confidence) + " intervals of the power alone."));
+        return Optional.of(plot.withNote(TEXTS.text("plot.price.note", Words.percent(confidence))));
     }
 
     private static Axis names(List<Subject> subjects) {
@@ -87,7 +90,7 @@ public final class HistoryPlots {
         for (int i = 0; i < subjects.size(); i++) {
             ticks.add(new Tick(i + 1.0, subjects.get(i).name()));
         }
-        return Axis.linear("Amplifier", "")
+        return Axis.linear(TEXTS.text("plot.amplifier"), "")
                 .withRange(0.5, subjects.size() + 0.5)
                 .withTicks(ticks);
     }
@@ -124,7 +127,7 @@ public final class HistoryPlots {
                         trend.line().words(),
                         TimeTicks.axis(first, last),
                         Axis.linear(trend.line().figureId(), trend.line().unit()))
-                .withSeries(new Series("values", points, Style.MARKERS, 0));
+                .withSeries(new Series(TEXTS.text("trend.values"), points, Style.MARKERS, 0));
         if (trend.drift().isPresent()) {
             plot = plot.withSeries(line(trend, points));
         }
@@ -140,7 +143,7 @@ public final class HistoryPlots {
         double first = points.get(0).x();
         double last = points.get(points.size() - 1).x();
         return Series.of(
-                "straight line",
+                TEXTS.text("trend.straight"),
                 new double[] {first, last},
                 new double[] {meanY + perDay * (first - meanX), meanY + perDay * (last - meanX)},
                 Style.LINE,

@@ -10,6 +10,7 @@ import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.Objects;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A span of whole days, by the clock of UTC.
@@ -18,6 +19,8 @@ import java.util.Optional;
  * @param to last day; empty for until now
  */
 public record Period(Optional<LocalDate> from, Optional<LocalDate> to) {
+    private static final Messages TEXTS = Messages.of(Period.class);
+
     /** All time. */
     public static final Period ALWAYS = new Period(Optional.empty(), Optional.empty());
 
@@ -53,11 +56,7 @@ public record Period(Optional<LocalDate> from, Optional<LocalDate> to) {
                     first.isEmpty() ? Optional.empty() : Optional.of(firstDay(first)),
                     last.isEmpty() ? Optional.empty() : Optional.of(lastDay(last)));
         } catch (DateTimeException | IllegalArgumentException wrong) {
-            throw new HistoryException(
-                    "\"" + text
-                            + "\" is not a period. Write a year, a month or a day, or two of them, the earlier first:"
-                            + " 2024, 2024-03, 2023-05-01..2024 or 2024..",
-                    wrong);
+            throw new HistoryException(TEXTS.text("period.wrong", text), wrong);
         }
     }
 
@@ -87,10 +86,13 @@ public record Period(Optional<LocalDate> from, Optional<LocalDate> to) {
     /** Returns it in words: "2024-01-01 to 2024-12-31", "since 2024-01-01", or nothing for all time. */
     public String words() {
         if (from.isPresent() && to.isPresent()) {
-            return from.get().equals(to.get()) ? from.get().toString() : from.get() + " to " + to.get();
+            String first = from.get().toString();
+            return from.get().equals(to.get())
+                    ? first
+                    : TEXTS.text("period.both", first, to.get().toString());
         }
-        return from.map(first -> "since " + first)
-                .or(() -> to.map(last -> "until " + last))
+        return from.map(first -> TEXTS.text("period.since", first.toString()))
+                .or(() -> to.map(last -> TEXTS.text("period.until", last.toString())))
                 .orElse("");
     }
 }

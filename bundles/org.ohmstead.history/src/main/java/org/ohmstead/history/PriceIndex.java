@@ -14,6 +14,7 @@ import java.time.YearMonth;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A price index as a table of months or years, supplied by the user. The file is CSV: UTF-8, a comma between the columns, a point as
@@ -26,6 +27,7 @@ import java.util.TreeMap;
  * @param values by period
  */
 public record PriceIndex(String name, Map<String, Double> values) {
+    private static final Messages TEXTS = Messages.of(PriceIndex.class);
     private static final String HEADER = "period,index";
     private static final String YEAR = "\\d{4}";
     private static final String MONTH = "\\d{4}-(0[1-9]|1[0-2])";
@@ -51,17 +53,13 @@ public record PriceIndex(String name, Map<String, Double> values) {
         String name = String.valueOf(file.getFileName());
         try {
             if (Files.size(file) > LONGEST_FILE) {
-                throw new HistoryException(
-                        "The price index " + file + " is too large for a table of months. Choose the right file.");
+                throw new HistoryException(TEXTS.text("index.large", file.toString()));
             }
             return parse(name, Files.readString(file, StandardCharsets.UTF_8));
         } catch (CharacterCodingException notUtf8) {
-            throw new HistoryException(
-                    "The price index " + file + " is not written in UTF-8. Save it anew so.", notUtf8);
+            throw new HistoryException(TEXTS.text("index.notUtf8", file.toString()), notUtf8);
         } catch (IOException unreadable) {
-            throw new HistoryException(
-                    "The price index " + file + " could not be read. Check that it is there and that you may read it.",
-                    unreadable);
+            throw new HistoryException(TEXTS.text("index.unread", file.toString()), unreadable);
         }
     }
 
@@ -74,14 +72,14 @@ public record PriceIndex(String name, Map<String, Double> values) {
             number++;
             String row = line.strip();
             if (number > MOST_LINES) {
-                throw wrong(name, number, "has more lines than a table of months can have");
+                throw wrong(name, number, "many", "");
             }
             if (row.isEmpty() || row.startsWith("#")) {
                 continue;
             }
             if (!header) {
                 if (!row.replace(" ", "").equals(HEADER)) {
-                    throw wrong(name, number, "must be the header \"" + HEADER + "\"");
+                    throw wrong(name, number, "header", HEADER);
                 }
                 header = true;
             } else {
@@ -89,8 +87,7 @@ public record PriceIndex(String name, Map<String, Double> values) {
             }
         }
         if (values.isEmpty()) {
-            throw new HistoryException(
-                    "The price index " + name + " has no line with a period and its index. Write some.");
+            throw new HistoryException(TEXTS.text("index.empty", name));
         }
         return new PriceIndex(name, values);
     }
@@ -98,26 +95,26 @@ public record PriceIndex(String name, Map<String, Double> values) {
     private static void add(Map<String, Double> values, String name, int number, String row) throws HistoryException {
         String[] cells = row.split(",", -1);
         if (cells.length != 2) {
-            throw wrong(name, number, "must have a period and an index with one comma between them");
+            throw wrong(name, number, "cells", "");
         }
         String period = cells[0].strip();
         if (!period.matches(YEAR) && !period.matches(MONTH)) {
-            throw wrong(name, number, "must begin with a year such as 2024 or a month such as 2024-03");
+            throw wrong(name, number, "period", "");
         }
         if (values.keySet().stream().anyMatch(other -> other.length() != period.length())) {
-            throw wrong(name, number, "mixes years with months");
+            throw wrong(name, number, "mixed", "");
         }
         String cell = cells[1].strip();
         if (!cell.matches("\\d{1,12}(\\.\\d{1,12})?") || !(Double.parseDouble(cell) > 0)) {
-            throw wrong(name, number, "must have an index above 0 such as 104.7");
+            throw wrong(name, number, "value", "");
         }
         if (values.put(period, Double.parseDouble(cell)) != null) {
-            throw wrong(name, number, "names " + period + " a second time");
+            throw wrong(name, number, "twice", period);
         }
     }
 
-    private static HistoryException wrong(String name, int number, String what) {
-        return new HistoryException("Line " + number + " of the price index " + name + " " + what + ". Correct it.");
+    private static HistoryException wrong(String name, int number, String what, String part) {
+        return new HistoryException(TEXTS.text("index.line." + what, Integer.toString(number), name, part));
     }
 
     /** Returns the period of the table's kind that a day lies in: "2024" or "2024-03". */
@@ -141,17 +138,14 @@ public record PriceIndex(String name, Map<String, Double> values) {
             return value;
         }
         TreeMap<String, Double> sorted = new TreeMap<>(values);
-        String kind = isYearly() ? "years" : "months";
         if (period.length() != (isYearly() ? YEAR_LENGTH : MONTH_LENGTH)) {
-            throw new HistoryException("The price index " + name + " is a table of " + kind + ", and \"" + period
-                    + "\" is none. Name one of them.");
+            throw new HistoryException(TEXTS.text(isYearly() ? "index.years" : "index.months", name, period));
         }
         boolean gap = period.compareTo(sorted.firstKey()) > 0 && period.compareTo(sorted.lastKey()) < 0;
-        throw new HistoryException("The price index " + name + " has no value for " + period
-                + (gap
-                        ? ": there is a gap between " + sorted.lowerKey(period) + " and " + sorted.higherKey(period)
-                        : "; it goes from " + sorted.firstKey() + " to " + sorted.lastKey())
-                + ". Add the value; nothing is guessed.");
+        throw new HistoryException(
+                gap
+                        ? TEXTS.text("index.gap", name, period, sorted.lowerKey(period), sorted.higherKey(period))
+                        : TEXTS.text("index.outside", name, period, sorted.firstKey(), sorted.lastKey()));
     }
 
     /**

@@ -9,6 +9,7 @@ import org.ohmstead.history.internal.Words;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Price;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a watt costs: the price over the power of all outputs together. The price counts as exact; only the power is uncertain.
@@ -27,6 +28,7 @@ public record PricePerWatt(
         Estimate perWatt,
         Optional<String> base,
         Optional<Estimate> adjustedPerWatt) {
+    private static final Messages TEXTS = Messages.of(PricePerWatt.class);
 
     /**
      * Returns the price per watt, or nothing when the price or the count of channels is not known.
@@ -84,14 +86,17 @@ public record PricePerWatt(
     /** Returns it in a whole sentence. */
     public String sentence() {
         String unit = price.currency() + "/W";
-        String plain = power.subject().name() + " cost " + Words.quantity(price.amount(), price.currency()) + " on "
-                + price.on() + ", that is " + Words.quantity(perWatt.value(), unit) + " for " + outputs + " x "
-                + Words.quantity(power.own().value(), "W");
-        return plain
-                + adjustedPerWatt
-                        .map(estimate -> ", or " + Words.quantity(estimate.value(), unit) + " in the money of "
-                                + base.orElse(""))
-                        .orElse("")
-                + ".";
+        return TEXTS.text(
+                adjustedPerWatt.isPresent() ? "price.adjusted" : "price.sentence",
+                power.subject().name(),
+                Words.quantity(price.amount(), price.currency()),
+                price.on().toString(),
+                Words.quantity(perWatt.value(), unit),
+                Integer.toString(outputs),
+                Words.quantity(power.own().value(), "W"),
+                adjustedPerWatt
+                        .map(estimate -> Words.quantity(estimate.value(), unit))
+                        .orElse(""),
+                base.orElse(""));
     }
 }

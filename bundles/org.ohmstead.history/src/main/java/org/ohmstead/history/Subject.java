@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.ohmstead.history.internal.Words;
 import org.ohmstead.model.Price;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
@@ -118,9 +119,8 @@ public record Subject(
     }
 
     private static String name(Specimen specimen, Period period) {
-        String serial = specimen.serialNumber().isEmpty() ? "" : " no. " + specimen.serialNumber();
         String when = period.words();
-        return specimen.amplifier() + serial + (when.isEmpty() ? "" : ", " + when);
+        return Words.specimen(specimen) + (when.isEmpty() ? "" : ", " + when);
     }
 
     /** Returns subjects of which no two have the same name: those that had get that of their source behind theirs, or a number. */

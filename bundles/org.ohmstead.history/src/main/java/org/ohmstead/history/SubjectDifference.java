@@ -11,6 +11,7 @@ import org.ohmstead.history.internal.Words;
 import org.ohmstead.metrology.Contribution;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.metrology.UncertaintyBudget;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How two subjects differ. What makes both uncertain by the same cause, such as the same meter, is one error that both have, and largely
@@ -30,6 +31,7 @@ public record SubjectDifference(
         Estimate relative,
         double confidence,
         int comparisons) {
+    private static final Messages TEXTS = Messages.of(SubjectDifference.class);
 
     /** Returns the difference of two powers. */
     static SubjectDifference of(SubjectPower first, SubjectPower second, double confidence, int comparisons) {
@@ -79,21 +81,22 @@ public record SubjectDifference(
     }
 
     private String more() {
-        if (watts.value() == 0) {
-            return "as much as ";
-        }
-        return Words.quantity(Math.abs(watts.value()), "W") + (watts.value() < 0 ? " less than " : " more than ");
+        return watts.value() == 0 ? "difference.same" : watts.value() < 0 ? "difference.less" : "difference.more";
     }
 
     /** Returns it in whole sentences. */
     public String sentence() {
         double expanded = watts.expandedUncertainty(confidence);
-        String figures = first.subject().name() + " gives " + more()
-                + second.subject().name() + " (" + Words.signedPercent(relative.value()) + "; \u00b1 "
-                + Words.uncertainty(expanded, "W") + ", " + Words.percent(confidence) + ").";
-        String verdict =
-                significant() ? " That is more than its uncertainty explains." : " A difference cannot be shown.";
-        String several = comparisons > 1 ? " " + comparisons + " pairs share the risk of a false statement." : "";
-        return figures + verdict + several;
+        String figures = TEXTS.text(
+                more(),
+                first.subject().name(),
+                second.subject().name(),
+                Words.signedPercent(relative.value()),
+                Words.uncertainty(expanded, "W"),
+                Words.percent(confidence),
+                Words.quantity(Math.abs(watts.value()), "W"));
+        String verdict = TEXTS.text(significant() ? "difference.real" : "difference.notShown");
+        String both = figures + " " + verdict;
+        return comparisons > 1 ? both + " " + TEXTS.text("difference.several", Integer.toString(comparisons)) : both;
     }
 }

@@ -5,10 +5,10 @@ package org.ohmstead.history;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ohmstead.history.internal.Words;
 import org.ohmstead.metrology.Contribution;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.metrology.UncertaintyBudget;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The power of a subject at the common supply voltage and load: that of its weakest channel.
@@ -22,6 +22,8 @@ import org.ohmstead.metrology.UncertaintyBudget;
  */
 public record SubjectPower(
         Subject subject, String channel, Estimate own, List<SharedPart> shared, Origin origin, int readings) {
+    private static final Messages TEXTS = Messages.of(SubjectPower.class);
+
     /** How a power was found. */
     public enum Origin {
         /** Readings lie at the voltage, within their uncertainty. */
@@ -47,9 +49,10 @@ public record SubjectPower(
 
     /** Returns how it was found in a whole sentence. */
     public String sentence() {
-        return subject.name() + ", channel " + channel + ": "
-                + (origin == Origin.DIRECT
-                        ? "from " + Words.count(readings, "reading") + " at this voltage."
-                        : "from the curve through " + Words.count(readings, "reading") + " at other voltages.");
+        return TEXTS.text(
+                "power." + origin.name() + (readings == 1 ? ".one" : ".many"),
+                subject.name(),
+                channel,
+                Integer.toString(readings));
     }
 }

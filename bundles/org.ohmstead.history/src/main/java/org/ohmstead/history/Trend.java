@@ -18,6 +18,7 @@ import org.ohmstead.metrology.FitException;
 import org.ohmstead.metrology.quality.DriftLine;
 import org.ohmstead.metrology.quality.TrendTest;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A figure of a specimen over time: what one step, channel and place of it gave again and again.
@@ -36,6 +37,8 @@ public record Trend(
         Optional<DriftLine> drift,
         Optional<TrendTest> test,
         double significance) {
+    private static final Messages TEXTS = Messages.of(Trend.class);
+
     /** Id of the power of readings, in watts. */
     public static final String POWER = "power";
 
@@ -65,8 +68,9 @@ public record Trend(
     public record Line(String specimen, String figureId, String unit, String stepId, String channel, String at) {
         /** Returns it in words: "power, step stereo-4ohm, channel A". */
         public String words() {
-            return figureId + ", step " + stepId + (channel.isEmpty() ? "" : ", channel " + channel)
-                    + (at.isEmpty() ? "" : ", " + at) + (specimen.isEmpty() ? "" : ", " + specimen);
+            String step = TEXTS.text("trend.line", figureId, stepId);
+            String place = channel.isEmpty() ? step : TEXTS.text("trend.line.channel", step, channel);
+            return place + (at.isEmpty() ? "" : ", " + at) + (specimen.isEmpty() ? "" : ", " + specimen);
         }
     }
 
@@ -150,17 +154,12 @@ public record Trend(
     /** Returns what is to be seen, in whole sentences. */
     public String sentence() {
         if (drift.isEmpty()) {
-            return "There " + (points.size() == 1 ? "is " : "are ") + Words.count(points.size(), "value")
-                    + "; a trend needs at least three of different times.";
+            return TEXTS.text(points.size() == 1 ? "trend.few.one" : "trend.few.many", Integer.toString(points.size()));
         }
         String line = drift.get().sentence(this.line.unit(), timeUnit);
         boolean steady = test.map(each -> each.trends(significance)).orElse(false);
         return steady && !drift.get().drifts()
-                ? line + " Yet " + lowerFirst(test.get().sentence(this.line.unit(), timeUnit))
+                ? TEXTS.text("trend.yet", line, Words.continued(test.get().sentence(this.line.unit(), timeUnit)))
                 : line;
-    }
-
-    private static String lowerFirst(String sentence) {
-        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }

@@ -12,6 +12,7 @@ import java.util.random.RandomGenerator;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
 import org.ohmstead.metrology.internal.Well;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A Monte Carlo calculation that draws until its figures stand still (JCGM 101:2008, 7.9.4): blocks of trials are added
@@ -27,6 +28,7 @@ import org.ohmstead.metrology.internal.Well;
  */
 public record AdaptiveMonteCarlo(
         MonteCarlo result, CoverageInterval interval, double tolerance, int blocks, boolean settled) {
+    private static final Messages TEXTS = Messages.of(AdaptiveMonteCarlo.class);
 
     private static final int SMALLEST_BLOCK = 10_000;
     private static final int FIGURES = 4;
@@ -96,11 +98,10 @@ public record AdaptiveMonteCarlo(
 
     /** Returns in a whole sentence how many trials were drawn and whether the figures stand still. */
     public String sentence(String unit) {
-        String drawn = "After " + trials() + " random trials the result and its interval ";
-        return settled
-                ? drawn + "stand still to within " + Sentences.quantity(tolerance, unit) + "."
-                : drawn + "still move by more than " + Sentences.quantity(tolerance, unit)
-                        + "; allow more trials or ask for fewer digits.";
+        return TEXTS.text(
+                settled ? "draws.settled" : "draws.moving",
+                String.valueOf(trials()),
+                Sentences.quantity(tolerance, unit));
     }
 
     private static AdaptiveMonteCarlo run(

@@ -3,7 +3,6 @@
 
 package org.ohmstead.metrology;
 
-import java.util.Locale;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -11,6 +10,7 @@ import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.GaussPanels;
 import org.ohmstead.metrology.internal.NormalCurve;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How often a test of many items goes wrong, before any of them is measured (JCGM 106:2012, clause 9): true values are
@@ -22,6 +22,7 @@ import org.ohmstead.metrology.internal.Sentences;
  * @param accepted the fraction of all items that are accepted, 0 to 1
  */
 public record GlobalRisks(double consumersRisk, double producersRisk, double conforming, double accepted) {
+    private static final Messages TEXTS = Messages.of(GlobalRisks.class);
 
     private static final double WIDEST = 9;
     private static final int MOST_STEPS = 300;
@@ -110,10 +111,8 @@ public record GlobalRisks(double consumersRisk, double producersRisk, double con
 
     /** Returns the two risks in whole sentences, counted in items of ten thousand tested. */
     public String sentence() {
-        return String.format(
-                Locale.ROOT,
-                "Of 10000 items tested about %s would be accepted although they are bad, and about %s would be rejected"
-                        + " although they are good; %s of the items are good and %s would be accepted.",
+        return TEXTS.text(
+                "risks",
                 Sentences.number(1e4 * consumersRisk),
                 Sentences.number(1e4 * producersRisk),
                 Sentences.percent(conforming),

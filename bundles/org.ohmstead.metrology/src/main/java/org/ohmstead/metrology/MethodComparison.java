@@ -6,6 +6,7 @@ package org.ohmstead.metrology;
 import java.util.Optional;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The GUM's law of propagation set against a Monte Carlo calculation of the same result (JCGM 101:2008, clause 8): the
@@ -25,6 +26,7 @@ public record MethodComparison(
         Estimate monteCarlo,
         CoverageInterval monteCarloInterval,
         double tolerance) {
+    private static final Messages TEXTS = Messages.of(MethodComparison.class);
 
     private static final double ROUNDING = 1e-9;
 
@@ -77,19 +79,18 @@ public record MethodComparison(
     public String sentence(String unit) {
         String percent = Sentences.percent(gumInterval.probability());
         if (agrees()) {
-            return "The law of propagation and the Monte Carlo calculation give the same " + percent
-                    + " interval to within " + Sentences.quantity(tolerance, unit) + ".";
+            return TEXTS.text("methods.agree", percent, Sentences.quantity(tolerance, unit));
         }
-        String width = gumInterval.width() > monteCarloInterval.width() ? "too wide" : "too narrow";
-        String verdict = Math.abs(gumInterval.width() - monteCarloInterval.width()) <= 2 * tolerance
-                ? "lies to one side"
-                : "is " + width;
-        return "The law of propagation gives a " + percent + " interval from "
-                + Sentences.number(gumInterval.lower()) + " to " + Sentences.quantity(gumInterval.upper(), unit)
-                + ", the Monte Carlo calculation one from " + Sentences.number(monteCarloInterval.lower()) + " to "
-                + Sentences.quantity(monteCarloInterval.upper(), unit) + ". They differ by more than "
-                + Sentences.quantity(tolerance, unit) + ": the interval of the law of propagation " + verdict
-                + ". Report the Monte Carlo interval.";
+        String width = gumInterval.width() > monteCarloInterval.width() ? "methods.wide" : "methods.narrow";
+        boolean aside = Math.abs(gumInterval.width() - monteCarloInterval.width()) <= 2 * tolerance;
+        return TEXTS.text(
+                aside ? "methods.aside" : width,
+                percent,
+                Sentences.number(gumInterval.lower()),
+                Sentences.quantity(gumInterval.upper(), unit),
+                Sentences.number(monteCarloInterval.lower()),
+                Sentences.quantity(monteCarloInterval.upper(), unit),
+                Sentences.quantity(tolerance, unit));
     }
 
     /** Returns the note for the report if the two disagree, or nothing if they agree; the unit may be empty. */

@@ -3,11 +3,11 @@
 
 package org.ohmstead.metrology;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A measured value judged against one or two limits. Made by {@link Conformity#assess}.
@@ -27,6 +27,7 @@ public record ToleranceAssessment(
         DecisionRule rule,
         double probabilityMet,
         Optional<ToleranceInterval> acceptance) {
+    private static final Messages TEXTS = Messages.of(ToleranceAssessment.class);
 
     /** Checks the ranges given above. */
     public ToleranceAssessment {
@@ -55,27 +56,11 @@ public record ToleranceAssessment(
     /** Returns the verdict with its risk in whole sentences; the unit may be empty. */
     public String sentence(String unit) {
         String value = Sentences.quantity(measured.value(), unit);
-        String wanted = tolerance.words(unit);
+        double told = verdict == Verdict.MEETS ? 1 - probabilityMet : probabilityMet;
         String sentence =
-                switch (verdict) {
-                    case MEETS -> "The measured " + value + " meets the requirement of " + wanted
-                            + "; the risk that the true" + " value does not is " + Sentences.percent(1 - probabilityMet)
-                            + ".";
-                    case FALLS_SHORT -> "The measured " + value + " does not meet the requirement of " + wanted
-                            + "; the risk that the" + " true value meets it after all is "
-                            + Sentences.percent(probabilityMet) + ".";
-                    case UNDECIDED -> "The measured " + value
-                            + " is too uncertain to say whether it meets the requirement of "
-                            + wanted + "; the true value meets it with a probability of "
-                            + Sentences.percent(probabilityMet) + ".";
-                };
-        if (acceptance.isEmpty()) {
-            sentence += String.format(
-                    Locale.ROOT,
-                    " With a standard uncertainty of %s no measured value could meet it as surely as the rule asks;"
-                            + " measure more exactly.",
-                    Sentences.quantity(measured.standardUncertainty(), unit));
-        }
-        return sentence;
+                TEXTS.text("assessment." + verdict.name(), value, tolerance.words(unit), Sentences.percent(told));
+        return acceptance.isEmpty()
+                ? TEXTS.text("assessment.never", sentence, Sentences.quantity(measured.standardUncertainty(), unit))
+                : sentence;
     }
 }

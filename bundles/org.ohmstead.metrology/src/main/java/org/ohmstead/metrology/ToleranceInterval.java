@@ -69,7 +69,7 @@ public sealed interface ToleranceInterval {
 
         @Override
         public String words(String unit) {
-            return "at least " + Sentences.quantity(limit, unit);
+            return Sentences.text("tolerance.least", Sentences.quantity(limit, unit));
         }
     }
 
@@ -102,7 +102,7 @@ public sealed interface ToleranceInterval {
 
         @Override
         public String words(String unit) {
-            return "at most " + Sentences.quantity(limit, unit);
+            return Sentences.text("tolerance.most", Sentences.quantity(limit, unit));
         }
     }
 
@@ -143,7 +143,7 @@ public sealed interface ToleranceInterval {
 
         @Override
         public String words(String unit) {
-            return "between " + Sentences.number(lower) + " and " + Sentences.quantity(upper, unit);
+            return Sentences.text("tolerance.between", Sentences.number(lower), Sentences.quantity(upper, unit));
         }
 
         /** Returns the middle of the interval. */

@@ -31,7 +31,7 @@ public final class LogCopy {
         }
         boolean whole = false;
         try {
-            LogFailures.guard(logFile, "The log was not copied to " + target, () -> {
+            LogFailures.guard(logFile, LogFailures.notCopiedTo(target), () -> {
                 try (Connection connection = LogDatabase.openReadOnly(logFile, TestLog.BUSY_SECONDS);
                         PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
                     copy.setString(1, target.toAbsolutePath().toString());
@@ -42,8 +42,7 @@ public final class LogCopy {
             whole = true;
         } finally {
             if (!whole) {
-                LogFailures.guard(
-                        target, "What there is of the copy was not deleted", () -> Files.deleteIfExists(target));
+                LogFailures.guard(target, LogFailures.DELETE_COPY, () -> Files.deleteIfExists(target));
             }
         }
     }

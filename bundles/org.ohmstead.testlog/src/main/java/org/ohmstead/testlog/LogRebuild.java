@@ -20,7 +20,8 @@ import org.ohmstead.testlog.internal.Transaction;
 public final class LogRebuild {
     private static final int PAGE = 500;
     private static final String INSERT =
-            "INSERT INTO entry (seq, kind, entry_id, recorded_at, body, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?)";
+            "INSERT INTO entry (seq, kind, entry_id, recorded_at, body, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?,"
+                    + " ?)";
 
     private LogRebuild() {}
 
@@ -38,7 +39,7 @@ public final class LogRebuild {
         }
         boolean whole = false;
         try {
-            LogFailures.guard(target, "The log was not made", () -> {
+            LogFailures.guard(target, LogFailures.MAKE, () -> {
                 try (Connection connection = LogDatabase.open(target, TestLog.BUSY_SECONDS)) {
                     return Transaction.once(connection, () -> fill(source, connection));
                 }
@@ -61,7 +62,7 @@ public final class LogRebuild {
     private static void delete(Path target) throws TestLogException {
         for (String ending : List.of("", "-wal", "-shm")) {
             Path file = target.resolveSibling(target.getFileName() + ending);
-            LogFailures.guard(file, "What there is of the log was not deleted", () -> Files.deleteIfExists(file));
+            LogFailures.guard(file, LogFailures.DELETE, () -> Files.deleteIfExists(file));
         }
     }
 

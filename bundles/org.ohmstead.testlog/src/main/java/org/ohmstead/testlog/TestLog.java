@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.json.MeasuredFiguresJson;
@@ -50,8 +51,6 @@ public final class TestLog implements AutoCloseable {
 
     /** What stands for the hash before the first entry: 64 zeros. */
     public static final String FIRST_PREVIOUS_HASH = ChainedRow.FIRST_PREVIOUS_HASH;
-
-    private static final String NOT_ADDED = "The entry was not added";
 
     private final Path file;
     private final Clock clock;
@@ -135,7 +134,7 @@ public final class TestLog implements AutoCloseable {
         String figuresText = MeasuredFiguresJson.toCanonicalText(figures);
         String recordedAt = now().toString();
         return change(
-                "The entries were not added",
+                LogFailures.ADD_MANY,
                 () -> List.of(
                         entry(table.insert(EntryKind.READING, recordedAt, readingText)),
                         entry(table.insert(EntryKind.FIGURES, recordedAt, figuresText))));
@@ -206,7 +205,7 @@ public final class TestLog implements AutoCloseable {
 
     private synchronized JoinReport joinWhole(TestLog other, String name, String who) throws TestLogException {
         String recordedAt = now().toString();
-        return change("The other log was not joined", () -> {
+        return change(LogFailures.JOIN, () -> {
             Joining joining = new Joining(table, joined, rows, other.rows(), name);
             List<LogEntry> joins = new ArrayList<>();
             for (JoinNote note : joining.run(who)) {
@@ -234,7 +233,7 @@ public final class TestLog implements AutoCloseable {
 
     private synchronized LogEntry add(EntryKind kind, String body, Optional<String> target) throws TestLogException {
         String recordedAt = now().toString();
-        return change(NOT_ADDED, () -> {
+        return change(LogFailures.ADD, () -> {
             if (target.isPresent()) {
                 voids.requireVoidable(target.get());
             }
@@ -246,16 +245,17 @@ public final class TestLog implements AutoCloseable {
             throws TestLogException {
         Instant moment = now();
         String recordedAt = moment.toString();
-        Optional<ChainedRow> row = guard(NOT_ADDED, () -> table.insertAtOnce(kind, recordedAt, body));
+        Optional<ChainedRow> row = guard(LogFailures.ADD, () -> table.insertAtOnce(kind, recordedAt, body));
         return added.apply(
-                row.isPresent() ? row.get() : change(NOT_ADDED, () -> table.insert(kind, recordedAt, body)), moment);
+                row.isPresent() ? row.get() : change(LogFailures.ADD, () -> table.insert(kind, recordedAt, body)),
+                moment);
     }
 
-    private <T> T change(String whatHappened, Transaction.Work<T> work) throws TestLogException {
+    private <T> T change(Supplier<String> whatHappened, Transaction.Work<T> work) throws TestLogException {
         return guard(whatHappened, () -> transaction.run(work));
     }
 
-    private <T> T guard(String whatHappened, LogFailures.Action<T> action) throws TestLogException {
+    private <T> T guard(Supplier<String> whatHappened, LogFailures.Action<T> action) throws TestLogException {
         boolean done = false;
         try {
             T result = LogFailures.guard(file, whatHappened, action);
@@ -273,7 +273,7 @@ public final class TestLog implements AutoCloseable {
     }
 
     private String where() {
-        return "the log " + file;
+        return LogFailures.named(file);
     }
 
     private Instant now() {
@@ -370,13 +370,13 @@ public final class TestLog implements AutoCloseable {
     }
 
     private <T> T read(LogFailures.Action<T> action) throws TestLogException {
-        return LogFailures.guard(file, "The log was not read", action);
+        return LogFailures.guard(file, LogFailures.READ, action);
     }
 
     /** Closes the log. */
     @Override
     public synchronized void close() throws TestLogException {
-        LogFailures.guard(file, "The log was not closed properly", () -> {
+        LogFailures.guard(file, LogFailures.CLOSE, () -> {
             transaction.close();
             table.close();
             connection.close();

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.json.ReadingJson;
+import org.ohmstead.units.text.Messages;
 import org.sqlite.SQLiteDataSource;
 
 @Timeout(180)
@@ -60,7 +61,7 @@ class ProcessesTest {
         Class<?> databind = Class.forName("com.fasterxml.jackson.databind.JsonNode");
         Class<?> core = Class.forName("com.fasterxml.jackson.core.JsonParser");
         Class<?> annotations = Class.forName("com.fasterxml.jackson.annotation.JsonProperty");
-        String classPath = Stream.of(
+        Stream<String> places = Stream.of(
                         Appender.class,
                         TestLog.class,
                         ReadingJson.class,
@@ -68,8 +69,10 @@ class ProcessesTest {
                         databind,
                         core,
                         annotations,
-                        SQLiteDataSource.class)
-                .map(ProcessesTest::placeOf)
+                        SQLiteDataSource.class,
+                        Messages.class)
+                .map(ProcessesTest::placeOf);
+        String classPath = Stream.concat(places, Stream.of(placeOfTexts()))
                 .distinct()
                 .collect(Collectors.joining(File.pathSeparator));
         return new ProcessBuilder(
@@ -81,6 +84,17 @@ class ProcessesTest {
                         Integer.toString(count))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
+    }
+
+    /** Returns where the texts lie: with the classes, except where something else than the build compiled them. */
+    private static String placeOfTexts() {
+        String name = "org/ohmstead/testlog/internal/messages.properties";
+        try {
+            Path file = Path.of(TestLog.class.getResource("/" + name).toURI());
+            return file.toString().substring(0, file.toString().length() - name.length() - 1);
+        } catch (URISyntaxException broken) {
+            throw new IllegalStateException(broken);
+        }
     }
 
     private static String placeOf(Class<?> type) {

@@ -49,7 +49,7 @@ public final class CheckEntries {
         }
         try (LogIndex index = LogIndex.open(LogIndex.beside(log.file()), log.rows())) {
             index.refresh(IndexProgress.NONE);
-            WholeEntries whole = new WholeEntries("the log " + log.file(), log.rows());
+            WholeEntries whole = new WholeEntries(Words.log(log.file().toString()), log.rows());
             List<LogEntry> entries = new ArrayList<>();
             for (String step : steps) {
                 entries.addAll(whole.all(index.find(

@@ -15,7 +15,6 @@ import org.ohmstead.model.MeasuredFigure;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
-import org.ohmstead.model.Specimen;
 import org.ohmstead.testlog.LogEntry;
 
 /** The values that an entry has of a figure. */
@@ -31,11 +30,7 @@ public final class FigureValues {
     }
 
     private static String specimen(Provenance provenance) {
-        return provenance.specimen().map(FigureValues::words).orElse("");
-    }
-
-    private static String words(Specimen specimen) {
-        return specimen.amplifier() + (specimen.serialNumber().isEmpty() ? "" : " no. " + specimen.serialNumber());
+        return provenance.specimen().map(Words::specimen).orElse("");
     }
 
     private static void ofReading(Map<Trend.Line, TrendPoint> found, String entryId, Reading reading, String figureId) {

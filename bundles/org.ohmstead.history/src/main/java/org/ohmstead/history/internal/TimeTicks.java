@@ -11,9 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.plot.Axis;
 import org.ohmstead.plot.Tick;
+import org.ohmstead.units.text.Messages;
 
 /** A time axis in days since 1970 with labels at round dates. */
 public final class TimeTicks {
+    private static final Messages TEXTS = Messages.of(TimeTicks.class);
     private static final double SECONDS_PER_DAY = 86_400;
     private static final int MOST = 8;
     private static final List<Period> STEPS = List.of(
@@ -52,7 +54,7 @@ public final class TimeTicks {
                 break;
             }
         }
-        return Axis.linear("Date (UTC)", "")
+        return Axis.linear(TEXTS.text("axis.date"), "")
                 .withRange(lower - margin, upper + margin)
                 .withTicks(ticks);
     }

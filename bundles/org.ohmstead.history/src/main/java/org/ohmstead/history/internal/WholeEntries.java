@@ -15,9 +15,11 @@ import org.ohmstead.testlog.chain.EntryReader;
 import org.ohmstead.testlog.chain.RowSource;
 import org.ohmstead.testlog.search.Found;
 import org.ohmstead.testlog.search.IndexedEntry;
+import org.ohmstead.units.text.Messages;
 
 /** Fetches whole entries that an index has found. */
 public final class WholeEntries {
+    private static final Messages TEXTS = Messages.of(WholeEntries.class);
     private static final int PAGE = 512;
     private static final int AHEAD = 16;
 
@@ -60,8 +62,7 @@ public final class WholeEntries {
             read = rows.rows(hash, wanted.sequence() - 1, AHEAD);
         }
         if (!holds(wanted.sequence())) {
-            throw new TestLogException("The entry " + wanted.id() + " of " + where
-                    + " is in the search index, but not in the log any more. Verify the log.");
+            throw new TestLogException(TEXTS.text("log.lost", wanted.id(), where));
         }
         return read.get((int) (wanted.sequence() - read.get(0).sequence()));
     }

@@ -8,10 +8,14 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.Mode;
+import org.ohmstead.model.Specimen;
 import org.ohmstead.units.QuantityFormat;
+import org.ohmstead.units.text.Messages;
 
 /** Numbers as they stand in the sentences of this bundle: point as decimal mark. */
 public final class Words {
+    private static final Messages TEXTS = Messages.of(Words.class);
     private static final double LARGEST_PLAIN = 1e7;
     private static final double SMALLEST_PLAIN = 1e-6;
     private static final QuantityFormat FIVE = QuantityFormat.digits(5);
@@ -71,9 +75,32 @@ public final class Words {
         return with(to(value, scale), unit);
     }
 
-    /** Returns a constant's name in small letters. */
-    public static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+    /** Returns how channels meet a load, as it stands in a sentence. */
+    public static String mode(Mode mode) {
+        return TEXTS.text("mode." + mode.name());
+    }
+
+    /** Returns the ohm as it stands behind a number. */
+    public static String ohm() {
+        return TEXTS.text("unit.ohm");
+    }
+
+    /** Returns which amplifier it is, with its serial number when it has one. */
+    public static String specimen(Specimen specimen) {
+        return specimen.serialNumber().isEmpty()
+                ? specimen.amplifier()
+                : TEXTS.text("specimen.serial", specimen.amplifier(), specimen.serialNumber());
+    }
+
+    /** Returns what a log is called in sentences. */
+    public static String log(String name) {
+        return TEXTS.text("log.named", name);
+    }
+
+    /** Returns a sentence as it goes on behind another word: in English with a small letter. */
+    public static String continued(String sentence) {
+        boolean english = TEXTS.locale().getLanguage().equals(Locale.ENGLISH.getLanguage());
+        return english ? Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1) : sentence;
     }
 
     /** Returns an end point in words: "1 % THD_F", "clipping onset", "-3 dB drive". */
@@ -84,12 +111,9 @@ public final class Words {
                             ? "THD+N"
                             : limit.measure().name());
         }
-        return endPoint instanceof EndPoint.FixedLevel level ? number(level.driveDb()) + " dB drive" : "clipping onset";
-    }
-
-    /** Returns a number of things, the thing named in the singular: "1 value", "3 values". */
-    public static String count(long number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return endPoint instanceof EndPoint.FixedLevel level
+                ? TEXTS.text("endPoint.level", number(level.driveDb()))
+                : TEXTS.text("endPoint.clipping");
     }
 
     /** Returns a ratio as a percentage with a sign, one decimal: "+4.2 %". */

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.ohmstead.history.internal.Words;
 import org.ohmstead.model.BenchKind;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.CheckStandard;
@@ -21,6 +20,7 @@ import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Specimen;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The values of a check standard in a log, the oldest first: those that were typed in, and those that its step of the plan gave. What was
@@ -32,6 +32,8 @@ import org.ohmstead.testlog.LogEntry;
  * @param notes whole sentences about what does not count
  */
 public record CheckValues(List<CheckValue> own, List<CheckValue> elsewhere, List<String> notes) {
+    private static final Messages TEXTS = Messages.of(CheckValues.class);
+
     /** Copies the lists. */
     public CheckValues {
         own = List.copyOf(own);
@@ -66,14 +68,16 @@ public record CheckValues(List<CheckValue> own, List<CheckValue> elsewhere, List
             }
         }
         if (otherUnit > 0) {
-            notes.add("Left out because their unit is not \"" + standard.unit() + "\": "
-                    + Words.count(otherUnit, "value") + ".");
+            notes.add(TEXTS.text(
+                    otherUnit == 1 ? "note.otherUnit.one" : "note.otherUnit.many",
+                    standard.unit(),
+                    Integer.toString(otherUnit)));
         }
         long simulated = all.stream().filter(Found::simulated).count();
         boolean mixed = simulated > 0 && simulated < all.size();
         if (mixed) {
-            notes.add("Left out because there are measured ones: " + Words.count(simulated, "value")
-                    + " of a simulated bench.");
+            notes.add(TEXTS.text(
+                    simulated == 1 ? "note.simulated.one" : "note.simulated.many", Long.toString(simulated)));
         }
         List<Found> counted = all.stream()
                 .filter(found -> !mixed || !found.simulated())
@@ -192,7 +196,7 @@ public record CheckValues(List<CheckValue> own, List<CheckValue> elsewhere, List
     private static String bench(LogEntry entry, Provenance provenance) {
         String named = provenance.specimen().map(Specimen::bench).orElse("");
         String label = entry.chain();
-        return named.isEmpty() && !label.isEmpty() ? "bench " + label : named;
+        return named.isEmpty() && !label.isEmpty() ? TEXTS.text("bench.label", label) : named;
     }
 
     private static Found found(Project project, LogEntry entry, CheckValue value, boolean simulated) {

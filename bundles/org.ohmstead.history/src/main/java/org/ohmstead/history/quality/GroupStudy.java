@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.ohmstead.history.internal.Words;
 import org.ohmstead.metrology.quality.CochranTest;
 import org.ohmstead.metrology.quality.PrecisionStudy;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The values of a check standard in groups: by day, operator or bench. Repeatability and reproducibility are those of ISO 5725-2, their
@@ -34,6 +35,8 @@ public record GroupStudy(
         PrecisionStudy precision,
         Optional<CochranTest.Outcome> cochran,
         Optional<String> suspect) {
+    private static final Messages TEXTS = Messages.of(GroupStudy.class);
+
     /** Copies the lists. */
     public GroupStudy {
         names = List.copyOf(names);
@@ -78,17 +81,15 @@ public record GroupStudy(
     /** Returns what came out, in whole sentences. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>(List.of(precision.sentence(what, unit)));
-        cochran.ifPresent(outcome -> sentences.add(
-                outcome.outlier()
-                        ? scatterSentence()
-                        : "No " + what + " scatters noticeably more than the others (Cochran's test)."));
+        cochran.ifPresent(outcome -> sentences.add(outcome.outlier() ? scatterSentence() : TEXTS.text("even." + what)));
         return List.copyOf(sentences);
     }
 
     /** Returns which group scatters more than the others, in a whole sentence; only when one does. */
     String scatterSentence() {
-        return "The values of the " + what + " \"" + suspect.orElseThrow()
-                + "\" scatter more than those of the others (Cochran's test; standard deviation "
-                + Words.uncertainty(cochran.orElseThrow().standardDeviation(), unit) + ").";
+        return TEXTS.text(
+                "scatter." + what,
+                suspect.orElseThrow(),
+                Words.uncertainty(cochran.orElseThrow().standardDeviation(), unit));
     }
 }

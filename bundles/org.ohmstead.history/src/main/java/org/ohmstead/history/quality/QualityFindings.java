@@ -13,11 +13,11 @@ import java.util.function.Function;
 import org.ohmstead.history.internal.Words;
 import org.ohmstead.metrology.quality.CheckStandardReview.Finding;
 import org.ohmstead.metrology.quality.PrecisionStudy;
+import org.ohmstead.units.text.Messages;
 
 /** What a review of a check standard gives reason to do. */
 final class QualityFindings {
-    private static final String MEASURE = "Measure the check standard before the next run.";
-    private static final String AGAIN = "Measure the check standard again.";
+    private static final Messages TEXTS = Messages.of(QualityFindings.class);
 
     private final QualityReview review;
     private final LocalDate today;
@@ -36,20 +36,14 @@ final class QualityFindings {
         review.dueOn().ifPresent(this::due);
         review.reference()
                 .filter(ReferenceComparison::contradicts)
-                .ifPresent(
-                        wrong -> add(
-                                true,
-                                wrong.sentence(),
-                                "Check connections, settings and calibration of the meters, and measure the check standard again before any run."));
+                .ifPresent(wrong -> add(true, wrong.sentence(), TEXTS.text("reference.remedy")));
         repeats();
         review.days().ifPresent(this::scatter);
         review.operators().ifPresent(study -> {
             scatter(study);
-            differ(study, "See whether they connect, set and read alike.");
+            differ(study, TEXTS.text("operators.remedy"));
         });
-        review.benches()
-                .ifPresent(
-                        study -> differ(study, "Find out which bench is off before their readings are put together."));
+        review.benches().ifPresent(study -> differ(study, TEXTS.text("benches.remedy")));
         findings.sort((one, other) -> Boolean.compare(other.serious(), one.serious()));
         return List.copyOf(findings);
     }
@@ -60,11 +54,11 @@ final class QualityFindings {
 
     private void due(LocalDate dueOn) {
         if (review.values().newest().isEmpty()) {
-            add(false, "It was never measured on this bench.", MEASURE);
+            add(false, TEXTS.text("due.never"), TEXTS.text("due.remedy"));
         } else if (dueOn.isBefore(today)) {
-            add(true, "A new value has been due since " + dueOn + ".", MEASURE);
+            add(true, TEXTS.text("due.since", dueOn.toString()), TEXTS.text("due.remedy"));
         } else if (dueOn.equals(today)) {
-            add(false, "A new value is due today.", MEASURE);
+            add(false, TEXTS.text("due.today"), TEXTS.text("due.remedy"));
         }
     }
 
@@ -83,14 +77,13 @@ final class QualityFindings {
         past.filter(study -> apart > study.repeatabilityLimit())
                 .ifPresent(study -> add(
                         false,
-                        "The two newest values of the same day and operator lie "
-                                + Words.quantity(apart, review.standard().unit())
-                                + " apart; by the days before it should be at most "
-                                + Words.uncertainty(
+                        TEXTS.text(
+                                "repeat",
+                                Words.quantity(apart, review.standard().unit()),
+                                Words.uncertainty(
                                         study.repeatabilityLimit(),
-                                        review.standard().unit())
-                                + " 19 times in 20.",
-                        AGAIN));
+                                        review.standard().unit())),
+                        TEXTS.text("again")));
     }
 
     private Optional<PrecisionStudy> pastDays(List<CheckValue> own, String newestDay) {
@@ -113,20 +106,13 @@ final class QualityFindings {
 
     private void scatter(GroupStudy study) {
         if (study.cochran().filter(outcome -> outcome.outlier()).isPresent()) {
-            add(
-                    false,
-                    study.scatterSentence(),
-                    "Find out what was different then, and void the values if they are wrong.");
+            add(false, study.scatterSentence(), TEXTS.text("scatter.remedy"));
         }
     }
 
     private void differ(GroupStudy study, String remedy) {
         if (study.precision().pValue() < review.standard().significanceRatio()) {
-            add(
-                    false,
-                    "The " + (study.what().equals("bench") ? "benches" : study.what() + "s")
-                            + " differ by more than chance explains.",
-                    remedy);
+            add(false, TEXTS.text("differ." + study.what()), remedy);
         }
     }
 }

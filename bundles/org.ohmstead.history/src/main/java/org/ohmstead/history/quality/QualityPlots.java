@@ -17,12 +17,13 @@ import org.ohmstead.plot.MarkerShape;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
+import org.ohmstead.units.text.Messages;
 
 /** The control charts of a check standard as plots; points count values from 1, the oldest first. */
 public final class QualityPlots {
+    private static final Messages TEXTS = Messages.of(QualityPlots.class);
     private static final int LINE = 0;
     private static final int ALARM = 1;
-    private static final Axis COUNT = Axis.linear("Number of the value", "");
 
     private QualityPlots() {}
 
@@ -36,11 +37,13 @@ public final class QualityPlots {
             Plot plot = withLimits(
                     Plot.of(
                             review.standard().name(),
-                            COUNT,
-                            Axis.linear("Value", review.standard().unit())),
+                            count(),
+                            Axis.linear(
+                                    TEXTS.text("chart.value"), review.standard().unit())),
                     charts.chart().readings(),
                     true);
-            plot = plot.withSeries(Series.of("values", places(0, values.length), values, Style.LINE_AND_MARKERS, LINE));
+            plot = plot.withSeries(Series.of(
+                    TEXTS.text("chart.values"), places(0, values.length), values, Style.LINE_AND_MARKERS, LINE));
             TreeSet<Integer> signalled = new TreeSet<>();
             for (RunSignal signal : charts.signals()) {
                 for (int i = signal.firstIndex(); i <= signal.lastIndex(); i++) {
@@ -51,8 +54,8 @@ public final class QualityPlots {
                 plot = plot.withMark(Mark.point(index + 1, values[index], "", MarkerShape.HOLLOW_CIRCLE, ALARM));
             }
             if (review.standard().referenceValue().isPresent()) {
-                plot = plot.withMark(
-                        Mark.horizontal(review.standard().referenceValue().getAsDouble(), "reference"));
+                plot = plot.withMark(Mark.horizontal(
+                        review.standard().referenceValue().getAsDouble(), TEXTS.text("chart.reference")));
             }
             return withBaselineEnd(plot, charts, values.length).withNote(note(charts, signalled.size()));
         });
@@ -66,20 +69,24 @@ public final class QualityPlots {
             Plot plot = withLimits(
                     Plot.of(
                             review.standard().name(),
-                            COUNT,
+                            count(),
                             Axis.linear(
-                                            "Distance from the value before",
+                                            TEXTS.text("chart.range"),
                                             review.standard().unit())
                                     .withLower(0)),
                     charts.chart().ranges(),
                     false);
-            plot = plot.withSeries(
-                    Series.of("moving ranges", places(1, ranges.length), ranges, Style.LINE_AND_MARKERS, LINE));
+            plot = plot.withSeries(Series.of(
+                    TEXTS.text("chart.ranges"), places(1, ranges.length), ranges, Style.LINE_AND_MARKERS, LINE));
             for (int index : charts.chart().jumps(values)) {
                 plot = plot.withMark(Mark.point(index + 1, ranges[index - 1], "", MarkerShape.HOLLOW_CIRCLE, ALARM));
             }
             return withBaselineEnd(plot, charts, values.length);
         });
+    }
+
+    private static Axis count() {
+        return Axis.linear(TEXTS.text("chart.number"), "");
     }
 
     private static double[] values(QualityReview review) {
@@ -96,10 +103,10 @@ public final class QualityPlots {
 
     private static Plot withLimits(Plot plot, ControlLimits limits, boolean withLower) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.horizontal(limits.upper(), "upper limit"));
-        marks.add(Mark.horizontal(limits.centre(), "mean"));
+        marks.add(Mark.horizontal(limits.upper(), TEXTS.text("chart.upper")));
+        marks.add(Mark.horizontal(limits.centre(), TEXTS.text("chart.mean")));
         if (withLower) {
-            marks.add(Mark.horizontal(limits.lower(), "lower limit"));
+            marks.add(Mark.horizontal(limits.lower(), TEXTS.text("chart.lower")));
         }
         Plot more = plot;
         for (Mark mark : marks) {
@@ -110,14 +117,12 @@ public final class QualityPlots {
 
     private static Plot withBaselineEnd(Plot plot, CheckStandardReview charts, int count) {
         int baseline = charts.chart().baselineCount();
-        return baseline < count ? plot.withMark(Mark.vertical(baseline + 0.5, "baseline ends")) : plot;
+        return baseline < count ? plot.withMark(Mark.vertical(baseline + 0.5, TEXTS.text("chart.baseline"))) : plot;
     }
 
     private static String note(CheckStandardReview charts, int signalled) {
-        return "Limits: mean and three sigma of the first "
-                + charts.chart().baselineCount() + " values, sigma from their moving ranges. Circles: "
-                + (signalled == 0
-                        ? "no value that chance would seldom give."
-                        : "values that chance would seldom give.");
+        return TEXTS.text(
+                signalled == 0 ? "chart.note.none" : "chart.note.some",
+                Integer.toString(charts.chart().baselineCount()));
     }
 }

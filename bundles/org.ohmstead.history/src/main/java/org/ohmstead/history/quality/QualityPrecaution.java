@@ -20,12 +20,14 @@ import org.ohmstead.model.Step;
 import org.ohmstead.model.StopLimit;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Says the alarms of the check standards before each step of a run: a serious one needs a yes, the others are shown. A step that measures
  * a check standard itself is not held up by its alarms, as it is what clears them up. The log is read again only when it has grown.
  */
 public final class QualityPrecaution implements Precaution {
+    private static final Messages TEXTS = Messages.of(QualityPrecaution.class);
     private static final String ID = "org.ohmstead.history.quality";
 
     private final Path logFile;
@@ -64,8 +66,8 @@ public final class QualityPrecaution implements Precaution {
                     logFile.getFileName() == null
                             ? logFile.toString()
                             : logFile.getFileName().toString(),
-                    "The check standards could not be looked up. " + unreadable.getMessage(),
-                    "Mend the log first; nothing can be kept in it either."));
+                    TEXTS.text("precaution.unread", unreadable.getMessage()),
+                    TEXTS.text("precaution.unread.remedy")));
         }
         List<Problem> problems = new ArrayList<>();
         for (QualityReview review : reviews) {
@@ -74,7 +76,7 @@ public final class QualityPrecaution implements Precaution {
                 problems.add(
                         itself
                                 ? new Problem(
-                                        Severity.NOTE, problem.where(), problem.what(), "This step measures it anew.")
+                                        Severity.NOTE, problem.where(), problem.what(), TEXTS.text("precaution.itself"))
                                 : problem);
             }
         }

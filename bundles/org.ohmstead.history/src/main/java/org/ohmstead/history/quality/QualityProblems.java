@@ -12,9 +12,12 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /** The alarms of a project's check standards as problems: what is serious as a warning, the rest as a note. */
 public final class QualityProblems {
+    private static final Messages TEXTS = Messages.of(QualityProblems.class);
+
     private QualityProblems() {}
 
     /**
@@ -37,7 +40,7 @@ public final class QualityProblems {
                 problems.add(new Problem(
                         finding.serious() ? Severity.WARNING : Severity.NOTE,
                         where,
-                        "Check standard \"" + review.standard().name() + "\": " + finding.sentence(),
+                        TEXTS.text("problem", review.standard().name(), finding.sentence()),
                         finding.remedy()));
             }
         }

@@ -24,6 +24,7 @@ import org.ohmstead.metrology.quality.RunRule;
 import org.ohmstead.model.CheckStandard;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a check standard says about the bench.
@@ -52,6 +53,7 @@ public record QualityReview(
         Optional<LocalDate> dueOn,
         List<Finding> findings,
         List<String> notes) {
+    private static final Messages TEXTS = Messages.of(QualityReview.class);
     private static final double HOURS_PER_DAY = 24;
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double COVERAGE = 2;
@@ -202,8 +204,7 @@ public record QualityReview(
         List<String> remarks = new ArrayList<>();
         int count = values.own().size();
         if (review.isEmpty()) {
-            remarks.add(count + " of the " + standard.baselineCount()
-                    + " values that are to set the limits are there; the chart begins with the last of them.");
+            remarks.add(TEXTS.text("note.few", Integer.toString(count), Integer.toString(standard.baselineCount())));
         }
         review.ifPresent(each -> {
             remarks.add(limits(each.chart()));
@@ -213,17 +214,16 @@ public record QualityReview(
         days.ifPresent(study -> {
             remarks.addAll(study.sentences());
             if (study.precision().groupsDiffer()) {
-                remarks.add(
-                        "The limits come from successive values, several of which are of one day: they are narrower than what"
-                                + " the days differ by. One value a day gives limits that hold from day to day.");
+                remarks.add(TEXTS.text("note.days"));
             }
         });
         operators.ifPresent(study -> remarks.addAll(study.sentences()));
         benches.ifPresent(study -> remarks.addAll(study.sentences()));
         crossed.ifPresent(each -> remarks.add(each.study().sentence(standard.unit())));
         if (!values.elsewhere().isEmpty()) {
-            remarks.add("Of other benches, and therefore only in the comparison of benches: "
-                    + Words.count(values.elsewhere().size(), "value") + ".");
+            int elsewhere = values.elsewhere().size();
+            remarks.add(TEXTS.text(
+                    elsewhere == 1 ? "note.elsewhere.one" : "note.elsewhere.many", Integer.toString(elsewhere)));
         }
         remarks.addAll(values.notes());
         return List.copyOf(remarks);
@@ -231,14 +231,15 @@ public record QualityReview(
 
     private String limits(IndividualsChart chart) {
         if (chart.sigma() <= 0) {
-            return "All values that set the limits are equal: the meter's resolution is too coarse for this chart.";
+            return TEXTS.text("limits.equal");
         }
-        String sentence = "Values between " + Words.to(chart.readings().lower(), chart.sigma()) + " and "
-                + Words.to(chart.readings().upper(), chart.sigma(), standard.unit())
-                + " are to be expected, and successive ones within "
-                + Words.to(chart.ranges().upper(), chart.sigma(), standard.unit()) + " of each other.";
+        String sentence = TEXTS.text(
+                "limits",
+                Words.to(chart.readings().lower(), chart.sigma()),
+                Words.to(chart.readings().upper(), chart.sigma(), standard.unit()),
+                Words.to(chart.ranges().upper(), chart.sigma(), standard.unit()));
         return chart.baselineCount() < ENOUGH
-                ? sentence + " Only " + chart.baselineCount() + " values set these limits; " + ENOUGH + " are advised."
+                ? TEXTS.text("limits.few", sentence, Integer.toString(chart.baselineCount()), Integer.toString(ENOUGH))
                 : sentence;
     }
 }

@@ -5,6 +5,7 @@ package org.ohmstead.history.quality;
 
 import java.util.OptionalDouble;
 import org.ohmstead.history.internal.Words;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A value beside what it should be by a reference.
@@ -21,6 +22,8 @@ public record ReferenceComparison(
         double reference,
         OptionalDouble expandedReferenceUncertainty,
         String unit) {
+    private static final Messages TEXTS = Messages.of(ReferenceComparison.class);
+
     /** Returns the value minus the reference. */
     public double error() {
         return value - reference;
@@ -45,17 +48,13 @@ public record ReferenceComparison(
 
     /** Returns it in a whole sentence. */
     public String sentence() {
-        String error = "The newest value, " + Words.to(value, error(), unit) + ", lies "
-                + Words.uncertainty(Math.abs(error()), unit) + (error() < 0 ? " below" : " above") + " the reference, "
-                + Words.to(reference, error(), unit);
-        if (enNumber().isEmpty()) {
-            return error + "; whether that is much cannot be said without the uncertainties of both.";
-        }
-        String number = " (E_n = " + Words.uncertainty(enNumber().getAsDouble()) + ").";
-        return error
-                + (contradicts()
-                        ? ", which is more than the uncertainties of both allow"
-                        : ", within the uncertainties of both")
-                + number;
+        String side = error() < 0 ? "reference.below" : "reference.above";
+        OptionalDouble number = enNumber();
+        return TEXTS.text(
+                side + (number.isEmpty() ? ".unknown" : contradicts() ? ".beyond" : ".within"),
+                Words.to(value, error(), unit),
+                Words.uncertainty(Math.abs(error()), unit),
+                Words.to(reference, error(), unit),
+                number.isEmpty() ? "" : Words.uncertainty(number.getAsDouble()));
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.model.DistortionMeasure;
 import org.ohmstead.model.EndPoint;
+import org.ohmstead.model.Specimen;
 
 class WordsTest {
     @ParameterizedTest
@@ -32,13 +33,13 @@ class WordsTest {
     }
 
     @Test
-    void namesEndPointsAndCounts() {
+    void namesEndPointsAndSpecimens() {
         assertEquals(
                 "10 % THD+N", Words.endPoint(new EndPoint.DistortionLimit(0.1, DistortionMeasure.THD_PLUS_NOISE_R)));
         assertEquals("clipping onset", Words.endPoint(new EndPoint.ClippingOnset()));
         assertEquals("-3 dB drive", Words.endPoint(new EndPoint.FixedLevel(-3)));
-        assertEquals("1 value", Words.count(1, "value"));
-        assertEquals("0 values", Words.count(0, "value"));
+        assertEquals("Larkspur no. 7", Words.specimen(new Specimen("Larkspur", "7", "")));
+        assertEquals("Larkspur", Words.specimen(new Specimen("Larkspur", "", "")));
         assertEquals("0.099 W", Words.uncertainty(0.0991, "W"));
         assertEquals("-4.2 %", Words.signedPercent(-0.042));
     }

@@ -7,9 +7,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import org.ohmstead.units.text.Messages;
 
 /** Numbers as they stand in a sentence: point as decimal mark, four significant digits. */
 public final class Sentences {
+    private static final Messages TEXTS = Messages.of(Sentences.class);
 
     private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_UP);
     private static final double SMALLEST_PLAIN = 1e-6;
@@ -39,6 +41,17 @@ public final class Sentences {
         return unit.isEmpty() ? number(value) : number(value) + " " + unit;
     }
 
+    /** Returns a text of this package in the language spoken. */
+    public static String text(String key, Object... arguments) {
+        return TEXTS.text(key, arguments);
+    }
+
+    /** Returns the key of the text about groups of one kind: the prefix with the kind's name, or with "other" for a kind without one. */
+    public static String keyOf(Messages texts, String prefix, String what) {
+        String key = prefix + "." + what;
+        return texts.has(key) ? key : prefix + ".other";
+    }
+
     /** Returns the plural of an English noun of the regular kind, e.g. "benches". */
     public static String plural(String noun) {
         if (noun.matches(".*(s|x|z|ch|sh)")) {
@@ -51,10 +64,10 @@ public final class Sentences {
     public static String percent(double ratio) {
         double percent = 100 * ratio;
         if (percent > 0 && percent < SMALLEST_PERCENT) {
-            return "less than 0.01 %";
+            return TEXTS.text("percent.least");
         }
         if (percent < 100 && percent > 100 - SMALLEST_PERCENT) {
-            return "more than 99.99 %";
+            return TEXTS.text("percent.most");
         }
         int digits = percent > 99 && percent < 100 ? 4 : 3;
         BigDecimal rounded = new BigDecimal(percent).round(new MathContext(digits, RoundingMode.HALF_UP));

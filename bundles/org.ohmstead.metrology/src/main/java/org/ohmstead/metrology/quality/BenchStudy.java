@@ -3,8 +3,8 @@
 
 package org.ohmstead.metrology.quality;
 
-import java.util.Locale;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What operators and benches each add to the scatter of one check standard: every operator measures it several times on
@@ -14,6 +14,7 @@ import org.ohmstead.metrology.internal.Sentences;
  * @param components the variance components
  */
 public record BenchStudy(TwoWayAnova anova, TwoWayAnova.Components components) {
+    private static final Messages TEXTS = Messages.of(BenchStudy.class);
 
     private static final double PROBABLE = 0.95;
 
@@ -70,11 +71,8 @@ public record BenchStudy(TwoWayAnova anova, TwoWayAnova.Components components) {
 
     /** Returns the result in whole sentences; the unit may be empty. */
     public String sentence(String unit) {
-        return String.format(
-                Locale.ROOT,
-                "Two readings by the same operator on the same bench should lie within %s of each other 19 times in 20,"
-                        + " any two readings within %s. Of the variance %s comes from the operators, %s from the"
-                        + " benches, %s from both together and %s from repeating.",
+        return TEXTS.text(
+                "bench.sentence",
                 Sentences.quantity(repeatabilityLimit(), unit),
                 Sentences.quantity(reproducibilityLimit(), unit),
                 Sentences.percent(operatorShare()),

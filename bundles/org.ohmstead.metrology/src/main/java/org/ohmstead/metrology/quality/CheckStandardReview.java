@@ -12,6 +12,7 @@ import org.ohmstead.metrology.FitException;
 import org.ohmstead.metrology.GrubbsTest;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What the readings of a check standard, measured again and again, say about the bench before the next run: control
@@ -29,11 +30,10 @@ public record CheckStandardReview(
         Optional<DriftLine> drift,
         TrendTest trend,
         List<Finding> findings) {
+    private static final Messages TEXTS = Messages.of(CheckStandardReview.class);
 
     private static final int FEWEST_READINGS = 4;
     private static final int MOST_FOR_TREND = 3000;
-    private static final String CALIBRATE =
-            "Have the meter and the check standard calibrated, or correct for the drift.";
 
     /**
      * One thing that is wrong.
@@ -106,9 +106,10 @@ public record CheckStandardReview(
         TrendTest trend = TrendTest.of(
                 Arrays.copyOfRange(days, oldest, days.length), Arrays.copyOfRange(values, oldest, values.length));
         if (drift.isPresent() && drift.get().drifts()) {
-            findings.add(new Finding(false, drift.get().sentence(settings.unit(), "day"), CALIBRATE));
+            findings.add(new Finding(
+                    false, drift.get().sentence(settings.unit(), "day"), TEXTS.text("review.drift.remedy")));
         } else if (trend.trends(settings.significance())) {
-            findings.add(new Finding(false, trend.sentence(settings.unit(), "day"), CALIBRATE));
+            findings.add(new Finding(false, trend.sentence(settings.unit(), "day"), TEXTS.text("review.drift.remedy")));
         }
         addBaselineOutlier(findings, baseline, settings);
         findings.sort((one, other) -> Boolean.compare(other.serious(), one.serious()));
@@ -135,11 +136,7 @@ public record CheckStandardReview(
             boolean serious = now && signal.rule() == RunRule.BEYOND_LIMITS;
             if (now) {
                 findings.add(new Finding(
-                        serious,
-                        signal.sentence(),
-                        serious
-                                ? "Check connections and settings and measure the check standard again before any run."
-                                : "Measure the check standard again and look for what changed."));
+                        serious, signal.sentence(), TEXTS.text(serious ? "review.stop.remedy" : "review.look.remedy")));
             }
         }
     }
@@ -149,11 +146,11 @@ public record CheckStandardReview(
         if (chart.jumps(values).contains(newest)) {
             findings.add(new Finding(
                     false,
-                    "The newest reading lies "
-                            + Sentences.quantity(Math.abs(values[newest] - values[newest - 1]), unit)
-                            + " from the one before; up to "
-                            + Sentences.quantity(chart.ranges().upper(), unit) + " is to be expected.",
-                    "Measure the check standard again."));
+                    TEXTS.text(
+                            "review.jump",
+                            Sentences.quantity(Math.abs(values[newest] - values[newest - 1]), unit),
+                            Sentences.quantity(chart.ranges().upper(), unit)),
+                    TEXTS.text("review.jump.remedy")));
         }
     }
 
@@ -162,10 +159,11 @@ public record CheckStandardReview(
         if (outcome.outlier()) {
             findings.add(new Finding(
                     false,
-                    "Baseline reading " + (outcome.index() + 1) + ", "
-                            + Sentences.quantity(outcome.reading(), settings.unit())
-                            + ", lies too far from the other baseline readings for chance and widens the limits.",
-                    "Find out what happened then and set the baseline anew without it."));
+                    TEXTS.text(
+                            "review.baseline",
+                            Integer.toString(outcome.index() + 1),
+                            Sentences.quantity(outcome.reading(), settings.unit())),
+                    TEXTS.text("review.baseline.remedy")));
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.FisherF;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Cochran's test whether one group of readings scatters more than the others (ISO 5725-2): C is its share of the sum of
@@ -16,6 +17,7 @@ import org.ohmstead.metrology.internal.Sentences;
  * 659, 2010).
  */
 public final class CochranTest {
+    private static final Messages TEXTS = Messages.of(CochranTest.class);
 
     /**
      * What the test found.
@@ -45,10 +47,8 @@ public final class CochranTest {
         public String sentence(String what, String unit) {
             String deviation = Sentences.quantity(standardDeviation, unit);
             return outlier
-                    ? "The readings of " + what + " " + (index + 1) + " scatter more than those of the others (standard"
-                            + " deviation " + deviation + "); find out why before using them."
-                    : "No " + what + " scatters noticeably more than the others; the largest standard deviation is "
-                            + deviation + ".";
+                    ? TEXTS.text("cochran.outlier", what, Integer.toString(index + 1), deviation)
+                    : TEXTS.text("cochran.none", what, deviation);
         }
     }
 

@@ -10,6 +10,7 @@ import org.ohmstead.metrology.LinearFit;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
 import org.ohmstead.metrology.internal.StudentT;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The straight line through readings over time by least squares (as GUM H.3), and whether its slope is more than
@@ -21,6 +22,7 @@ import org.ohmstead.metrology.internal.StudentT;
  * @param drifts whether the interval leaves zero out
  */
 public record DriftLine(Estimate slope, CoverageInterval interval, double pValue, boolean drifts) {
+    private static final Messages TEXTS = Messages.of(DriftLine.class);
 
     private static final int FEWEST_READINGS = 3;
 
@@ -63,9 +65,16 @@ public record DriftLine(Estimate slope, CoverageInterval interval, double pValue
      */
     public String sentence(String unit, String timeUnit) {
         double half = interval.width() / 2;
-        String range = Sentences.number(slope.value()) + " +- " + Sentences.quantity(half, unit) + " per " + timeUnit;
-        return drifts
-                ? "The readings drift by " + range + "."
-                : "No drift is to be seen: the slope of " + range + " may be chance.";
+        return TEXTS.text(
+                drifts ? "drift.yes" : "drift.no",
+                Sentences.number(slope.value()),
+                Sentences.quantity(half, unit),
+                timeWord(timeUnit));
+    }
+
+    /** Returns a unit of time in the language spoken where it is "day" or "year"; another as it is. */
+    static String timeWord(String timeUnit) {
+        String key = "time." + timeUnit;
+        return TEXTS.has(key) ? TEXTS.text(key) : timeUnit;
     }
 }

@@ -3,10 +3,10 @@
 
 package org.ohmstead.metrology.quality;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Whether the bench can tell items apart: several items, each measured several times by every operator (or on every
@@ -17,6 +17,7 @@ import org.ohmstead.metrology.internal.Sentences;
  * @param components the variance components
  */
 public record GaugeStudy(TwoWayAnova anova, TwoWayAnova.Components components) {
+    private static final Messages TEXTS = Messages.of(GaugeStudy.class);
 
     /** The usual probability above which an interaction is counted as repeatability. */
     public static final double USUAL_POOLING = 0.25;
@@ -95,21 +96,16 @@ public record GaugeStudy(TwoWayAnova anova, TwoWayAnova.Components components) {
      */
     public String sentence(String what, String unit) {
         double share = gaugeShare().orElse(0);
-        String verdict = share <= GOOD
-                ? "the bench tells the items apart well"
-                : share <= USABLE
-                        ? "the bench tells the items apart well enough for many purposes"
-                        : "the bench scatters too much to tell these items apart";
+        String verdict = TEXTS.text(share <= GOOD ? "gauge.good" : share <= USABLE ? "gauge.usable" : "gauge.bad");
         String worse = components.repeatability() >= components.columns() + components.interaction()
-                ? "Most of it is scatter of repeated readings."
-                : "Most of it is difference between the " + Sentences.plural(what) + ".";
-        return String.format(
-                Locale.ROOT,
-                "The bench adds a standard deviation of %s, %s of the whole: %s (%d distinct classes). %s",
+                ? TEXTS.text("gauge.repeating")
+                : TEXTS.text(Sentences.keyOf(TEXTS, "gauge.between", what), Sentences.plural(what));
+        return TEXTS.text(
+                "gauge.sentence",
                 Sentences.quantity(gauge(), unit),
                 Sentences.percent(share),
                 verdict,
-                distinctClasses(),
+                Integer.toString(distinctClasses()),
                 worse);
     }
 

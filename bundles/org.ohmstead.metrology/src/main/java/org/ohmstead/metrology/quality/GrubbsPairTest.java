@@ -13,6 +13,7 @@ import org.ohmstead.metrology.internal.GaussPanels;
 import org.ohmstead.metrology.internal.LargestDeviation;
 import org.ohmstead.metrology.internal.Sentences;
 import org.ohmstead.metrology.internal.StudentT;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Grubbs' test for two outliers on the same side, for when two odd readings hide each other from {@link GrubbsTest}
@@ -21,6 +22,7 @@ import org.ohmstead.metrology.internal.StudentT;
  * distribution of the two largest deviations.
  */
 public final class GrubbsPairTest {
+    private static final Messages TEXTS = Messages.of(GrubbsPairTest.class);
 
     private static final int FEWEST_READINGS = 4;
     private static final int MOST_READINGS = 100;
@@ -44,12 +46,11 @@ public final class GrubbsPairTest {
 
         /** Returns the outcome in a whole sentence that counts readings from 1. */
         public String sentence() {
-            String pair = "readings " + (indices.get(0) + 1) + " and " + (indices.get(1) + 1);
+            String one = Integer.toString(indices.get(0) + 1);
+            String other = Integer.toString(indices.get(1) + 1);
             return outliers
-                    ? "The " + pair + " both lie too far from the others for chance; look for a physical reason before"
-                            + " dropping them."
-                    : "The " + pair + " lie farthest out together, but no farther than chance explains ("
-                            + Sentences.number(statistic) + " against " + Sentences.number(criticalValue) + ").";
+                    ? TEXTS.text("pair.outliers", one, other)
+                    : TEXTS.text("pair.none", one, other, Sentences.number(statistic), Sentences.number(criticalValue));
         }
     }
 

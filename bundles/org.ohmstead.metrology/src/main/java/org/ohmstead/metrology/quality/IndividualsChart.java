@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A control chart of single readings with its chart of moving ranges (ISO 7870-2; NIST/SEMATECH e-Handbook 6.3.2.2):
@@ -19,6 +20,7 @@ import org.ohmstead.metrology.internal.Sentences;
  * @param baselineCount how many readings set the lines
  */
 public record IndividualsChart(ControlLimits readings, ControlLimits ranges, int baselineCount) {
+    private static final Messages TEXTS = Messages.of(IndividualsChart.class);
 
     private static final int ENOUGH = 20;
     private static final ChartConstants PAIR = ChartConstants.of(2);
@@ -110,14 +112,16 @@ public record IndividualsChart(ControlLimits readings, ControlLimits ranges, int
 
     /** Returns in whole sentences what the chart expects and what its baseline lacks; the unit may be empty. */
     public String sentence(String unit) {
-        String sentence = "Readings between " + Sentences.number(readings.lower()) + " and "
-                + Sentences.quantity(readings.upper(), unit) + " are to be expected, and successive ones within "
-                + Sentences.quantity(ranges.upper(), unit) + " of each other.";
+        String sentence = TEXTS.text(
+                "individuals",
+                Sentences.number(readings.lower()),
+                Sentences.quantity(readings.upper(), unit),
+                Sentences.quantity(ranges.upper(), unit));
         if (sigma() <= 0) {
-            return sentence + " All baseline readings are equal: the meter's resolution is too coarse for this chart.";
+            return TEXTS.text("individuals.equal", sentence);
         }
         if (baselineCount < ENOUGH) {
-            return sentence + " Only " + baselineCount + " readings set these limits; " + ENOUGH + " are advised.";
+            return TEXTS.text("individuals.few", sentence, Integer.toString(baselineCount), Integer.toString(ENOUGH));
         }
         return sentence;
     }

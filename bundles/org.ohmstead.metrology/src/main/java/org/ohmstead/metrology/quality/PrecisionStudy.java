@@ -4,11 +4,11 @@
 package org.ohmstead.metrology.quality;
 
 import java.util.List;
-import java.util.Locale;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.FisherF;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Repeatability and reproducibility of readings of the same thing, taken in groups: by operators, on benches or on days
@@ -33,6 +33,7 @@ public record PrecisionStudy(
         double withinMeanSquare,
         double betweenMeanSquare,
         double pValue) {
+    private static final Messages TEXTS = Messages.of(PrecisionStudy.class);
 
     private static final double PROBABLE = 0.95;
     private static final double SELDOM = 0.05;
@@ -136,17 +137,15 @@ public record PrecisionStudy(
      * @param unit the unit of the readings, may be empty
      */
     public String sentence(String what, String unit) {
-        String differ = groupsDiffer()
-                ? "The " + Sentences.plural(what) + " differ by more than chance explains."
-                : "No difference between the " + Sentences.plural(what) + " is to be seen beyond chance.";
-        return String.format(
-                Locale.ROOT,
-                "Two readings by the same %s should lie within %s of each other 19 times in 20, two by different %s"
-                        + " within %s. %s",
-                what,
+        String differ = TEXTS.text(
+                Sentences.keyOf(TEXTS, groupsDiffer() ? "precision.differ" : "precision.alike", what),
+                Sentences.plural(what));
+        return TEXTS.text(
+                Sentences.keyOf(TEXTS, "precision", what),
                 Sentences.quantity(repeatabilityLimit(), unit),
-                Sentences.plural(what),
                 Sentences.quantity(reproducibilityLimit(), unit),
-                differ);
+                differ,
+                what,
+                Sentences.plural(what));
     }
 }

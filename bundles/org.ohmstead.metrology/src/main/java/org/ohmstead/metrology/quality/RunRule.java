@@ -4,6 +4,7 @@
 package org.ohmstead.metrology.quality;
 
 import java.util.Set;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Patterns on a control chart that chance alone seldom makes. Sigma is the distance of the control limits from the
@@ -13,30 +14,25 @@ import java.util.Set;
  */
 public enum RunRule {
     /** One point beyond three sigma. */
-    BEYOND_LIMITS(1, "one point lies outside the control limits", "something changed suddenly for this reading"),
+    BEYOND_LIMITS(1),
     /** Two of three successive points beyond two sigma on the same side, the last of them among these. */
-    TWO_OF_THREE_FAR_OUT(
-            3, "two of three in a row lie beyond two sigma on the same side", "the level has probably shifted"),
+    TWO_OF_THREE_FAR_OUT(3),
     /** Four of five successive points beyond one sigma on the same side, the last of them among these. */
-    FOUR_OF_FIVE_OFF_CENTRE(
-            5, "four of five in a row lie beyond one sigma on the same side", "the level has probably shifted"),
+    FOUR_OF_FIVE_OFF_CENTRE(5),
     /** Eight successive points on the same side of the centre line. */
-    EIGHT_ON_ONE_SIDE(8, "eight in a row lie on the same side of the centre line", "the level has probably shifted"),
+    EIGHT_ON_ONE_SIDE(8),
     /** Nine successive points on the same side of the centre line. */
-    NINE_ON_ONE_SIDE(9, "nine in a row lie on the same side of the centre line", "the level has probably shifted"),
+    NINE_ON_ONE_SIDE(9),
     /** Six successive points, each above the one before, or each below it. */
-    SIX_RISING_OR_FALLING(6, "six in a row rise or fall steadily", "the bench is probably drifting"),
+    SIX_RISING_OR_FALLING(6),
     /** Fourteen successive points that go up and down in turn. */
-    FOURTEEN_UP_AND_DOWN(
-            14, "fourteen in a row go up and down in turn", "two different conditions are probably taking turns"),
+    FOURTEEN_UP_AND_DOWN(14),
     /** Fifteen successive points within one sigma of the centre line. */
-    FIFTEEN_NEAR_CENTRE(
-            15, "fifteen in a row lie within one sigma of the centre line", "the limits are probably too wide"),
+    FIFTEEN_NEAR_CENTRE(15),
     /** Eight successive points, some above and some below, none within one sigma of the centre line. */
-    EIGHT_AWAY_FROM_CENTRE(
-            8,
-            "eight in a row avoid the middle third of the chart on both sides",
-            "two different conditions are probably mixed");
+    EIGHT_AWAY_FROM_CENTRE(8);
+
+    private static final Messages TEXTS = Messages.of(RunRule.class);
 
     /** The four zone tests of the Statistical Quality Control Handbook of 1956. */
     public static final Set<RunRule> ZONE_TESTS =
@@ -54,13 +50,9 @@ public enum RunRule {
             EIGHT_AWAY_FROM_CENTRE);
 
     private final int span;
-    private final String pattern;
-    private final String meaning;
 
-    RunRule(int span, String pattern, String meaning) {
+    RunRule(int span) {
         this.span = span;
-        this.pattern = pattern;
-        this.meaning = meaning;
     }
 
     /** Returns how many successive points the pattern looks at. */
@@ -70,11 +62,17 @@ public enum RunRule {
 
     /** Returns the pattern as a clause, e.g. "six in a row rise or fall steadily". */
     public String pattern() {
-        return pattern;
+        return TEXTS.text("rule." + name());
     }
 
     /** Returns what the pattern usually means as a clause, e.g. "the bench is probably drifting". */
     public String meaning() {
-        return meaning;
+        return TEXTS.text("rule." + name() + ".meaning");
+    }
+
+    /** Returns what is seen with what it means, as a whole sentence. */
+    public String sentence() {
+        String sentence = TEXTS.text("rule.sentence", pattern(), meaning());
+        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ohmstead.metrology.internal.Checks;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A pattern found on a control chart.
@@ -19,6 +20,7 @@ import org.ohmstead.metrology.internal.Checks;
  * @param lastIndex the last point that belongs to it, counted from 0; a pattern that goes on is one signal
  */
 public record RunSignal(RunRule rule, int firstIndex, int lastIndex) {
+    private static final Messages TEXTS = Messages.of(RunSignal.class);
 
     /** Checks the order of the indices. */
     public RunSignal {
@@ -57,9 +59,11 @@ public record RunSignal(RunRule rule, int firstIndex, int lastIndex) {
 
     /** Returns the signal in a whole sentence that counts readings from 1. */
     public String sentence() {
-        String readings = firstIndex == lastIndex
-                ? "Reading " + (lastIndex + 1)
-                : "Readings " + (firstIndex + 1) + " to " + (lastIndex + 1);
-        return readings + ": " + rule.pattern() + ", so " + rule.meaning() + ".";
+        return TEXTS.text(
+                firstIndex == lastIndex ? "signal.one" : "signal.many",
+                Integer.toString(firstIndex + 1),
+                rule.pattern(),
+                rule.meaning(),
+                Integer.toString(lastIndex + 1));
     }
 }

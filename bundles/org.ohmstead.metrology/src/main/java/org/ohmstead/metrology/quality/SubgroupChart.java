@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A control chart of the means of small groups of readings with its chart of their spread (ISO 7870-2): groups taken
@@ -22,6 +23,7 @@ import org.ohmstead.metrology.internal.Sentences;
  */
 public record SubgroupChart(
         Spread spread, int groupSize, int groupCount, ControlLimits means, ControlLimits spreads, double sigma) {
+    private static final Messages TEXTS = Messages.of(SubgroupChart.class);
 
     /** How the spread within a group is measured. */
     public enum Spread {
@@ -110,10 +112,12 @@ public record SubgroupChart(
 
     /** Returns in a whole sentence what the chart expects; the unit may be empty. */
     public String sentence(String unit) {
-        String kind = spread == Spread.RANGE ? "range" : "standard deviation";
-        return "Means of " + groupSize + " readings between " + Sentences.number(means.lower()) + " and "
-                + Sentences.quantity(means.upper(), unit) + " are to be expected, and a " + kind
-                + " within a group between " + Sentences.number(spreads.lower()) + " and "
-                + Sentences.quantity(spreads.upper(), unit) + ".";
+        return TEXTS.text(
+                spread == Spread.RANGE ? "subgroups.range" : "subgroups.deviation",
+                Integer.toString(groupSize),
+                Sentences.number(means.lower()),
+                Sentences.quantity(means.upper(), unit),
+                Sentences.number(spreads.lower()),
+                Sentences.quantity(spreads.upper(), unit));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.NormalCurve;
 import org.ohmstead.metrology.internal.Sentences;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The Mann-Kendall test for a steady trend (H. B. Mann, Econometrica 13, 1945; M. G. Kendall, Rank Correlation
@@ -24,6 +25,7 @@ import org.ohmstead.metrology.internal.Sentences;
  */
 public record TrendTest(
         long score, double tau, double scoreVariance, double pValue, boolean exact, double medianSlope) {
+    private static final Messages TEXTS = Messages.of(TrendTest.class);
 
     private static final int FEWEST_READINGS = 4;
     private static final int MOST_READINGS = 3000;
@@ -87,10 +89,12 @@ public record TrendTest(
      */
     public String sentence(String unit, String timeUnit) {
         if (!trends(0.05)) {
-            return "The readings show no steady trend up or down.";
+            return TEXTS.text("trend.none");
         }
-        return "The readings go steadily " + (score > 0 ? "up" : "down") + ", by about "
-                + Sentences.quantity(Math.abs(medianSlope), unit) + " per " + timeUnit + ".";
+        return TEXTS.text(
+                score > 0 ? "trend.up" : "trend.down",
+                Sentences.quantity(Math.abs(medianSlope), unit),
+                DriftLine.timeWord(timeUnit));
     }
 
     private static double untiedVariance(int count) {

@@ -20,19 +20,19 @@ final class BudgetBars {
     private static final double HEADROOM = 1.05;
     private static final int LINE_TONE = 0;
     private static final int SUM_TONE = 1;
-    private static final String COMBINED = "combined";
+
     private static final int LONGEST_NAME = 34;
 
     private BudgetBars() {}
 
-    static Plot of(ReadingBudget budget) {
+    static Plot of(ReadingBudget budget, BudgetWords words) {
         List<BudgetLine> lines = budget.lines().stream()
                 .sorted(Comparator.comparingDouble((BudgetLine line) -> Math.abs(line.effectWatts())))
                 .toList();
         List<Tick> ticks = new ArrayList<>();
-        ticks.add(new Tick(0, COMBINED));
+        ticks.add(new Tick(0, words.text("bars.combined")));
         for (int i = 0; i < lines.size(); i++) {
-            ticks.add(new Tick(i + 1, shortened(lines.get(i).source())));
+            ticks.add(new Tick(i + 1, shortened(words.source(lines.get(i).source()))));
         }
         double combined = budget.result().standardUncertainty();
         double longest = Math.max(
@@ -41,8 +41,9 @@ final class BudgetBars {
                         .mapToDouble(line -> Math.abs(line.effectWatts()))
                         .max()
                         .orElse(0));
-        Axis watts = Axis.linear("Standard uncertainty", "W").withRange(0, longest > 0 ? HEADROOM * longest : 1);
-        Axis names = Axis.linear("Part", "")
+        Axis watts =
+                Axis.linear(words.text("bars.uncertainty"), "W").withRange(0, longest > 0 ? HEADROOM * longest : 1);
+        Axis names = Axis.linear(words.text("bars.part"), "")
                 .withRange(-MARGIN, lines.size() + MARGIN)
                 .withTicks(ticks);
         Plot plot = bar(Plot.of("", watts, names), 0, combined, SUM_TONE);

@@ -166,11 +166,4 @@ final class BudgetDraws {
         }
         return Covariance.of(entries);
     }
-
-    /** Returns a sentence where the draws had to leave the shapes aside; empty else. */
-    String remark() {
-        return keepsShapes()
-                ? ""
-                : "The Monte Carlo calculation takes all parts as normally distributed, because parts of several shapes are correlated.";
-    }
 }

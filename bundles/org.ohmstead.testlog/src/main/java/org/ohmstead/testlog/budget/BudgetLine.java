@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.model.BudgetInput;
 import org.ohmstead.model.PartShape;
+import org.ohmstead.units.text.Language;
 
 /**
  * A line of a reading's uncertainty budget.
@@ -46,8 +47,28 @@ public record BudgetLine(
         return input == BudgetInput.POWER_WATTS ? "1" : "W/" + inputUnit();
     }
 
-    /** Returns the name of the shape in small letters: normal, rectangular, triangular. */
+    /** Returns the shape in a word, in the language spoken: normal, rectangular, triangular. */
     public String shapeWord() {
-        return shape.name().toLowerCase(Locale.ROOT);
+        return shapeWord(Language.current());
+    }
+
+    /** Returns the shape in a word of a language. */
+    public String shapeWord(Locale language) {
+        return new BudgetWords(language).shape(shape);
+    }
+
+    /** Returns where the uncertainty comes from, in the language spoken where it is one of our procedures' parts, else as it was logged. */
+    public String label() {
+        return label(source, Language.current());
+    }
+
+    /**
+     * Returns where an uncertainty comes from in a language where it is one of our procedures' parts, else as it was logged.
+     *
+     * @param source as it stands in the log
+     * @param language to say it in
+     */
+    public static String label(String source, Locale language) {
+        return new BudgetWords(language).source(source);
     }
 }

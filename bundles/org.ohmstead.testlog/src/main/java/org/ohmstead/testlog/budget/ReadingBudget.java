@@ -6,6 +6,7 @@ package org.ohmstead.testlog.budget;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import org.ohmstead.metrology.AdaptiveMonteCarlo;
@@ -21,6 +22,7 @@ import org.ohmstead.model.CombinedParts;
 import org.ohmstead.model.InstrumentUsed;
 import org.ohmstead.model.Reading;
 import org.ohmstead.plot.Plot;
+import org.ohmstead.units.text.Language;
 
 /**
  * The uncertainty budget of the power that one channel of a reading gave. Works for every reading: parts of older ones, which say neither
@@ -41,12 +43,14 @@ public final class ReadingBudget {
     private final UncertaintyBudget gum;
     private final Estimate result;
     private final BudgetDraws draws;
-    private final List<String> notes;
+    private final BudgetCorrelations found;
+    private final List<InstrumentUsed> overdue;
 
-    private ReadingBudget(ChannelReading channel, List<String> before) {
+    private ReadingBudget(ChannelReading channel, List<InstrumentUsed> overdue) {
         this.channel = channel;
         this.parts = BudgetPart.of(channel);
-        BudgetCorrelations found = BudgetCorrelations.of(channel);
+        this.overdue = List.copyOf(overdue);
+        this.found = BudgetCorrelations.of(channel);
         List<Correlation> correlations = found.pairs();
         this.gum = new UncertaintyBudget(
                 channel.powerWatts(),
@@ -54,12 +58,6 @@ public final class ReadingBudget {
                 correlations);
         this.result = result(gum);
         this.draws = new BudgetDraws(channel, parts, correlations);
-        List<String> all = new ArrayList<>(before);
-        all.addAll(BudgetNotes.of(channel, found));
-        if (!draws.remark().isEmpty()) {
-            all.add(draws.remark());
-        }
-        this.notes = List.copyOf(all);
     }
 
     /** Returns the budget of a channel; of its instruments nothing is known. */
@@ -74,9 +72,8 @@ public final class ReadingBudget {
      * @param channel one of its channels
      */
     public static ReadingBudget of(Reading reading, ChannelReading channel) {
-        List<String> overdue = reading.provenance().instruments().stream()
+        List<InstrumentUsed> overdue = reading.provenance().instruments().stream()
                 .filter(InstrumentUsed::overdue)
-                .map(BudgetNotes::overdue)
                 .toList();
         return new ReadingBudget(Objects.requireNonNull(channel, "channel"), overdue);
     }
@@ -173,12 +170,29 @@ public final class ReadingBudget {
 
     /** Returns what is to be known of the budget, in whole sentences: what was assumed, overdue instruments, what is missing. */
     public List<String> notes() {
-        return notes;
+        return notes(Language.current());
+    }
+
+    /** Returns what is to be known of the budget in a language. */
+    public List<String> notes(Locale language) {
+        BudgetWords words = new BudgetWords(language);
+        BudgetNotes made = new BudgetNotes(words);
+        List<String> all = new ArrayList<>(overdue.stream().map(made::overdue).toList());
+        all.addAll(made.of(channel, found));
+        if (!draws.keepsShapes()) {
+            all.add(words.text("note.shapesLost"));
+        }
+        return List.copyOf(all);
     }
 
     /** Returns the effects of the lines and the combined standard uncertainty as horizontal bars, the longest at the top. */
     public Plot bars() {
-        return BudgetBars.of(this);
+        return bars(Language.current());
+    }
+
+    /** Returns the same bars with words of a language. */
+    public Plot bars(Locale language) {
+        return BudgetBars.of(this, new BudgetWords(language));
     }
 
     /** Digits that matter: a second one where the first alone would be coarse, 1 or 2. */

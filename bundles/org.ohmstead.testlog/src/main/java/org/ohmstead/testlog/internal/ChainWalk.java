@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Checks the rows of one chain in their order. What a hash vouches for was written by the log, which writes nothing that cannot be read;
@@ -18,6 +19,7 @@ import org.ohmstead.testlog.chain.ChainedRow;
  * comes from outside.
  */
 public final class ChainWalk {
+    private static final Messages TEXTS = Messages.of(ChainWalk.class);
     private final String label;
     private final boolean fromOutside;
     private final Consumer<VerifyFault> faults;
@@ -63,10 +65,7 @@ public final class ChainWalk {
         checked++;
         checkPlace(row);
         if (!hashFits) {
-            fault(
-                    VerifyFault.Kind.CONTENT_CHANGED,
-                    row,
-                    "was changed: its number, kind, id, time or content does not give its hash");
+            fault(VerifyFault.Kind.CONTENT_CHANGED, row, TEXTS.text("fault.changed"));
         }
         checkContent(row, hashFits);
         lastSequence = row.sequence;
@@ -90,34 +89,27 @@ public final class ChainWalk {
 
     private void checkPlace(RawRow row) {
         if (row.sequence != lastSequence + 1) {
-            fault(
-                    VerifyFault.Kind.ENTRY_MISSING,
-                    row,
-                    "comes directly after number " + lastSequence + ", so what stood between was removed");
+            fault(VerifyFault.Kind.ENTRY_MISSING, row, TEXTS.text("fault.removed", Long.toString(lastSequence)));
         }
         if (!Arrays.equals(row.previousHash, lastHash)) {
-            fault(
-                    VerifyFault.Kind.CHAIN_BROKEN,
-                    row,
-                    "does not continue number " + lastSequence
-                            + ": one of the two was changed, or entries were removed or put in between");
+            fault(VerifyFault.Kind.CHAIN_BROKEN, row, TEXTS.text("fault.broken", Long.toString(lastSequence)));
         }
     }
 
     private void checkContent(RawRow row, boolean hashFits) {
         EntryKind kind = RowShape.kind(row.kind);
         if (kind == null) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "is of an unknown kind, \"" + RawRow.text(row.kind) + "\"");
+            fault(VerifyFault.Kind.UNREADABLE, row, TEXTS.text("fault.kind", RawRow.text(row.kind)));
             return;
         }
         long number = KnownIds.number(row.entryId, kind);
         if (number < 0) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "has an id that does not fit its kind");
+            fault(VerifyFault.Kind.UNREADABLE, row, TEXTS.text("fault.idOfKind"));
         } else if (!ids.add(row.entryId, kind, number)) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "has an id that was given before");
+            fault(VerifyFault.Kind.UNREADABLE, row, TEXTS.text("fault.idTwice"));
         }
         if (!RowShape.isTime(row.recordedAt)) {
-            fault(VerifyFault.Kind.UNREADABLE, row, "has a time that is none, \"" + RawRow.text(row.recordedAt) + "\"");
+            fault(VerifyFault.Kind.UNREADABLE, row, TEXTS.text("fault.time", RawRow.text(row.recordedAt)));
         }
         checkBody(row, kind, hashFits && !fromOutside);
     }
@@ -128,7 +120,7 @@ public final class ChainWalk {
             checkTarget(row, target);
         } else if (!ours || saysSomethingAboutOthers(kind) || !isObject(row.body)) {
             EntryBodies.Said said = EntryBodies.said(row.row(), kind);
-            said.fault().ifPresent(why -> fault(VerifyFault.Kind.UNREADABLE, row, "cannot be read (" + why + ")"));
+            said.fault().ifPresent(why -> fault(VerifyFault.Kind.UNREADABLE, row, TEXTS.text("fault.unread", why)));
             said.target().ifPresent(id -> checkTarget(row, id));
         }
     }
@@ -146,21 +138,21 @@ public final class ChainWalk {
         boolean isVoid = id.length > 0 && id[0] == EntryKind.VOID.idPrefix();
         boolean itself = Arrays.equals(id, row.entryId);
         if (!ids.has(id) || itself) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which is not in the log before it");
+            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, TEXTS.text("fault.voidsNothing", target));
         } else if (isVoid) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which is a void itself");
+            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, TEXTS.text("fault.voidsVoid", target));
         } else if (!voided.add(target)) {
-            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, "voids " + target + ", which was already voided");
+            fault(VerifyFault.Kind.VOID_WITHOUT_TARGET, row, TEXTS.text("fault.voidsTwice", target));
         }
     }
 
     private void fault(VerifyFault.Kind kind, RawRow row, String predicate) {
         String id = EntryBodies.idWithin(label, RawRow.text(row.entryId));
-        String chain = label.isEmpty() ? "the log" : "the joined chain " + label;
+        String number = Long.toString(row.sequence);
         faults.accept(new VerifyFault(
                 kind,
                 row.sequence,
                 id,
-                "The entry " + id + ", number " + row.sequence + " of " + chain + ", " + predicate + "."));
+                TEXTS.text(label.isEmpty() ? "fault.own" : "fault.joined", id, number, predicate, label)));
     }
 }

@@ -23,9 +23,11 @@ import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VoidNote;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /** What the bodies of entries say. */
 public final class EntryBodies {
+    private static final Messages TEXTS = Messages.of(EntryBodies.class);
     private static final String TARGET = "entryId";
     private static final String REASON = "reason";
     private static final String TEXT = "text";
@@ -154,10 +156,7 @@ public final class EntryBodies {
     }
 
     private static TestLogException unreadable(String where, ChainedRow row, String fault, Throwable cause) {
-        return new TestLogException(
-                "The entry " + row.entryId() + " of " + where + " cannot be read: " + fault
-                        + ". Verify the log, and take it from a backup.",
-                cause);
+        return new TestLogException(TEXTS.text("entry.unread", row.entryId(), where, fault), cause);
     }
 
     private static Content content(ChainedRow row, EntryKind kind, String label, Instant recordedAt) {

@@ -14,12 +14,14 @@ import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The database's own check of its file. That of a large one takes about as long as reading its entries, so that it goes on beside that,
  * with a connection of its own.
  */
 final class FileCheck implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(FileCheck.class);
     private static final int MOST_DAMAGES = 20;
     private static final long LARGE_BYTES = 1 << 25;
     private static final int BUSY_SECONDS = 20;
@@ -91,7 +93,7 @@ final class FileCheck implements AutoCloseable {
         // adds just now may be seen half, but not before and after the check.
         if (lengthBefore == file.toFile().length()
                 && lengthBefore % LogSchema.number(statement.getConnection(), "PRAGMA page_size") != 0) {
-            damages.add("it ends within a page, at " + lengthBefore + " bytes");
+            damages.add(TEXTS.text("whole.page", Long.toString(lengthBefore)));
         }
         return damages;
     }
@@ -106,8 +108,7 @@ final class FileCheck implements AutoCloseable {
             return check.get();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw new TestLogException(
-                    "The check of the log was stopped before its end. Verify the log again.", stopped);
+            throw new TestLogException(TEXTS.text("check.stopped"), stopped);
         } catch (ExecutionException failure) {
             if (failure.getCause() instanceof SQLException cause) {
                 throw cause;

@@ -6,9 +6,12 @@ package org.ohmstead.testlog.internal;
 import java.util.List;
 import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.JoinNote;
+import org.ohmstead.units.text.Messages;
 
 /** Whether a joined chain is what the join entries of the log's own chain say. */
 final class JoinCheck {
+    private static final Messages TEXTS = Messages.of(JoinCheck.class);
+
     /** Takes what is wrong with the chain, and the number of the entry where it shows; 0 for all of it. */
     interface Broken {
         void at(long sequence, String what);
@@ -30,22 +33,22 @@ final class JoinCheck {
 
     private void checkNotes() {
         if (notes.isEmpty()) {
-            broken.at(0, "is there, although the log does not say that it was joined");
+            broken.at(0, TEXTS.text("joined.unsaid"));
             return;
         }
         boolean named = notes.stream().allMatch(note -> note.label().equals(chain.label()));
         if (!named || !notes.get(0).name().equals(chain.name())) {
-            broken.at(0, "has another label or name than the log says");
+            broken.at(0, TEXTS.text("joined.label"));
         }
         for (int at = 1; at < notes.size(); at++) {
             if (notes.get(at).afterSequence() != notes.get(at - 1).lastSequence()) {
-                broken.at(0, "was joined in parts that do not continue each other");
+                broken.at(0, TEXTS.text("joined.parts"));
             }
         }
     }
 
     void partsFromNothing() {
-        broken.at(chain.firstSequence(), "parts from an entry that is not in the log");
+        broken.at(chain.firstSequence(), TEXTS.text("joined.nowhere"));
     }
 
     void see(RawRow row) {
@@ -53,14 +56,12 @@ final class JoinCheck {
             begun = true;
             boolean asSaid = notes.isEmpty() || notes.get(0).afterSequence() + 1 == row.sequence;
             if (!row.hashText().equals(chain.chain()) || !asSaid) {
-                broken.at(
-                        row.sequence,
-                        "begins with another entry, number " + row.sequence + ", than when it was joined");
+                broken.at(row.sequence, TEXTS.text("joined.begins", Long.toString(row.sequence)));
             }
         }
         if (next < notes.size() && notes.get(next).lastSequence() == row.sequence) {
             if (!notes.get(next).headHash().equals(row.hashText())) {
-                broken.at(row.sequence, "has another entry number " + row.sequence + " than when it was joined");
+                broken.at(row.sequence, TEXTS.text("joined.other", Long.toString(row.sequence)));
             }
             next++;
         }
@@ -71,12 +72,14 @@ final class JoinCheck {
         if (next < notes.size()) {
             broken.at(
                     lastSequence + 1,
-                    "ends with number " + lastSequence + ", although entries up to number "
-                            + notes.get(notes.size() - 1).lastSequence() + " were joined");
+                    TEXTS.text(
+                            "joined.short",
+                            Long.toString(lastSequence),
+                            Long.toString(notes.get(notes.size() - 1).lastSequence())));
         } else if (!notes.isEmpty()
                 && lastSequence > notes.get(notes.size() - 1).lastSequence()) {
             long last = notes.get(notes.size() - 1).lastSequence();
-            broken.at(last + 1, "has entries behind number " + last + ", which the log does not say were joined");
+            broken.at(last + 1, TEXTS.text("joined.long", Long.toString(last)));
         }
     }
 }

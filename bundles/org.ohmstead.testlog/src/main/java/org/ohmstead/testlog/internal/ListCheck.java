@@ -14,12 +14,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.ThreadLocalRandom;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Whether the lists of ids and of kinds, by which the database finds entries, agree with the entries of a chain that was found whole.
  * Going through the lists in their order takes much less time than looking each entry up, as the database's own full check does.
  */
 final class ListCheck {
+    private static final Messages TEXTS = Messages.of(ListCheck.class);
     private static final String BY_KIND = "SELECT kind, seq FROM entry INDEXED BY entry_by_kind ORDER BY kind, seq";
     private static final String BY_ID =
             "SELECT entry_id, seq FROM entry INDEXED BY sqlite_autoindex_entry_1 ORDER BY entry_id";
@@ -76,9 +78,9 @@ final class ListCheck {
         boolean idsAgree = agrees(connection, BY_ID, ids, true);
         boolean kindsAgree = result(byKind);
         if (!idsAgree) {
-            return Optional.of("its list of ids does not agree with its entries");
+            return Optional.of(TEXTS.text("whole.ids"));
         }
-        return kindsAgree ? Optional.empty() : Optional.of("its list of kinds does not agree with its entries");
+        return kindsAgree ? Optional.empty() : Optional.of(TEXTS.text("whole.kinds"));
     }
 
     private static boolean result(FutureTask<Boolean> check) throws SQLException, TestLogException {
@@ -86,8 +88,7 @@ final class ListCheck {
             return check.get();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw new TestLogException(
-                    "The check of the log was stopped before its end. Verify the log again.", stopped);
+            throw new TestLogException(TEXTS.text("check.stopped"), stopped);
         } catch (ExecutionException failure) {
             if (failure.getCause() instanceof SQLException cause) {
                 throw cause;

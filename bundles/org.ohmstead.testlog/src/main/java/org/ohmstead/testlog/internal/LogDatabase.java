@@ -44,12 +44,13 @@ public final class LogDatabase {
         boolean writable = Files.isWritable(folder) && (!Files.exists(file) || Files.isWritable(file));
         if (!writable) {
             throw new TestLogException(
-                    "The log " + file + " cannot be added to, because you may not write to it or its"
-                            + " folder. Ask for the right to, copy the project to a place of your own, or open it for reading only.",
+                    "The log " + file + " cannot be added to, because you may not write to it or its folder. Ask for"
+                            + " the right to, copy the project to a place of your own, or open it for"
+                            + " reading only.",
                     new AccessDeniedException(file.toString()));
         }
         requireDatabase(file);
-        return LogFailures.guard(file, "The log was not opened", () -> patiently(file, busySeconds));
+        return LogFailures.guard(file, LogFailures.OPEN, () -> patiently(file, busySeconds));
     }
 
     /**
@@ -94,7 +95,7 @@ public final class LogDatabase {
         }
         requireDatabase(file);
         requireReadable(file);
-        return LogFailures.guard(file, "The log was not opened", () -> {
+        return LogFailures.guard(file, LogFailures.OPEN, () -> {
             SQLiteConfig config = config(busySeconds);
             config.setReadOnly(true);
             boolean ready = false;
@@ -128,7 +129,7 @@ public final class LogDatabase {
     }
 
     private static boolean isEmpty(Path file) throws TestLogException {
-        return LogFailures.guard(file, "The log was not opened", () -> Files.size(file) == 0);
+        return LogFailures.guard(file, LogFailures.OPEN, () -> Files.size(file) == 0);
     }
 
     // Reading in write-ahead mode needs a small file beside the log. Where none can be made and nothing is pending,

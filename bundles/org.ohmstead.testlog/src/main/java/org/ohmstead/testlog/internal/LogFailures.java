@@ -9,12 +9,46 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.function.Supplier;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** Turns what the database reports into sentences. */
 public final class LogFailures {
+    private static final Messages TEXTS = Messages.of(LogFailures.class);
+
+    /** What failed: the check of the whole log. */
+    public static final Supplier<String> VERIFY = () -> TEXTS.text("failed.verify");
+
+    /** What failed: opening the log. */
+    public static final Supplier<String> OPEN = () -> TEXTS.text("failed.open");
+
+    /** What failed: reading it. */
+    public static final Supplier<String> READ = () -> TEXTS.text("failed.read");
+
+    /** What failed: closing it. */
+    public static final Supplier<String> CLOSE = () -> TEXTS.text("failed.close");
+
+    /** What failed: adding an entry. */
+    public static final Supplier<String> ADD = () -> TEXTS.text("failed.add");
+
+    /** What failed: adding several. */
+    public static final Supplier<String> ADD_MANY = () -> TEXTS.text("failed.addMany");
+
+    /** What failed: making a log. */
+    public static final Supplier<String> MAKE = () -> TEXTS.text("failed.make");
+
+    /** What failed: deleting what there is of one. */
+    public static final Supplier<String> DELETE = () -> TEXTS.text("failed.delete");
+
+    /** What failed: deleting what there is of a copy. */
+    public static final Supplier<String> DELETE_COPY = () -> TEXTS.text("failed.deleteCopy");
+
+    /** What failed: joining another log. */
+    public static final Supplier<String> JOIN = () -> TEXTS.text("failed.join");
+
     private static final int PRIMARY_CODE = 0xFF;
 
     /** Something done with the database. */
@@ -26,22 +60,38 @@ public final class LogFailures {
 
     private LogFailures() {}
 
-    /** Does something with the database; turns its failure into a sentence. */
-    public static <T> T guard(Path file, String whatHappened, Action<T> action) throws TestLogException {
+    /**
+     * Does something with the database; turns its failure into a sentence.
+     *
+     * @param whatHappened begins the sentence, such as {@link #READ}; asked only when it fails
+     */
+    public static <T> T guard(Path file, Supplier<String> whatHappened, Action<T> action) throws TestLogException {
         try {
             return action.run();
         } catch (SQLException failure) {
             throw of(file, whatHappened, failure);
         } catch (IOException failure) {
-            throw new TestLogException(
-                    whatHappened + ": the file " + file + " cannot be read. Check that its disk is connected.",
-                    failure);
+            throw new TestLogException(failed(whatHappened, TEXTS.text("meaning.unread", file.toString())), failure);
         }
     }
 
     /** Returns the failure that a fault of the database means. */
-    public static TestLogException of(Path file, String whatHappened, SQLException failure) {
-        return new TestLogException(whatHappened + ": " + meaning(file, failure), failure);
+    public static TestLogException of(Path file, Supplier<String> whatHappened, SQLException failure) {
+        return new TestLogException(failed(whatHappened, meaning(file, failure)), failure);
+    }
+
+    private static String failed(Supplier<String> whatHappened, String meaning) {
+        return TEXTS.text("failed", whatHappened.get(), meaning);
+    }
+
+    /** Returns how a sentence begins when the log was not copied to a file. */
+    public static Supplier<String> notCopiedTo(Path target) {
+        return () -> TEXTS.text("failed.copy", target.toString());
+    }
+
+    /** Returns what a log is called in the sentences about its entries. */
+    public static String named(Path file) {
+        return TEXTS.text("entry.where", file.toString());
     }
 
     /** Returns whether the database says that its file is damaged. */
@@ -80,15 +130,15 @@ public final class LogFailures {
     /** Returns in a few words what the system reported. */
     public static String reason(IOException failure) {
         if (failure instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": access is denied";
+            return TEXTS.text("reason.denied", denied.getFile());
         }
         if (failure instanceof FileAlreadyExistsException inTheWay) {
-            return inTheWay.getFile() + " is no folder";
+            return TEXTS.text("reason.noFolder", inTheWay.getFile());
         }
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();
         }
-        return failure.getMessage() == null ? "no reason given" : failure.getMessage();
+        return failure.getMessage() == null ? TEXTS.text("reason.none") : failure.getMessage();
     }
 
     private static SQLiteErrorCode primaryCode(SQLException failure) {
@@ -98,22 +148,17 @@ public final class LogFailures {
     }
 
     private static String meaning(Path file, SQLException failure) {
-        return switch (primaryCode(failure)) {
-            case SQLITE_BUSY, SQLITE_LOCKED -> "another program keeps the log " + file
-                    + " busy. Wait until it has finished, or close it, and try again.";
-            case SQLITE_READONLY -> "the log " + file
-                    + " is open for reading only, or may not be written to. Open it for writing where you may write.";
-            case SQLITE_CANTOPEN, SQLITE_PERM, SQLITE_AUTH -> "the log " + file
-                    + " cannot be opened. Check that you may read and write its folder and that its disk is connected.";
-            case SQLITE_FULL -> "the disk that holds the log " + file + " is full. Make room and try again.";
-            case SQLITE_IOERR -> "the disk that holds the log " + file
-                    + " reports an error. Check the disk and its connection, and make a copy of the project.";
-            case SQLITE_CORRUPT, SQLITE_NOTADB -> "the log " + file
-                    + " is damaged. Make a copy of it, then take it from a backup.";
-            case SQLITE_CONSTRAINT -> "the log " + file + " refuses it (" + failure.getMessage()
-                    + "). Verify the log; it may have been changed by other means.";
-            default -> "the database of the log " + file + " reports: " + failure.getMessage()
-                    + ". Verify the log; if that fails too, take it from a backup.";
-        };
+        String key =
+                switch (primaryCode(failure)) {
+                    case SQLITE_BUSY, SQLITE_LOCKED -> "meaning.busy";
+                    case SQLITE_READONLY -> "meaning.readOnly";
+                    case SQLITE_CANTOPEN, SQLITE_PERM, SQLITE_AUTH -> "meaning.cannotOpen";
+                    case SQLITE_FULL -> "meaning.full";
+                    case SQLITE_IOERR -> "meaning.disk";
+                    case SQLITE_CORRUPT, SQLITE_NOTADB -> "meaning.damaged";
+                    case SQLITE_CONSTRAINT -> "meaning.refused";
+                    default -> "meaning.other";
+                };
+        return TEXTS.text(key, file.toString(), String.valueOf(failure.getMessage()));
     }
 }

@@ -30,7 +30,7 @@ public final class LogRows implements RowSource {
     @Override
     public List<ChainInfo> chains() throws TestLogException {
         synchronized (lock) {
-            return LogFailures.guard(file, "The log was not read", () -> {
+            return LogFailures.guard(file, LogFailures.READ, () -> {
                 List<ChainInfo> chains = new ArrayList<>();
                 chains.add(new ChainInfo(table.firstHash(), "", "", table.lastSequence(), table.headHash()));
                 joined.chains().forEach(chain -> chains.add(chain.info()));
@@ -42,7 +42,7 @@ public final class LogRows implements RowSource {
     @Override
     public List<ChainedRow> rows(String chain, long after, int most) throws TestLogException {
         synchronized (lock) {
-            return LogFailures.guard(file, "The log was not read", () -> {
+            return LogFailures.guard(file, LogFailures.READ, () -> {
                 if (chain.equals(table.firstHash())) {
                     return table.between(after, Long.MAX_VALUE, most);
                 }

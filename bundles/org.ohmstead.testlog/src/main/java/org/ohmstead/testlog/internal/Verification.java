@@ -18,9 +18,11 @@ import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /** One check of a whole log, from the first entry to the last, with the chains that were joined to it. */
 public final class Verification {
+    private static final Messages TEXTS = Messages.of(Verification.class);
     private final Path file;
     private final EntryTable table;
     private final JoinedTable joined;
@@ -50,7 +52,7 @@ public final class Verification {
 
     /** Checks everything and says what is wrong. */
     public VerifyReport run() throws TestLogException {
-        part("The file's structure cannot be checked", () -> {
+        part("part.structure", () -> {
             lists = knownLists();
             try (FileCheck check = table.fileCheck(file, lists.isEmpty())) {
                 runEntries();
@@ -62,11 +64,7 @@ public final class Verification {
         });
         checkWitness();
         if (!headSeen) {
-            whole(
-                    VerifyFault.Kind.HEAD_NOT_FOUND,
-                    "No entry has the expected head " + expectedHead.orElseThrow()
-                            + ": entries were cut off at the end or replaced, or the head belongs to another log. Compare"
-                            + " with a backup.");
+            whole(VerifyFault.Kind.HEAD_NOT_FOUND, TEXTS.text("whole.head", expectedHead.orElseThrow()));
         }
         return new VerifyReport(checked, ownHead, faults);
     }
@@ -82,27 +80,24 @@ public final class Verification {
     }
 
     private void runEntries() throws TestLogException {
-        part("The triggers cannot be read", this::checkGuards);
-        part("The joined chains cannot be read", this::findPartings);
-        part("The entries cannot be read to the end", this::checkOwn);
-        part("The joined entries cannot be read to the end", this::checkJoined);
+        part("part.triggers", this::checkGuards);
+        part("part.chains", this::findPartings);
+        part("part.entries", this::checkOwn);
+        part("part.joined", this::checkJoined);
     }
 
     private interface Part {
         void run() throws SQLException, TestLogException;
     }
 
-    private void part(String whatHappened, Part part) throws TestLogException {
+    private void part(String unread, Part part) throws TestLogException {
         try {
             part.run();
         } catch (SQLException failure) {
             if (!LogFailures.meansDamage(failure)) {
-                throw LogFailures.of(file, "The log was not verified", failure);
+                throw LogFailures.of(file, LogFailures.VERIFY, failure);
             }
-            whole(
-                    VerifyFault.Kind.FILE_DAMAGED,
-                    whatHappened + ", " + checked + " entries were read: " + failure.getMessage()
-                            + ". Make a copy of the file, then take it from a backup.");
+            whole(VerifyFault.Kind.FILE_DAMAGED, TEXTS.text(unread, Long.toString(checked), failure.getMessage()));
         }
     }
 
@@ -119,7 +114,7 @@ public final class Verification {
 
     private void report(List<String> damages) {
         for (String damage : damages) {
-            String sentence = "The file is damaged: " + damage + ".";
+            String sentence = TEXTS.text("whole.damaged", damage);
             if (faults.stream().noneMatch(fault -> fault.sentence().equals(sentence))) {
                 whole(VerifyFault.Kind.FILE_DAMAGED, sentence);
             }
@@ -131,17 +126,12 @@ public final class Verification {
         Map<String, String> found = table.triggers();
         guards.forEach((name, sql) -> {
             if (!sql.equals(found.get(name))) {
-                whole(
-                        VerifyFault.Kind.GUARDS_CHANGED,
-                        "The trigger " + name
-                                + " is missing or was changed, so the file no longer protects its entries.");
+                whole(VerifyFault.Kind.GUARDS_CHANGED, TEXTS.text("whole.trigger", name));
             }
         });
         found.keySet().stream()
                 .filter(name -> !guards.containsKey(name))
-                .forEach(name -> whole(
-                        VerifyFault.Kind.GUARDS_CHANGED,
-                        "There is a trigger " + name + " that does not belong to a log."));
+                .forEach(name -> whole(VerifyFault.Kind.GUARDS_CHANGED, TEXTS.text("whole.foreign", name)));
     }
 
     /** A chain that parts from another one begins with what is known at that place. */
@@ -200,7 +190,7 @@ public final class Verification {
             boolean there =
                     chains.stream().anyMatch(chain -> chain.info().chain().equals(note.chain()));
             if (!there) {
-                broken(note.label(), note.afterSequence() + 1, "is missing, although the log says that it was joined");
+                broken(note.label(), note.afterSequence() + 1, TEXTS.text("joined.missing"));
             }
         }
     }
@@ -239,7 +229,7 @@ public final class Verification {
     }
 
     private void broken(String label, long sequence, String what) {
-        String sentence = "The joined chain " + label + " " + what + ". Take the log from a backup.";
+        String sentence = TEXTS.text("joined", label, what);
         faults.add(new VerifyFault(VerifyFault.Kind.JOIN_BROKEN, sequence, "", sentence));
     }
 
@@ -253,12 +243,12 @@ public final class Verification {
                 VerifyFault.Kind.CUT_OFF,
                 first,
                 "",
-                "The index " + Witness.INDEX_NAME + " beside the log has seen the entry number "
-                        + witness.get().sequence() + " with the hash "
-                        + witness.get().hash()
-                        + ", which is not there any more: the log ends with number " + ownLast
-                        + ", so entries were cut off at its end or replaced. Take the log from a backup; if an older copy was"
-                        + " put there on purpose, delete the index."));
+                TEXTS.text(
+                        "whole.cut",
+                        Witness.INDEX_NAME,
+                        Long.toString(witness.get().sequence()),
+                        witness.get().hash(),
+                        Long.toString(ownLast))));
     }
 
     private void whole(VerifyFault.Kind kind, String sentence) {

@@ -12,9 +12,11 @@ import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VoidNote;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /** Which entries were voided, and why. Since nothing in a log changes, only what came since the last look is read. */
 public final class VoidLedger {
+    private static final Messages TEXTS = Messages.of(VoidLedger.class);
     private static final long OWN = 0;
 
     private final Path file;
@@ -45,20 +47,15 @@ public final class VoidLedger {
     /** Refuses to take back what is not there, is joined or a void itself, or was taken back before. */
     public void requireVoidable(String target) throws SQLException, TestLogException {
         if (target.indexOf('/') >= 0) {
-            throw new TestLogException("The entry " + target
-                    + " came with another log. Void it in that log and join it again, so that both agree.");
+            throw new TestLogException(TEXTS.text("void.joined", target));
         }
-        ChainedRow row = table.byId(target)
-                .orElseThrow(() -> new TestLogException(
-                        "There is no entry " + target + " in the log. List the log and check the id."));
+        ChainedRow row = table.byId(target).orElseThrow(() -> new TestLogException(TEXTS.text("void.missing", target)));
         if (EntryKind.VOID.word().equals(row.kind())) {
-            throw new TestLogException("The entry " + target
-                    + " is a void itself and cannot be taken back. Take the reading again, or add a note.");
+            throw new TestLogException(TEXTS.text("void.ofVoid", target));
         }
         VoidNote already = upToDate().get(target);
         if (already != null) {
-            throw new TestLogException("The entry " + target + " was already voided by " + already.voidId()
-                    + ", for this reason: " + already.reason() + ". Nothing needs to be done.");
+            throw new TestLogException(TEXTS.text("void.already", target, already.voidId(), already.reason()));
         }
     }
 
@@ -72,11 +69,9 @@ public final class VoidLedger {
         }
         Map<String, VoidNote> more = new HashMap<>(byTarget);
         for (ChainedRow row : rows) {
-            VoidNote note = EntryBodies.entry("the log " + file, row, label, Map.of())
+            VoidNote note = EntryBodies.entry(LogFailures.named(file), row, label, Map.of())
                     .voids()
-                    .orElseThrow(() -> new TestLogException("The entry " + row.entryId() + " of the log " + file
-                            + " cannot be read, so it is not known which entry it takes back. Verify the log, and take it"
-                            + " from a backup."));
+                    .orElseThrow(() -> new TestLogException(TEXTS.text("void.unread", row.entryId(), file.toString())));
             more.putIfAbsent(note.targetId(), note);
         }
         byTarget = more;

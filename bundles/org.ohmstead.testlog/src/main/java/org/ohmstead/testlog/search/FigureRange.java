@@ -27,7 +27,7 @@ public record FigureRange(String figureId, double least, double most) {
     static final Set<String> OF_READINGS = Set.of(POWER, THD, SUPPLY);
 
     public FigureRange {
-        if (!figureId.matches("[A-Za-z][A-Za-z0-9_.-]*")) {
+        if (!isId(figureId)) {
             throw new IllegalArgumentException("figureId is \"" + figureId
                     + "\"; it must begin with a letter and hold letters, digits, points, hyphens and underlines only");
         }
@@ -42,6 +42,11 @@ public record FigureRange(String figureId, double least, double most) {
             throw new IllegalArgumentException("the range of " + figureId + " goes from " + least + " to " + most
                     + "; its upper end must not be below its lower end");
         }
+    }
+
+    /** Returns whether a text can be the id of a figure. */
+    static boolean isId(String text) {
+        return text.matches("[A-Za-z][A-Za-z0-9_.-]*");
     }
 
     /** Returns whether a value lies in the range. */

@@ -18,9 +18,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmstead.model.Mode;
 import org.ohmstead.testlog.EntryKind;
+import org.ohmstead.units.text.Messages;
 
 /** Reads a query from a text. */
 final class FindParser {
+    private static final Messages TEXTS = Messages.of(FindParser.class);
     private static final Set<FindKey> MORE_THAN_ONCE = EnumSet.of(FindKey.KIND, FindKey.STATE, FindKey.LOAD);
     private static final Set<FindKey> CHOICES = EnumSet.of(FindKey.KIND, FindKey.STATE, FindKey.MODE, FindKey.OVERDUE);
     static final String YES = "yes";
@@ -48,8 +50,7 @@ final class FindParser {
             return;
         }
         if (token.value().isBlank() && !token.quoted() || token.value().isEmpty()) {
-            throw new FindException("Nothing stands behind \"" + token.key() + ":\" in the query. Write what is wanted"
-                    + " directly behind the colon, in quotation marks when it has blanks.");
+            throw new FindException(TEXTS.text("query.empty", token.key()));
         }
         Optional<FindKey> key = FindKey.ofWord(token.key().toLowerCase(Locale.ROOT));
         if (key.isPresent()) {
@@ -93,8 +94,7 @@ final class FindParser {
     }
 
     private static FindException twice(FindKey key) {
-        return new FindException(
-                "The query has \"" + key.word() + ":\" twice. An entry has but one; leave one of them out.");
+        return new FindException(TEXTS.text("query.twice", key.word()));
     }
 
     private static <T> T named(FindKey key, String word, T[] values, Function<T, String> name) throws FindException {
@@ -102,9 +102,11 @@ final class FindParser {
         return Arrays.stream(values)
                 .filter(value -> name.apply(value).equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new FindException("\"" + word + "\" is not known behind \"" + key.word()
-                        + ":\" in the query. Write one of: "
-                        + Arrays.stream(values).map(name).collect(Collectors.joining(", ")) + "."));
+                .orElseThrow(() -> new FindException(TEXTS.text(
+                        "query.unknownWord",
+                        word,
+                        key.word(),
+                        Arrays.stream(values).map(name).collect(Collectors.joining(", ")))));
     }
 
     private void load(FindToken token) throws FindException {
@@ -144,15 +146,9 @@ final class FindParser {
                     ? Instant.parse(text)
                     : LocalDate.parse(text).plusDays(daysOn).atStartOfDay().toInstant(ZoneOffset.UTC);
         } catch (DateTimeParseException wrong) {
-            throw new FindException(
-                    "\"" + text + "\" behind \"" + key.word()
-                            + ":\" in the query is not a day. Write it like 2026-01-31, or"
-                            + " with a time of UTC like 2026-01-31T14:30:00Z.",
-                    wrong);
+            throw new FindException(TEXTS.text("query.day", text, key.word()), wrong);
         } catch (DateTimeException tooFar) {
-            throw new FindException(
-                    "\"" + text + "\" behind \"" + key.word() + ":\" in the query is too far away. Write a nearer day.",
-                    tooFar);
+            throw new FindException(TEXTS.text("query.far", text, key.word()), tooFar);
         }
     }
 
@@ -162,24 +158,31 @@ final class FindParser {
         boolean ofReadings = FigureRange.OF_READINGS.contains(id.toLowerCase(Locale.ROOT));
         int mark = value.indexOf(RANGE_MARK);
         if (mark < 0 && !ofReadings) {
-            throw new FindException("The query has \"" + id + ":\", which is not known. Known are "
-                    + Arrays.stream(FindKey.values()).map(FindKey::word).collect(Collectors.joining(", "))
-                    + ", and figures with a range such as power:80..120, thd:..0.01 or dampingFactor:50.. ; a word with a"
-                    + " colon goes in quotation marks.");
+            throw new FindException(TEXTS.text(
+                    "query.unknownKey",
+                    id,
+                    Arrays.stream(FindKey.values()).map(FindKey::word).collect(Collectors.joining(", "))));
+        }
+        double least;
+        double most;
+        try {
+            least = mark < 0 ? figure(value) : end(value.substring(0, mark), Double.NEGATIVE_INFINITY);
+            most = mark < 0 ? least : end(value.substring(mark + RANGE_MARK.length()), Double.POSITIVE_INFINITY);
+        } catch (NumberFormatException wrong) {
+            throw new FindException(TEXTS.text("query.noRange", value, id), wrong);
         }
         try {
-            double least = mark < 0 ? figure(value) : end(value.substring(0, mark), Double.NEGATIVE_INFINITY);
-            double most = mark < 0 ? least : end(value.substring(mark + RANGE_MARK.length()), Double.POSITIVE_INFINITY);
             draft.range(new FigureRange(id, least, most));
-        } catch (NumberFormatException wrong) {
-            throw new FindException(
-                    "\"" + value + "\" behind \"" + id
-                            + ":\" in the query is not a range of numbers. Write it like 80..120,"
-                            + " 80.. or ..120, with a decimal point.",
-                    wrong);
         } catch (IllegalArgumentException wrong) {
+            boolean ends = FigureRange.isId(id);
             throw new FindException(
-                    "\"" + id + ":" + value + "\" in the query is not a range: " + wrong.getMessage() + ".", wrong);
+                    TEXTS.text(
+                            ends ? "query.wrongRange.ends" : "query.wrongRange.name",
+                            id,
+                            value,
+                            Double.toString(least),
+                            Double.toString(most)),
+                    wrong);
         }
     }
 

@@ -5,6 +5,7 @@ package org.ohmstead.testlog.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A part of a query.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param quoted whether the value stands in quotation marks
  */
 record FindToken(String key, String value, boolean quoted) {
+    private static final Messages TEXTS = Messages.of(FindToken.class);
     private static final char QUOTE = '"';
 
     /** Returns the parts of a text; a quotation mark within quotation marks is written twice. */
@@ -43,9 +45,7 @@ record FindToken(String key, String value, boolean quoted) {
             key = text.substring(start, colon);
             valueStart = colon + 1;
             if (key.isEmpty()) {
-                throw new FindException(
-                        "The query has a colon with nothing before it. Write what it is about before the"
-                                + " colon, such as amplifier:, or put the word in quotation marks.");
+                throw new FindException(TEXTS.text("query.colon"));
             }
         }
         if (valueStart == text.length() || text.charAt(valueStart) != QUOTE) {
@@ -79,18 +79,16 @@ record FindToken(String key, String value, boolean quoted) {
                 return close(text, key, value.toString(), at + 1, tokens);
             }
         }
-        throw new FindException("The query has a quotation mark that is not closed, before \"" + value
-                + "\". Put another one behind it.");
+        throw new FindException(TEXTS.text("query.unclosed", value.toString()));
     }
 
     private static int close(String text, String key, String value, int end, List<FindToken> tokens)
             throws FindException {
         if (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
-            throw new FindException(
-                    "The query goes on directly behind the quotation marks of \"" + value + "\". Put a blank between.");
+            throw new FindException(TEXTS.text("query.goesOn", value));
         }
         if (key.isEmpty() && value.isBlank()) {
-            throw new FindException("The query has quotation marks with nothing between them. Leave them out.");
+            throw new FindException(TEXTS.text("query.nothing"));
         }
         tokens.add(new FindToken(key, value, true));
         return end;

@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** Found rows in their order; all rows of the index, in the order of the log, take no room. */
 final class FoundRows implements Found {
+    private static final Messages TEXTS = Messages.of(FoundRows.class);
+
     /**
      * The index that found them.
      *
@@ -85,7 +88,6 @@ final class FoundRows implements Found {
 
     private TestLogException gone(Exception cause) {
         owner.damaged().accept(columns, cause);
-        return new TestLogException(
-                "The index of the log was made anew or closed since this was found. Search again.", cause);
+        return new TestLogException(TEXTS.text("index.gone"), cause);
     }
 }

@@ -15,6 +15,7 @@ import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.RowSource;
 import org.ohmstead.testlog.internal.Witness;
+import org.ohmstead.units.text.Messages;
 
 /**
  * An index of the entries of a log, in a file of its own. It holds nothing that the log does not hold, so that it may be deleted; only
@@ -24,6 +25,7 @@ import org.ohmstead.testlog.internal.Witness;
  * <p>The log does not feed the index: {@link #refresh} makes it catch up. Searches show the log as it was then.
  */
 public final class LogIndex implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(LogIndex.class);
     private static final int ATTEMPTS = 3;
 
     private final Object lock = new Object();
@@ -73,7 +75,7 @@ public final class LogIndex implements AutoCloseable {
                 kept = true;
                 return;
             } catch (SQLException | BlockCode.DamagedException noUse) {
-                remark = "The index was made anew, because its file was no use (" + noUse.getMessage() + ").";
+                remark = TEXTS.text("index.noUse", noUse.getMessage());
             }
             if (remakeFile(path.get())) {
                 return;
@@ -95,8 +97,7 @@ public final class LogIndex implements AutoCloseable {
             }
             kept = true;
         } catch (SQLException | IOException | BlockCode.DamagedException cannot) {
-            remark = "The index is kept in memory only, because the file " + noUse + " cannot be written ("
-                    + cannot.getMessage() + "). Check that you may write there and that the disk has room.";
+            remark = TEXTS.text("index.memory", noUse.toString(), cannot.getMessage());
             kept = false;
         }
         return kept;
@@ -107,10 +108,7 @@ public final class LogIndex implements AutoCloseable {
             kept = false;
             file = IndexFile.open(Optional.empty());
         } catch (SQLException | BlockCode.DamagedException impossible) {
-            throw new TestLogException(
-                    "No index of the log can be made, not even in memory: " + impossible.getMessage()
-                            + ". Start the program again.",
-                    impossible);
+            throw new TestLogException(TEXTS.text("index.impossible", impossible.getMessage()), impossible);
         }
     }
 
@@ -125,7 +123,7 @@ public final class LogIndex implements AutoCloseable {
             suspicion = null;
             boolean remade = path.isPresent() && kept && remakeFile(path.get());
             if (remade) {
-                remark = "The index was made anew, because its file was damaged (" + why.getMessage() + ").";
+                remark = TEXTS.text("index.damaged", why.getMessage());
             } else {
                 openMemory();
             }
@@ -179,11 +177,7 @@ public final class LogIndex implements AutoCloseable {
     }
 
     private static TestLogException unusable(Exception damage) {
-        return new TestLogException(
-                "The index of the log cannot be used (" + damage.getMessage()
-                        + "). Close the programs that use the project, delete " + Witness.INDEX_NAME
-                        + " and open the project again.",
-                damage);
+        return new TestLogException(TEXTS.text("index.unusable", damage.getMessage(), Witness.INDEX_NAME), damage);
     }
 
     /** Something done with the columns. */

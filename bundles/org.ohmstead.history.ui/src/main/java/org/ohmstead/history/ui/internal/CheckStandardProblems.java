@@ -15,6 +15,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.ProblemProvider;
 import org.ohmstead.workbench.session.ProjectView;
@@ -24,6 +25,7 @@ import org.osgi.service.component.annotations.Component;
 /** Shows among the project's problems what its check standards say of the bench, so that it is seen before a run. */
 @Component
 public final class CheckStandardProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(CheckStandardProblems.class);
     private static final WorkProgress UNSEEN = new WorkProgress() {
         @Override
         public void step(int done, int total, String what) {
@@ -43,7 +45,7 @@ public final class CheckStandardProblems implements ProblemProvider {
 
     @Override
     public String name() {
-        return "Check standards";
+        return TEXTS.text("problem.name");
     }
 
     @Override
@@ -86,8 +88,8 @@ public final class CheckStandardProblems implements ProblemProvider {
             return List.of(new Problem(
                     Severity.WARNING,
                     TestLog.FILE_NAME,
-                    "The check standards were not judged: " + unreadable.getMessage(),
-                    "See to the log, then measure the check standards before the next run."));
+                    TEXTS.text("problem.unread", unreadable.getMessage()),
+                    TEXTS.text("problem.unread.remedy")));
         }
     }
 }

@@ -18,21 +18,15 @@ import org.ohmstead.history.ui.internal.TextTable.Cell;
 import org.ohmstead.history.ui.internal.TextTable.Head;
 import org.ohmstead.history.ui.internal.TextTable.Line;
 import org.ohmstead.history.ui.internal.TextTable.Look;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 
 /** The tabs below the control charts: what was found, the values, what operators and benches add. */
 final class CheckTabs {
+    private static final Messages TEXTS = Messages.of(CheckTabs.class);
     private static final int VALUE_COLUMN = 2;
-    private static final List<Head> VALUE_HEADS = List.of(
-            new Head("No.", true, 5, "The value's place in the charts."),
-            new Head("Measured", false, 20, "When it was measured."),
-            new Head("Value", true, 12, "The value; its uncertainty shows while the pointer rests on it."),
-            new Head("Operator", false, 14, "Who measured."),
-            new Head("Bench", false, 14, "Where it was measured."),
-            new Head("Entry", false, 8, "The entry of the test log that holds it."),
-            new Head("What the rules say", false, 60, "The rules of the control chart that the value breaks."));
 
     private final CTabFolder folder;
     private final IntConsumer chosen;
@@ -52,20 +46,31 @@ final class CheckTabs {
         folder = Ids.name(new CTabFolder(parent, SWT.TOP | SWT.FLAT), "quality.tabs");
         building.add(() -> {
             findings = new FindingsText(folder, "quality.findings");
-            tab("Findings", findings.control());
+            tab(TEXTS.text("tab.findings"), findings.control());
             findings.show(check);
         });
         building.add(() -> {
-            values = new TextTable(folder, "quality.values", VALUE_HEADS);
+            values = new TextTable(folder, "quality.values", heads());
             values.control().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> valueChosen()));
-            tab("Values", values.control());
+            tab(TEXTS.text("tab.values"), values.control());
             showValues();
         });
         building.add(() -> {
             studies = new StudyPart(folder);
-            tab("Operators and benches", studies.control());
+            tab(TEXTS.text("tab.studies"), studies.control());
             studies.show(check);
         });
+    }
+
+    private static List<Head> heads() {
+        return List.of(
+                Head.of("values.number", true, 4),
+                Head.of("values.measured", false, 20),
+                Head.of("values.value", true, 10),
+                Head.of("values.operator", false, 12),
+                Head.of("values.bench", false, 12),
+                Head.of("values.entry", false, 6),
+                Head.of("values.rules", false, 60));
     }
 
     private void tab(String title, Control control) {
@@ -120,7 +125,7 @@ final class CheckTabs {
 
     private void showValues() {
         String unit = check.map(each -> each.standard().unit()).orElse("");
-        values.title(VALUE_COLUMN, unit.isEmpty() ? "Value" : "Value (" + unit + ")");
+        values.title(VALUE_COLUMN, unit.isEmpty() ? TEXTS.text("values.value") : TEXTS.text("values.value.unit", unit));
         Optional<CheckView> shown = check;
         values.show(() -> shown.map(CheckTabs::lines).orElse(List.of()));
     }

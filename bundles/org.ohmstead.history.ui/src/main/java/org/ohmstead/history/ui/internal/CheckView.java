@@ -13,6 +13,7 @@ import org.ohmstead.metrology.quality.CheckStandardReview;
 import org.ohmstead.metrology.quality.CheckStandardReview.Finding;
 import org.ohmstead.model.CheckStandard;
 import org.ohmstead.plot.Plot;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A check standard with its values and what they say, as the view shows it.
@@ -33,6 +34,8 @@ record CheckView(
         List<String> rules,
         Optional<Plot> valuesPlot,
         Optional<Plot> rangesPlot) {
+    private static final Messages TEXTS = Messages.of(CheckView.class);
+
     CheckView {
         studies = List.copyOf(studies);
         rules = List.copyOf(rules);
@@ -73,9 +76,11 @@ record CheckView(
         }
         boolean newToday = due.get().equals(today);
         if (review.values().newest().isEmpty()) {
-            return "It was never measured on this bench.";
+            return TEXTS.text("check.never");
         }
-        return newToday ? "A new value is due today." : "A new value has been due since " + due.get() + ".";
+        return newToday
+                ? TEXTS.text("check.due.today")
+                : TEXTS.text("check.due.since", due.get().toString());
     }
 
     /** Returns which check standard it is. */
@@ -98,12 +103,13 @@ record CheckView(
         List<Finding> findings = quality.findings();
         if (!findings.isEmpty()) {
             int more = findings.size() - 1;
-            return findings.get(0).sentence() + (more > 0 ? " (and " + more + " more)" : "");
+            String worst = findings.get(0).sentence();
+            return more > 0 ? TEXTS.text("check.more", worst, Integer.toString(more)) : worst;
         }
-        int count = values().size();
+        String count = Integer.toString(values().size());
         return standing == Standing.IN_ORDER
-                ? "nothing was found in its " + count + " values."
-                : count + " of the " + standard().baselineCount() + " values that are to set the limits are there.";
+                ? TEXTS.text("check.nothing", count)
+                : TEXTS.text("check.few", count, Integer.toString(standard().baselineCount()));
     }
 
     /** Returns whether a value lies outside the limits. */

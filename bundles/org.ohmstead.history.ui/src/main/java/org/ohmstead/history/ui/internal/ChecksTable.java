@@ -14,22 +14,26 @@ import org.ohmstead.history.ui.internal.TextTable.Cell;
 import org.ohmstead.history.ui.internal.TextTable.Head;
 import org.ohmstead.history.ui.internal.TextTable.Line;
 import org.ohmstead.history.ui.internal.TextTable.Look;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 
 /** The check standards of the project with how they stand. */
 final class ChecksTable {
-    private static final List<Head> HEADS = List.of(
-            new Head("Check standard", false, 28, "What is measured again and again."),
-            new Head("State", false, 19, "Stop: clear it up before the next run. Look: see what changed."),
-            new Head("Newest", true, 11, "The newest value that counts."),
-            new Head("Measured", false, 24, "When the newest value was measured."),
-            new Head("Values", true, 6, "How many values count."));
+    private static final Messages TEXTS = Messages.of(ChecksTable.class);
 
     private final TextTable table;
     private List<CheckView> checks = List.of();
 
     ChecksTable(Composite parent, Consumer<Optional<CheckView>> chosen) {
-        table = new TextTable(parent, "quality.checks", HEADS);
+        table = new TextTable(
+                parent,
+                "quality.checks",
+                List.of(
+                        Head.of("checks.name", false, 28),
+                        Head.of("checks.state", false, 19),
+                        Head.of("checks.newest", true, 11),
+                        Head.of("checks.measured", false, 24),
+                        Head.of("checks.values", true, 6)));
         table.control()
                 .addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> chosen.accept(this.chosen())));
     }
@@ -71,7 +75,7 @@ final class ChecksTable {
                 ? Optional.empty()
                 : Optional.of(check.values().get(check.values().size() - 1));
         Cell measured = newest.isEmpty()
-                ? new Cell("never", check.reminder(), Look.MUTED, false)
+                ? new Cell(TEXTS.text("checks.never"), check.reminder(), Look.MUTED, false)
                 : new Cell(
                         Shown.minute(newest.get().takenAt()),
                         check.reminder(),

@@ -12,6 +12,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -21,6 +22,7 @@ import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
@@ -36,6 +38,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Amplifiers beside each other, or one in several periods: power, difference, price of a watt, and a figure over time. */
 public final class CompareComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(CompareComposite.class);
     private static final String CHOICE = "compare.choice";
     private static final int[] ITEMS_AND_RESULTS = {29, 71};
     private static final int[] TABLE_AND_CHART = {42, 58};
@@ -119,7 +122,11 @@ public final class CompareComposite extends Composite {
                 () -> powers.copy());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(conditions.control());
         notes = Ids.name(new Label(right, SWT.WRAP), "compare.notes");
-        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(notes);
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .hint(200, SWT.DEFAULT)
+                .exclude(true)
+                .applyTo(notes);
         right.requestLayout();
     }
 
@@ -134,12 +141,12 @@ public final class CompareComposite extends Composite {
         powers = new PowersTable(halves);
         chart = Ids.name(new ChartCanvas(halves, SWT.BORDER), "compare.chart");
         halves.setWeights(TABLE_AND_CHART);
-        tab("Power", halves);
+        tab(TEXTS.text("compare.power"), halves);
     }
 
     private void makeTrend() {
         trend = new TrendPart(tabs, figure -> choose(choice.withFigureId(figure)));
-        tab("Trend", trend.control());
+        tab(TEXTS.text("compare.trend"), trend.control());
     }
 
     private void tab(String title, Control control) {
@@ -223,7 +230,7 @@ public final class CompareComposite extends Composite {
                 session.get().folder(), session.get().project(), desk.log().state() == LogState.WHOLE);
         desk.work()
                 .start(
-                        "Comparing amplifiers",
+                        TEXTS.text("compare.job"),
                         progress -> work.answer(asked, open, progress),
                         found -> ifNewest(mine, () -> take(found)),
                         failure -> ifNewest(mine, () -> fail(failure)));
@@ -239,7 +246,7 @@ public final class CompareComposite extends Composite {
         take(new CompareAnswer(
                 Optional.empty(),
                 List.of(),
-                List.of("Nothing was compared: " + Shown.reason(failure)),
+                List.of(TEXTS.text("compare.failed", Shown.reason(failure))),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -262,6 +269,8 @@ public final class CompareComposite extends Composite {
             notes.setText(words);
             notes.setToolTipText(words.isEmpty() ? null : words);
             notes.setForeground(Tones.of(this).warning());
+            notes.setVisible(!words.isEmpty());
+            ((GridData) notes.getLayoutData()).exclude = words.isEmpty();
             notes.requestLayout();
         }
     }
@@ -274,9 +283,9 @@ public final class CompareComposite extends Composite {
 
     private String whyNothing() {
         if (desk.session().isEmpty()) {
-            return "No project is open. Open one, then choose here what it is compared with.";
+            return TEXTS.text("compare.noProject");
         }
-        return "There is nothing to show. Choose volts, load and mode that there are readings of, or add a project.";
+        return TEXTS.text("compare.nothing");
     }
 
     @Override

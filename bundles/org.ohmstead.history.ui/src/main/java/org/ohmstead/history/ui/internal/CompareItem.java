@@ -9,6 +9,7 @@ import java.time.Year;
 import java.time.YearMonth;
 import java.util.Optional;
 import org.ohmstead.history.Period;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One thing that is compared.
@@ -17,6 +18,8 @@ import org.ohmstead.history.Period;
  * @param period in which the readings were taken
  */
 record CompareItem(Optional<Path> folder, Period period) {
+    private static final Messages TEXTS = Messages.of(CompareItem.class);
+
     /** The whole project that is open. */
     static final CompareItem OPEN = new CompareItem(Optional.empty(), Period.ALWAYS);
 
@@ -24,7 +27,7 @@ record CompareItem(Optional<Path> folder, Period period) {
 
     /** Returns what its project is called: its folder without the suffix. */
     String source() {
-        return folder.map(CompareItem::name).orElse("This project");
+        return folder.map(CompareItem::name).orElseGet(() -> TEXTS.text("items.open"));
     }
 
     /** Returns a project's name: that of its folder without the suffix. */

@@ -9,9 +9,11 @@ import org.ohmstead.history.SubjectPower;
 import org.ohmstead.plot.Axis;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.Tick;
+import org.ohmstead.units.text.Messages;
 
 /** The chart of powers, numbered as in the table, so that its bars can be seen. */
 final class ComparePlot {
+    private static final Messages TEXTS = Messages.of(ComparePlot.class);
     private static final int CHARS_IN_ALL = 56;
 
     private ComparePlot() {}
@@ -33,7 +35,7 @@ final class ComparePlot {
         Axis x = powers.x();
         return powers.withTitle("")
                 .withAxes(
-                        new Axis("No. in the table", "", x.scale(), x.lower(), x.upper(), ticks),
+                        new Axis(TEXTS.text("compare.number"), "", x.scale(), x.lower(), x.upper(), ticks),
                         Axis.linear(powers.y().label(), powers.y().unit()));
     }
 }

@@ -10,11 +10,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.part.ViewPart;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.session.ProjectDesk;
 
 /** Shows in the workbench amplifiers beside each other. */
 public final class CompareView extends ViewPart {
+    private static final Messages TEXTS = Messages.of(CompareView.class);
     private CompareComposite content;
 
     @Override
@@ -29,17 +31,17 @@ public final class CompareView extends ViewPart {
 
     private Optional<Path> askFolder(Optional<Path> start) {
         DirectoryDialog dialog = new DirectoryDialog(getSite().getShell(), SWT.OPEN);
-        dialog.setText("Compare with another project");
-        dialog.setMessage("Choose the folder of a project; it holds project.json and log.db.");
+        dialog.setText(TEXTS.text("compare.folder"));
+        dialog.setMessage(TEXTS.text("compare.folder.hint"));
         start.ifPresent(folder -> dialog.setFilterPath(folder.toString()));
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }
 
     private Optional<Path> askIndex(Optional<Path> start) {
         FileDialog dialog = new FileDialog(getSite().getShell(), SWT.OPEN);
-        dialog.setText("Table of a price index");
+        dialog.setText(TEXTS.text("compare.index"));
         dialog.setFilterExtensions(new String[] {"*.csv;*.txt", "*"});
-        dialog.setFilterNames(new String[] {"Tables with period,index", "All files"});
+        dialog.setFilterNames(new String[] {TEXTS.text("compare.index.tables"), TEXTS.text("compare.index.all")});
         start.ifPresent(folder -> dialog.setFilterPath(folder.toString()));
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }

@@ -27,10 +27,12 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** Reads and compares, on any thread but the user interface's; logs that have not changed are read once. */
 final class CompareWork {
+    private static final Messages TEXTS = Messages.of(CompareWork.class);
     private static final double CONFIDENCE = 0.95;
     private static final double SIGNIFICANCE = 0.05;
 
@@ -57,8 +59,8 @@ final class CompareWork {
                 .map(Found::log)
                 .filter(log -> log.only().isPresent())
                 .findFirst()
-                .ifPresent(log -> problems.add("Of large logs, such as that of " + CompareItem.name(log.folder())
-                        + ", trends show results in " + Shown.words(choice.mode()) + " only."));
+                .ifPresent(log -> problems.add(
+                        TEXTS.text("compare.large", CompareItem.name(log.folder()), Shown.words(choice.mode()))));
         List<Subject> subjects = subjects(found, problems);
         Optional<Comparison> comparison = compare(choice, subjects, problems);
         Optional<PriceIndex> index = index(choice, problems);
@@ -123,15 +125,16 @@ final class CompareWork {
                     each.item().period());
             if (its.isEmpty()) {
                 String when = each.item().period().words();
-                problems.add(each.item().source() + " has no valid reading" + (when.isEmpty() ? "" : " " + when)
-                        + ", so there is nothing of it to compare.");
+                problems.add(TEXTS.text(
+                        when.isEmpty() ? "compare.noReading" : "compare.noReading.when",
+                        each.item().source(),
+                        when));
             }
             its.forEach(subject -> subjects.add(shortened(subject, each.item())));
         }
         int most = Comparison.MOST_SUBJECTS;
         if (subjects.size() > most) {
-            problems.add("The logs hold " + subjects.size() + " amplifiers; the first " + most
-                    + " are compared. Take some out of the list, or give them a period.");
+            problems.add(TEXTS.text("compare.many", Integer.toString(subjects.size()), Integer.toString(most)));
         }
         return Subject.withOwnNames(subjects.subList(0, Math.min(most, subjects.size())));
     }

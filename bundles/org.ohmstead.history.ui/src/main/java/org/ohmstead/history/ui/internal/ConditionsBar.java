@@ -26,13 +26,15 @@ import org.eclipse.swt.widgets.Text;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** Chooses under what is compared, and in whose money. */
 final class ConditionsBar {
-    private static final String AS_PAID = "as paid";
+    private static final Messages TEXTS = Messages.of(ConditionsBar.class);
+
     private static final int NUMBER_CHARS = 6;
 
     private final Composite area;
@@ -46,6 +48,7 @@ final class ConditionsBar {
     private final Supplier<Optional<Path>> files;
     private final Consumer<CompareChoice> changed;
     private CompareChoice choice = CompareChoice.USUAL;
+    private List<String> periods = List.of();
 
     /**
      * Makes the bar.
@@ -66,37 +69,37 @@ final class ConditionsBar {
                 .spacing(Spacing.GAP)
                 .applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(row);
-        Composite voltsGroup = group(row, "&At");
+        Composite voltsGroup = group(row, TEXTS.text("conditions.volts"));
         volts = Ids.name(new Text(voltsGroup, SWT.BORDER | SWT.SINGLE | SWT.RIGHT), "compare.volts");
-        volts.setToolTipText("Supply volts at the amplifier's terminals.");
+        volts.setToolTipText(TEXTS.text("conditions.volts.hint"));
         size(volts);
         volts.addListener(SWT.DefaultSelection, event -> voltsTyped());
         volts.addListener(SWT.FocusOut, event -> voltsTyped());
         label(voltsGroup, "V");
-        Composite loadGroup = group(row, "&into");
+        Composite loadGroup = group(row, TEXTS.text("conditions.load"));
         load = Ids.name(new Combo(loadGroup, SWT.DROP_DOWN), "compare.load");
-        load.setToolTipText("The load in ohms; those that there are readings of are in the list.");
+        load.setToolTipText(TEXTS.text("conditions.load.hint"));
         size(load);
         load.addListener(SWT.DefaultSelection, event -> loadTyped());
         load.addListener(SWT.FocusOut, event -> loadTyped());
         load.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> loadTyped()));
         label(loadGroup, "\u03a9");
-        mode = combo(row, "compare.mode", "How the channels meet the load.", Mode.values(), Shown::words);
+        mode = combo(row, "compare.mode", TEXTS.text("conditions.mode.hint"), Mode.values(), Shown::words);
         mode.addSelectionListener(SelectionListener.widgetSelectedAdapter(
                 event -> tell(choice.withMode(Mode.values()[mode.getSelectionIndex()]))));
-        kind = combo(row, "compare.kind", "Steady tone or burst.", PowerKind.values(), Shown::words);
+        kind = combo(row, "compare.kind", TEXTS.text("conditions.kind.hint"), PowerKind.values(), Shown::words);
         kind.addSelectionListener(SelectionListener.widgetSelectedAdapter(
                 event -> tell(choice.withKind(PowerKind.values()[kind.getSelectionIndex()]))));
-        Composite money = group(row, "Pri&ces");
+        Composite money = group(row, TEXTS.text("conditions.prices"));
         base = Ids.name(new Combo(money, SWT.READ_ONLY), "compare.base");
-        base.setToolTipText("In whose money prices are shown; a price index makes others than as paid possible.");
+        base.setToolTipText(TEXTS.text("conditions.prices.hint"));
         base.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> baseChosen()));
         index = Ids.name(new Button(money, SWT.PUSH), "compare.index");
-        index.setText("Inde&x\u2026");
+        index.setText(TEXTS.text("conditions.index"));
         index.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> chooseIndex()));
         Button copied = Ids.name(new Button(row, SWT.PUSH), "compare.copy");
-        copied.setText("Cop&y table");
-        copied.setToolTipText("Copies the table of powers as text for a spreadsheet.");
+        copied.setText(TEXTS.text("conditions.copy"));
+        copied.setToolTipText(TEXTS.text("conditions.copy.hint"));
         copied.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy.run()));
         message = new MessageLine(area, "compare.conditions.message");
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(message);
@@ -157,35 +160,36 @@ final class ConditionsBar {
         showMoney(answer.indexPeriods());
     }
 
-    private void showMoney(List<String> periods) {
-        List<String> texts = new ArrayList<>(List.of(AS_PAID));
-        periods.forEach(period -> texts.add("of " + period));
+    private void showMoney(List<String> newPeriods) {
+        periods = List.copyOf(newPeriods);
+        List<String> texts = new ArrayList<>(List.of(TEXTS.text("conditions.prices.paid")));
+        periods.forEach(period -> texts.add(TEXTS.text("conditions.prices.of", period)));
         if (!texts.equals(List.of(base.getItems()))) {
             base.setItems(texts.toArray(String[]::new));
             base.requestLayout();
         }
-        base.select(choice.basePeriod().isEmpty() ? 0 : Math.max(0, texts.indexOf("of " + choice.basePeriod())));
+        base.select(1 + periods.indexOf(choice.basePeriod()));
         base.setEnabled(texts.size() > 1);
         index.setToolTipText(choice.indexFile()
-                .map(file -> "The table is " + file + ". Choose another one.")
-                .orElse("Chooses a table with the header period,index and a line for each year or month."));
+                .map(file -> TEXTS.text("conditions.index.other", file.toString()))
+                .orElseGet(() -> TEXTS.text("conditions.index.hint")));
     }
 
     private void voltsTyped() {
-        typed(volts.getText(), choice.supplyVolts(), "supply volts, such as 14.4")
+        typed(volts.getText(), choice.supplyVolts(), "conditions.volts.wrong")
                 .ifPresent(value -> tell(choice.withSupplyVolts(value)));
     }
 
     private void loadTyped() {
-        typed(load.getText(), choice.loadOhms(), "ohms, such as 4")
+        typed(load.getText(), choice.loadOhms(), "conditions.load.wrong")
                 .ifPresent(value -> tell(choice.withLoadOhms(value)));
     }
 
     /** Returns what was typed when it is another number than before; says what is wrong with it. */
-    private Optional<Double> typed(String text, double before, String wanted) {
+    private Optional<Double> typed(String text, double before, String wrong) {
         Optional<Double> read = Shown.read(text).filter(value -> value > 0);
         if (read.isEmpty()) {
-            say("\"" + text.strip() + "\" is not what is needed here: " + wanted + ".");
+            say(TEXTS.text(wrong, text.strip()));
             return Optional.empty();
         }
         say("");
@@ -207,7 +211,7 @@ final class ConditionsBar {
 
     private void baseChosen() {
         int at = base.getSelectionIndex();
-        tell(choice.withIndex(choice.indexFile(), at < 1 ? "" : base.getItem(at).substring("of ".length())));
+        tell(choice.withIndex(choice.indexFile(), at < 1 ? "" : periods.get(at - 1)));
     }
 
     private void chooseIndex() {

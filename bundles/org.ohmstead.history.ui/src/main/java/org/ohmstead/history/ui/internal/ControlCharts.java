@@ -15,6 +15,7 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotReadOut;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -22,6 +23,7 @@ import org.ohmstead.workbench.look.Tones;
 
 /** The control charts of a check standard, one above the other; a line below says in words what the pointer is on. */
 final class ControlCharts {
+    private static final Messages TEXTS = Messages.of(ControlCharts.class);
     private static final int[] VALUES_AND_RANGES = {62, 38};
 
     private final Composite area;
@@ -119,7 +121,7 @@ final class ControlCharts {
             check.flatMap(CheckView::rangesPlot)
                     .ifPresentOrElse(
                             plot -> ranges.show(PlotSource.of(plot)),
-                            () -> ranges.showMessage(single ? "Two values make the first moving range." : ""));
+                            () -> ranges.showMessage(single ? TEXTS.text("chart.first") : ""));
         }
     }
 

@@ -16,11 +16,11 @@ import org.ohmstead.plot.Axis;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
+import org.ohmstead.units.text.Messages;
 
 /** The two control charts of a check standard: its values, and the distances between successive ones. */
 final class ControlPlot {
-    /** The straight line through all values. */
-    static final String DRIFT = "drift line";
+    private static final Messages TEXTS = Messages.of(ControlPlot.class);
 
     private static final int VALUE_TONE = 0;
     private static final int DRIFT_TONE = 2;
@@ -28,11 +28,16 @@ final class ControlPlot {
 
     private ControlPlot() {}
 
+    /** Returns what the straight line through all values is called. */
+    static String drift() {
+        return TEXTS.text("chart.drift");
+    }
+
     /** Returns the chart of values with its limits and the drift line; without enough values, these alone. */
     static Plot values(QualityReview review) {
         double[] values = values(review.values().own());
         Plot plot = QualityPlots.individuals(review)
-                .orElseGet(() -> plain(review, "Value", "values", 1, values))
+                .orElseGet(() -> plain(review, TEXTS.text("chart.value"), TEXTS.text("chart.values"), 1, values))
                 .withTitle("")
                 .withNote("");
         plot = spread(plot, values.length);
@@ -48,9 +53,18 @@ final class ControlPlot {
         double[] values = values(review.values().own());
         Plot plot = QualityPlots.movingRanges(review)
                 .orElseGet(
-                        () -> plain(review, "Moving range", "moving ranges", 2, IndividualsChart.movingRanges(values)));
-        Axis own = Axis.linear("Moving range", review.standard().unit()).withLower(0);
-        return spread(plot.withAxes(plot.x(), own).withTitle("").withNote(""), values.length);
+                        () -> plain(review, TEXTS.text("chart.range"), "", 2, IndividualsChart.movingRanges(values)));
+        Axis own =
+                Axis.linear(TEXTS.text("chart.range"), review.standard().unit()).withLower(0);
+        return spread(withoutNames(plot).withAxes(plot.x(), own).withTitle("").withNote(""), values.length);
+    }
+
+    /** The axis says what the only line is; a legend would take the room that the chart needs. */
+    private static Plot withoutNames(Plot plot) {
+        List<Series> unnamed = plot.series().stream()
+                .map(each -> new Series("", each.points(), each.style(), each.tone()))
+                .toList();
+        return new Plot(plot.title(), plot.x(), plot.y(), unnamed, plot.bands(), plot.marks(), plot.note());
     }
 
     /** Returns when a value was taken, in days since the first. */
@@ -71,14 +85,15 @@ final class ControlPlot {
         }
         return Plot.of(
                         "",
-                        Axis.linear("Value", ""),
+                        Axis.linear(TEXTS.text("chart.value"), ""),
                         Axis.linear(label, review.standard().unit()))
                 .withSeries(Series.of(name, xs, ys, Style.LINE_AND_MARKERS, VALUE_TONE));
     }
 
     /** Both charts count the values along the same axis, so that one stands above the other. */
     private static Plot spread(Plot plot, int count) {
-        return plot.withAxes(Axis.linear("Value number", "").withRange(HALF, Math.max(2, count) + HALF), plot.y());
+        return plot.withAxes(
+                Axis.linear(TEXTS.text("chart.number"), "").withRange(HALF, Math.max(2, count) + HALF), plot.y());
     }
 
     /** The least-squares line goes through the mean of the days and of the values. */
@@ -96,7 +111,7 @@ final class ControlPlot {
             xs.add(index + 1.0);
             ys.add(meanValue + drift.slope().value() * (day(review, index) - meanDay));
         }
-        return Series.of(DRIFT, array(xs), array(ys), Style.DASHED_LINE, DRIFT_TONE);
+        return Series.of(drift(), array(xs), array(ys), Style.DASHED_LINE, DRIFT_TONE);
     }
 
     private static double[] array(List<Double> numbers) {

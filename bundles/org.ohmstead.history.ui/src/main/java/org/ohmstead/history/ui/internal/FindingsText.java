@@ -12,6 +12,7 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.metrology.quality.CheckStandardReview.Finding;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
@@ -19,6 +20,7 @@ import org.ohmstead.workbench.look.Tones;
 
 /** What was found at a check standard, what to do about it, and what its chart expects. */
 final class FindingsText {
+    private static final Messages TEXTS = Messages.of(FindingsText.class);
     private final StyledText text;
 
     FindingsText(Composite parent, String id) {
@@ -51,9 +53,10 @@ final class FindingsText {
     private static void write(CheckView check, Builder built) {
         for (Finding found : check.quality().findings()) {
             built.head(
-                    found.serious() ? "Stop" : "Look", found.serious() ? built.tones.error() : built.tones.warning());
+                    TEXTS.text(found.serious() ? "findings.stop" : "findings.look"),
+                    found.serious() ? built.tones.error() : built.tones.warning());
             built.line("  " + Numbers.inSentence(found.sentence()));
-            built.line("What to do: " + Numbers.inSentence(found.remedy()));
+            built.line(TEXTS.text("findings.remedy", Numbers.inSentence(found.remedy())));
             built.gap();
         }
         if (check.quality().findings().isEmpty()) {

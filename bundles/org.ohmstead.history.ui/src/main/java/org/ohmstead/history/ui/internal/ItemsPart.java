@@ -24,15 +24,14 @@ import org.ohmstead.history.ui.internal.TextTable.Cell;
 import org.ohmstead.history.ui.internal.TextTable.Head;
 import org.ohmstead.history.ui.internal.TextTable.Line;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** Chooses what is compared: the open project, others, and periods of them. */
 final class ItemsPart {
-    private static final List<Head> HEADS = List.of(
-            new Head("Compared", false, 18, "The first is what the others are held against."),
-            new Head("Period", false, 14, "When the readings were taken; empty for all of them."));
+    private static final Messages TEXTS = Messages.of(ItemsPart.class);
 
     private final Composite area;
     private final TextTable table;
@@ -57,7 +56,10 @@ final class ItemsPart {
         this.changed = changed;
         area = new Composite(parent, SWT.NONE);
         Spacing.tight(1).applyTo(area);
-        table = new TextTable(area, "compare.items", HEADS);
+        table = new TextTable(
+                area,
+                "compare.items",
+                List.of(Head.of("items.compared", false, 18), Head.of("items.period", false, 14)));
         GridDataFactory.fillDefaults().grab(true, true).hint(120, 60).applyTo(table.control());
         table.control().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enable()));
         table.control().addKeyListener(KeyListener.keyPressedAdapter(event -> {
@@ -68,38 +70,37 @@ final class ItemsPart {
         Composite buttons = new Composite(area, SWT.NONE);
         RowLayoutFactory.fillDefaults().wrap(true).spacing(Spacing.TIGHT).applyTo(buttons);
         GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(buttons);
-        add = button(buttons, "compare.add", "Add &project\u2026", "Adds another project. Nothing is written to it.");
+        add = button(buttons, "compare.add", "items.add");
         add.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> addProject()));
-        first = button(buttons, "compare.first", "Make &first", "Holds the others against the chosen one.");
+        first = button(buttons, "compare.first", "items.first");
         first.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> makeFirst()));
-        remove = button(buttons, "compare.remove", "Re&move", "Takes the chosen one out of the list (Delete).");
+        remove = button(buttons, "compare.remove", "items.remove");
         remove.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> remove()));
         Composite periods = new Composite(area, SWT.NONE);
         Spacing.tight(3).applyTo(periods);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(periods);
         Label label = new Label(periods, SWT.NONE);
-        label.setText("P&eriod");
+        label.setText(TEXTS.text("items.when"));
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
         period = Ids.name(new Text(periods, SWT.BORDER | SWT.SINGLE), "compare.period");
-        period.setMessage("2024, 2024-03, 2023..");
-        period.setToolTipText("A year, a month or a day, or two of them with .. between.");
+        period.setMessage(TEXTS.text("items.when.empty"));
+        period.setToolTipText(TEXTS.text("items.when.hint"));
         period.addListener(SWT.DefaultSelection, event -> addPeriod());
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(period);
-        addPeriod = button(
-                periods, "compare.addperiod", "A&dd", "Adds the period of the chosen project as something to compare.");
+        addPeriod = button(periods, "compare.addperiod", "items.when.add");
         addPeriod.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> addPeriod()));
         message = new MessageLine(area, "compare.items.message");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(message);
         show(items);
     }
 
-    private static Button button(Composite parent, String id, String text, String hint) {
+    private static Button button(Composite parent, String id, String key) {
         Button button = Ids.name(new Button(parent, SWT.PUSH), id);
-        button.setText(text);
-        button.setToolTipText(hint);
+        button.setText(TEXTS.text(key));
+        button.setToolTipText(TEXTS.text(key + ".hint"));
         return button;
     }
 
@@ -126,7 +127,7 @@ final class ItemsPart {
                     List.of(
                             Cell.of(
                                     item.source(),
-                                    item.folder().map(Path::toString).orElse("The project that is open.")),
+                                    item.folder().map(Path::toString).orElseGet(() -> TEXTS.text("items.open.hint"))),
                             Cell.of(item.shortPeriod(), item.period().words()))));
         }
         return lines;
@@ -170,11 +171,11 @@ final class ItemsPart {
 
     private boolean add(CompareItem item) {
         if (items.contains(item)) {
-            message.show(Severity.WARNING, "That is in the list already.");
+            message.show(Severity.WARNING, TEXTS.text("items.already"));
             return false;
         }
         if (items.size() >= CompareChoice.MOST) {
-            message.show(Severity.WARNING, "More than " + CompareChoice.MOST + " are not compared at once.");
+            message.show(Severity.WARNING, TEXTS.text("items.most", Integer.toString(CompareChoice.MOST)));
             return false;
         }
         List<CompareItem> more = new ArrayList<>(items);

@@ -18,6 +18,7 @@ import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.LogIndex;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /**
@@ -30,6 +31,8 @@ import org.ohmstead.workbench.session.WorkProgress;
  * @param entries readings and figures that count
  */
 record KnownLog(Path folder, Project project, String headHash, Optional<Mode> only, List<LogEntry> entries) {
+    private static final Messages TEXTS = Messages.of(KnownLog.class);
+
     KnownLog {
         entries = List.copyOf(entries);
     }
@@ -40,7 +43,7 @@ record KnownLog(Path folder, Project project, String headHash, Optional<Mode> on
             return ProjectFile.read(folder).project();
         } catch (ProjectFileException unreadable) {
             throw new HistoryException(
-                    CompareItem.name(folder) + " is not compared: " + unreadable.getMessage(), unreadable);
+                    TEXTS.text("log.unread", CompareItem.name(folder), unreadable.getMessage()), unreadable);
         }
     }
 
@@ -96,13 +99,14 @@ record KnownLog(Path folder, Project project, String headHash, Optional<Mode> on
 
     private static void check(Path folder, VerifyReport report) throws HistoryException {
         if (!report.intact()) {
-            throw new HistoryException("The test log of " + CompareItem.name(folder)
-                    + " is not whole, so it is not compared: "
-                    + report.faults().get(0).sentence() + " Restore it from a backup.");
+            throw new HistoryException(TEXTS.text(
+                    "log.notWhole",
+                    CompareItem.name(folder),
+                    report.faults().get(0).sentence()));
         }
     }
 
     private static HistoryException unreadable(Path folder, TestLogException cause) {
-        return new HistoryException(CompareItem.name(folder) + " is not compared: " + cause.getMessage(), cause);
+        return new HistoryException(TEXTS.text("log.unread", CompareItem.name(folder), cause.getMessage()), cause);
     }
 }

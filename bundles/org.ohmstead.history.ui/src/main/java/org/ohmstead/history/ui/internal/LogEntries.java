@@ -19,10 +19,13 @@ import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.IndexProgress;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** The entries of a log that matter to a question: a small log is looked through, of a large one the search index tells which. */
 final class LogEntries {
+    private static final Messages TEXTS = Messages.of(LogEntries.class);
+
     /** A log with more entries is a large one. */
     static final long LARGEST_LOOKED_THROUGH = 20_000;
 
@@ -101,7 +104,7 @@ final class LogEntries {
 
             @Override
             public void indexed(long done, long total) {
-                progress.step((int) (STEPS * done / Math.max(1, total)), STEPS, "Indexing the log");
+                progress.step((int) (STEPS * done / Math.max(1, total)), STEPS, TEXTS.text("log.indexing"));
             }
 
             @Override

@@ -11,10 +11,13 @@ import org.ohmstead.history.quality.CheckValue;
 import org.ohmstead.history.quality.QualityReview;
 import org.ohmstead.metrology.quality.CheckStandardReview;
 import org.ohmstead.metrology.quality.RunSignal;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** What there is to say of one value of a check standard. */
 final class PointWords {
+    private static final Messages TEXTS = Messages.of(PointWords.class);
+
     private PointWords() {}
 
     /** Returns for each value of the project's bench the rules that it breaks, in words; empty text when it breaks none. */
@@ -26,8 +29,7 @@ final class PointWords {
         }
         for (RunSignal signal :
                 review.review().map(CheckStandardReview::signals).orElse(List.of())) {
-            String sentence =
-                    capital(signal.rule().pattern()) + ", so " + signal.rule().meaning() + ".";
+            String sentence = signal.rule().sentence();
             for (int index = signal.firstIndex(); index <= signal.lastIndex(); index++) {
                 words.get(index).add(sentence);
             }
@@ -40,8 +42,11 @@ final class PointWords {
         CheckValue value = check.values().get(index);
         String who = value.operator().isEmpty() ? "" : ", " + value.operator();
         String where = value.bench().isEmpty() ? "" : ", " + value.bench();
-        String plain = "Value " + (index + 1) + ", " + Shown.minute(value.takenAt()) + who + where + ": "
-                + Shown.value(value.value()) + check.unitSuffix() + ".";
+        String plain = TEXTS.text(
+                "point.value",
+                Integer.toString(index + 1),
+                Shown.minute(value.takenAt()) + who + where,
+                Shown.value(value.value()) + check.unitSuffix());
         String rules = check.rules().get(index);
         return rules.isEmpty() ? plain : plain + " " + rules;
     }
@@ -53,11 +58,11 @@ final class PointWords {
         boolean jump = check.review()
                 .map(review -> review.chart().ranges().excludes(distance))
                 .orElse(false);
-        return "From value " + index + " to value " + (index + 1) + ": " + Numbers.shown(distance) + check.unitSuffix()
-                + "." + (jump ? " That is more than is to be expected, so something changed between them." : "");
-    }
-
-    private static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        String plain = TEXTS.text(
+                "point.range",
+                Integer.toString(index),
+                Integer.toString(index + 1),
+                Numbers.shown(distance) + check.unitSuffix());
+        return jump ? TEXTS.text("point.jump", plain) : plain;
     }
 }

@@ -16,12 +16,14 @@ import org.ohmstead.history.ui.internal.TextTable.Head;
 import org.ohmstead.history.ui.internal.TextTable.Line;
 import org.ohmstead.history.ui.internal.TextTable.Look;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /** The powers of what is compared, each against the first, with what a watt costs. */
 final class PowersTable {
+    private static final Messages TEXTS = Messages.of(PowersTable.class);
     private static final String DASH = "\u2013";
     private static final int UNCERTAINTY = 3;
     private static final int ADJUSTED = 9;
@@ -34,20 +36,16 @@ final class PowersTable {
                 parent,
                 "compare.powers",
                 List.of(
-                        new Head("No.", true, 5, "Its place in the chart."),
-                        new Head("Amplifier", false, 36, "What is compared."),
-                        new Head("Power (W)", true, 11, "Power of the weakest channel."),
-                        new Head("\u00b1 (W)", true, 13, "Uncertainty of the power."),
-                        new Head("Against no. 1 (W)", true, 19, "Power less that of the first."),
-                        new Head("(%)", true, 8, "The same over the power of the first."),
-                        new Head(
-                                "What it means",
-                                false,
-                                34,
-                                "Whether the difference is more than its uncertainty explains."),
-                        new Head("Price", true, 13, "What it cost."),
-                        new Head("Per watt", true, 13, "Price over the power of all outputs together."),
-                        new Head("Per watt, adjusted", true, 20, "The same in the money of the chosen period.")));
+                        Head.of("powers.number", true, 5),
+                        Head.of("powers.amplifier", false, 28),
+                        Head.of("powers.power", true, 11),
+                        Head.of("powers.uncertainty", true, 13),
+                        Head.of("powers.against", true, 19),
+                        Head.of("powers.percent", true, 8),
+                        Head.of("powers.means", false, 28),
+                        Head.of("powers.price", true, 13),
+                        Head.of("powers.perWatt", true, 13),
+                        Head.of("powers.adjusted", true, 20)));
     }
 
     Table control() {
@@ -60,8 +58,10 @@ final class PowersTable {
     }
 
     void show(CompareAnswer answer, String basePeriod) {
-        table.title(UNCERTAINTY, "\u00b1 (W, " + Coverage.words() + ")");
-        table.title(ADJUSTED, basePeriod.isEmpty() ? "Per watt, adjusted" : "Per watt in " + basePeriod);
+        table.title(UNCERTAINTY, TEXTS.text("powers.uncertainty.shown", Coverage.words()));
+        table.title(
+                ADJUSTED,
+                basePeriod.isEmpty() ? TEXTS.text("powers.adjusted") : TEXTS.text("powers.adjusted.in", basePeriod));
         table.show(() -> lines(answer));
     }
 
@@ -90,7 +90,7 @@ final class PowersTable {
 
     private static List<Cell> differenceCells(Optional<SubjectDifference> difference) {
         if (difference.isEmpty()) {
-            return List.of(Cell.of(DASH), Cell.of(DASH), new Cell("the one held against", "", Look.MUTED, false));
+            return List.of(Cell.of(DASH), Cell.of(DASH), new Cell(TEXTS.text("powers.first"), "", Look.MUTED, false));
         }
         SubjectDifference found = difference.get();
         String hover = Numbers.inSentence(found.sentence());
@@ -105,9 +105,7 @@ final class PowersTable {
                 Cell.of(turned, hover),
                 Cell.of(Shown.signed(PERCENT * share, 1), hover),
                 new Cell(
-                        real
-                                ? "gives " + (watts.value() < 0 ? "more" : "less") + ", not by chance"
-                                : "no difference can be shown",
+                        TEXTS.text(!real ? "powers.same" : watts.value() < 0 ? "powers.more" : "powers.less"),
                         hover,
                         real ? Look.PLAIN : Look.MUTED,
                         false));
@@ -119,11 +117,7 @@ final class PowersTable {
 
     private static List<Cell> priceCells(Optional<PricePerWatt> price) {
         if (price.isEmpty()) {
-            Cell none = new Cell(
-                    DASH,
-                    "The project does not say what the amplifier cost, or how many channels it has.",
-                    Look.MUTED,
-                    false);
+            Cell none = new Cell(DASH, TEXTS.text("powers.noPrice"), Look.MUTED, false);
             return List.of(none, none, none);
         }
         PricePerWatt found = price.get();
@@ -132,10 +126,10 @@ final class PowersTable {
         return List.of(
                 Cell.of(
                         Shown.fixed(found.price().amount(), 2) + currency,
-                        "On " + found.price().on() + "."),
+                        TEXTS.text("powers.paid", found.price().on().toString())),
                 Cell.of(Shown.fixed(found.perWatt().value(), 2) + currency + "/W", hover),
                 found.adjustedPerWatt()
                         .map(adjusted -> Cell.of(Shown.fixed(adjusted.value(), 2) + currency + "/W", hover))
-                        .orElse(new Cell(DASH, "Choose a price index and a period.", Look.MUTED, false)));
+                        .orElse(new Cell(DASH, TEXTS.text("powers.adjusted.none"), Look.MUTED, false)));
     }
 }

@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Control;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
@@ -31,6 +32,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Bench quality: the check standards, their control charts, what was found, and a place to type new values. */
 public final class QualityComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(QualityComposite.class);
     private static final int[] TOP_AND_REST = {27, 73};
     private static final int[] LIST_AND_ENTRY = {66, 34};
     private static final int[] CHARTS_AND_TABS = {58, 42};
@@ -203,7 +205,7 @@ public final class QualityComposite extends Composite {
         LocalDate today = LocalDate.now(clock);
         desk.work()
                 .start(
-                        "Judging the check standards",
+                        TEXTS.text("quality.job"),
                         progress -> source.read(project, folder, today, progress),
                         found -> ifNewest(mine, () -> take(found)),
                         failure -> ifNewest(mine, () -> fail(failure)));
@@ -240,29 +242,20 @@ public final class QualityComposite extends Composite {
 
     /** Returns what is shown instead of the content; made when it is needed first. */
     private EmptyState whyEmpty() {
-        EmptyState shown = empty.orElseGet(
-                () -> new EmptyState(this, "quality.empty", "Add a &check standard\u2026", addStandard));
+        EmptyState shown =
+                empty.orElseGet(() -> new EmptyState(this, "quality.empty", TEXTS.text("quality.add"), addStandard));
         empty = Optional.of(shown);
         if (desk.session().isEmpty()) {
-            shown.show(
-                    "No project is open",
-                    "Open one, and what its check standards say about the bench is shown here.",
-                    false);
+            shown.show(TEXTS.text("quality.noProject"), TEXTS.text("quality.noProject.hint"), false);
         } else {
-            shown.show(
-                    "This project has no check standard",
-                    "A check standard is something steady, such as a resistor or an amplifier kept for that, which is"
-                            + " measured before the day's runs. Add one to the project; from its first values this view"
-                            + " finds out what is to be expected, and then tells when the bench is no longer what it was.",
-                    true);
+            shown.show(TEXTS.text("quality.none"), TEXTS.text("quality.none.hint"), true);
         }
         return shown;
     }
 
     private void fail(Exception failure) {
         take(List.of());
-        showing.add(
-                () -> sentence.show(Severity.ERROR, "The check standards were not judged: " + Shown.reason(failure)));
+        showing.add(() -> sentence.show(Severity.ERROR, TEXTS.text("problem.unread", Shown.reason(failure))));
     }
 
     private void showChosen() {
@@ -280,17 +273,20 @@ public final class QualityComposite extends Composite {
                     }
                 },
                 sentence::clear);
-        String message = chosen.map(check -> "No value of " + check.standard().name() + " is in the log yet. "
-                        + (check.standard().isTypedIn()
-                                ? "Measure it and type the value above."
-                                : "Run the step " + check.standard().stepId() + "."))
+        String message = chosen.map(check -> check.standard().isTypedIn()
+                        ? TEXTS.text("quality.noValue.typed", check.standard().name())
+                        : TEXTS.text(
+                                "quality.noValue.step",
+                                check.standard().name(),
+                                check.standard().stepId()))
                 .orElse("");
         showing.add(() -> charts.show(chosen, message));
         showing.add(() -> tabs.show(chosen));
     }
 
     private static String said(CheckView check) {
-        String words = Numbers.inSentence(check.standing().words() + ": " + check.sentence());
+        String words =
+                Numbers.inSentence(TEXTS.text("check.said", check.standing().words(), check.sentence()));
         return check.reminder().isEmpty() || words.contains(check.reminder()) ? words : words + " " + check.reminder();
     }
 
@@ -308,16 +304,15 @@ public final class QualityComposite extends Composite {
             return "";
         }
         if (!chosen.get().standard().isTypedIn()) {
-            return "Its values come from the readings of the step "
-                    + chosen.get().standard().stepId() + ".";
+            return TEXTS.text("entry.ofStep", chosen.get().standard().stepId());
         }
-        return readOnly ? "The project is open for reading only, so no value can be added." : "";
+        return readOnly ? TEXTS.text("entry.readOnly") : "";
     }
 
     private void write(CheckView check, double value, String operator, Consumer<Optional<String>> done) {
         Optional<ProjectSession> session = desk.session();
         if (session.isEmpty()) {
-            done.accept(Optional.of("No project is open any more."));
+            done.accept(Optional.of(TEXTS.text("entry.closed")));
             return;
         }
         ProjectSession open = session.get();
@@ -325,7 +320,7 @@ public final class QualityComposite extends Composite {
                 open.project(), open.revisionSha256(), open.folder(), check.standard(), value, operator);
         desk.work()
                 .start(
-                        "Writing a value of " + check.standard().name(),
+                        TEXTS.text("entry.job", check.standard().name()),
                         progress -> {
                             source.append(typed);
                             return true;

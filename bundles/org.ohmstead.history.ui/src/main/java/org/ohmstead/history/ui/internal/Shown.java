@@ -14,12 +14,14 @@ import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /** Numbers, days and names as these views show them. */
 final class Shown {
+    private static final Messages TEXTS = Messages.of(Shown.class);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private static final MathContext DIGITS = new MathContext(6);
     private static final int UNCERTAINTY_DIGITS = 2;
@@ -88,19 +90,12 @@ final class Shown {
 
     /** Returns how channels meet the load, in a word. */
     static String words(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "stereo";
-            case BRIDGED -> "bridged";
-            case SINGLE -> "single channel";
-        };
+        return TEXTS.text("mode." + mode.name());
     }
 
     /** Returns a kind of power in a word. */
     static String words(PowerKind kind) {
-        return switch (kind) {
-            case CONTINUOUS -> "continuous";
-            case BURST -> "burst";
-        };
+        return TEXTS.text("kind." + kind.name());
     }
 
     /** Reads a number with a decimal point or comma; empty when it is none. */

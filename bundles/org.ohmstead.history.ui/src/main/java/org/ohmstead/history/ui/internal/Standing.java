@@ -3,28 +3,30 @@
 
 package org.ohmstead.history.ui.internal;
 
+import org.ohmstead.units.text.Messages;
+
 /** How a check standard stands. */
 enum Standing {
     /** Nothing was found. */
-    IN_ORDER("In order", TextTable.Look.OK),
+    IN_ORDER(TextTable.Look.OK),
     /** Something wants a look before it gets worse. */
-    LOOK("Look", TextTable.Look.WARNING),
+    LOOK(TextTable.Look.WARNING),
     /** The bench must not be used before this is cleared up. */
-    STOP("Stop", TextTable.Look.ERROR),
+    STOP(TextTable.Look.ERROR),
     /** There are not enough values to say. */
-    TOO_FEW("Too few values", TextTable.Look.MUTED);
+    TOO_FEW(TextTable.Look.MUTED);
 
-    private final String words;
+    private static final Messages TEXTS = Messages.of(Standing.class);
+
     private final TextTable.Look look;
 
-    Standing(String words, TextTable.Look look) {
-        this.words = words;
+    Standing(TextTable.Look look) {
         this.look = look;
     }
 
     /** Returns how it is called. */
     String words() {
-        return words;
+        return TEXTS.text("standing." + name());
     }
 
     /** Returns how it looks. */

@@ -14,17 +14,16 @@ import org.ohmstead.history.ui.internal.TextTable.Cell;
 import org.ohmstead.history.ui.internal.TextTable.Head;
 import org.ohmstead.history.ui.internal.TextTable.Line;
 import org.ohmstead.history.ui.internal.TextTable.Look;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 
 /** What operators and benches add to the scatter of a check standard: a table, with what it means above it. */
 final class StudyPart {
+    private static final Messages TEXTS = Messages.of(StudyPart.class);
     private static final int MEAN = 3;
     private static final int DEVIATION = 4;
-    private static final String NOTHING =
-            "Nothing can be said of operators or benches yet. It needs values by at least two operators, or from at"
-                    + " least two benches, and more than one by some of them; so write with each value who measured it.";
 
     private final Composite area;
     private final StyledText sentences;
@@ -45,11 +44,11 @@ final class StudyPart {
                 area,
                 "quality.study",
                 List.of(
-                        new Head("Study", false, 11, "What is told apart."),
-                        new Head("Who or where", false, 18, "The operator or the bench."),
-                        new Head("Values", true, 7, "How many values there are."),
-                        new Head("Mean", true, 11, "Mean of the values."),
-                        new Head("Deviation", true, 14, "How far the values scatter.")));
+                        Head.of("study.study", false, 11),
+                        Head.of("study.who", false, 18),
+                        Head.of("study.values", true, 7),
+                        Head.of("study.mean", true, 11),
+                        Head.of("study.deviation", true, 14)));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
     }
 
@@ -69,14 +68,19 @@ final class StudyPart {
         sentences.setText(
                 check.isEmpty()
                         ? ""
-                        : studies.isEmpty() ? NOTHING : words.toString().stripTrailing());
+                        : studies.isEmpty()
+                                ? TEXTS.text("study.none")
+                                : words.toString().stripTrailing());
         String unit = check.map(each -> each.standard().unit()).orElse("");
-        String suffix = unit.isEmpty() ? "" : " (" + unit + ")";
-        table.title(MEAN, "Mean" + suffix);
-        table.title(DEVIATION, "Deviation" + suffix);
+        table.title(MEAN, withUnit("study.mean", unit));
+        table.title(DEVIATION, withUnit("study.deviation", unit));
         table.show(() -> lines(studies));
         boolean any = studies.stream().anyMatch(study -> !study.groups().isEmpty());
         table.control().setVisible(any);
+    }
+
+    private static String withUnit(String key, String unit) {
+        return unit.isEmpty() ? TEXTS.text(key) : TEXTS.text(key + ".unit", unit);
     }
 
     private static List<Line> lines(List<StudyView> studies) {
@@ -87,7 +91,7 @@ final class StudyPart {
                         study.title() + "/" + group.name(),
                         List.of(
                                 new Cell(study.title(), "", Look.MUTED, false),
-                                Cell.of(group.name().isEmpty() ? "(not written)" : group.name()),
+                                Cell.of(group.name().isEmpty() ? TEXTS.text("study.unnamed") : group.name()),
                                 Cell.of(Integer.toString(group.count())),
                                 Cell.of(Shown.value(group.mean())),
                                 Cell.of(group.count() > 1 ? Shown.deviation(group.deviation()) : "\u2013"))));

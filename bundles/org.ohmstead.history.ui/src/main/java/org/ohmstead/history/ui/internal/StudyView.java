@@ -13,6 +13,7 @@ import org.ohmstead.history.quality.GaugeReview;
 import org.ohmstead.history.quality.GroupStudy;
 import org.ohmstead.history.quality.QualityReview;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a study of operators or benches says, as a table with sentences.
@@ -22,6 +23,8 @@ import org.ohmstead.metrology.Estimate;
  * @param groups one for each operator or bench
  */
 record StudyView(String title, List<String> sentences, List<GroupRow> groups) {
+    private static final Messages TEXTS = Messages.of(StudyView.class);
+
     /**
      * One operator or bench.
      *
@@ -47,15 +50,15 @@ record StudyView(String title, List<String> sentences, List<GroupRow> groups) {
         List<CheckValue> everywhere = new ArrayList<>(own);
         everywhere.addAll(review.values().elsewhere());
         List<StudyView> studies = new ArrayList<>();
-        add(studies, "Operators", review.operators(), own, CheckValue::operator);
-        add(studies, "Benches", review.benches(), everywhere, CheckValue::bench);
+        add(studies, TEXTS.text("study.operators"), review.operators(), own, CheckValue::operator);
+        add(studies, TEXTS.text("study.benches"), review.benches(), everywhere, CheckValue::bench);
         review.crossed()
                 .ifPresent(crossed ->
                         studies.add(crossed(crossed, review.standard().unit())));
         for (GaugeReview gauge : gauges) {
             if (gauge.items().contains(review.standard().name())) {
-                studies.add(new StudyView(
-                        "Check standards told apart by each " + gauge.what(), List.of(gauge.sentence()), List.of()));
+                studies.add(
+                        new StudyView(TEXTS.text("study.gauge." + gauge.what()), List.of(gauge.sentence()), List.of()));
             }
         }
         return studies;
@@ -63,7 +66,7 @@ record StudyView(String title, List<String> sentences, List<GroupRow> groups) {
 
     private static StudyView crossed(CrossedStudy crossed, String unit) {
         return new StudyView(
-                "Operators on benches, " + crossed.repeats() + " values each",
+                TEXTS.text("study.crossed", Integer.toString(crossed.repeats())),
                 List.of(crossed.study().sentence(unit)),
                 List.of());
     }

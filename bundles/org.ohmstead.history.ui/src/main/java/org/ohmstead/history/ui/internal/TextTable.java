@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
@@ -29,7 +30,10 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** A table that is only looked at: figures on the right, more on hover, Ctrl+C copies the chosen lines or, when none is, all of them. */
 final class TextTable {
+    private static final Messages TEXTS = Messages.of(TextTable.class);
     private static final int PADDING_CHARS = 2;
+    /** Titles are bold, which is wider than the font that characters are counted in. */
+    private static final double BOLD = 1.15;
 
     private final Table table;
     private final List<Head> heads;
@@ -44,7 +48,12 @@ final class TextTable {
      * @param widthChars its width in characters at first
      * @param hint what the column says
      */
-    record Head(String title, boolean numeric, int widthChars, String hint) {}
+    record Head(String title, boolean numeric, int widthChars, String hint) {
+        /** Returns the head whose title has a key; its hint's key is the same with ".hint". */
+        static Head of(String key, boolean numeric, int widthChars) {
+            return new Head(TEXTS.text(key), numeric, widthChars, TEXTS.text(key + ".hint"));
+        }
+    }
 
     /** How much a cell wants to be seen. */
     enum Look {
@@ -94,14 +103,17 @@ final class TextTable {
             TableColumn column = new TableColumn(table, head.numeric() ? SWT.RIGHT : SWT.LEFT);
             column.setText(head.title());
             column.setToolTipText(head.hint());
-            column.setWidth(converter.convertWidthInCharsToPixels(head.widthChars() + PADDING_CHARS));
+            int chars = Math.max(head.widthChars(), (int)
+                            Math.ceil(BOLD * head.title().length()))
+                    + PADDING_CHARS;
+            column.setWidth(converter.convertWidthInCharsToPixels(chars));
         }
         table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
         CopiedTable.onKeys(table, this::copy);
         new CellHover(table, this::hover);
         Menu menu = new Menu(table);
         MenuItem copied = new MenuItem(menu, SWT.PUSH);
-        copied.setText("&Copy as a table\tCtrl+C");
+        copied.setText(TEXTS.text("table.copy") + "\tCtrl+C");
         copied.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy()));
         table.setMenu(menu);
     }

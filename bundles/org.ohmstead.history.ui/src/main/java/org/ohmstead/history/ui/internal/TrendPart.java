@@ -14,14 +14,18 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.history.HistoryPlots;
 import org.ohmstead.history.Trend;
+import org.ohmstead.plot.Axis;
+import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 
 /** A figure of one specimen over time, with its straight line and what that means. */
 final class TrendPart {
+    private static final Messages TEXTS = Messages.of(TrendPart.class);
     private final Composite area;
     private final Combo figure;
     private final Combo line;
@@ -37,14 +41,14 @@ final class TrendPart {
         Composite row = new Composite(area, SWT.NONE);
         Spacing.group(4).applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        label(row, "Fi&gure");
+        label(row, TEXTS.text("trend.figure"));
         figure = Ids.name(new Combo(row, SWT.READ_ONLY), "compare.trend.figure");
-        figure.setToolTipText("Which figure is followed over time.");
+        figure.setToolTipText(TEXTS.text("trend.figure.hint"));
         figure.addSelectionListener(SelectionListener.widgetSelectedAdapter(
                 event -> chosen.accept(figureIds.get(figure.getSelectionIndex()))));
-        label(row, "&of");
+        label(row, TEXTS.text("trend.of"));
         line = Ids.name(new Combo(row, SWT.READ_ONLY), "compare.trend.line");
-        line.setToolTipText("Whose figure: step, channel and specimen.");
+        line.setToolTipText(TEXTS.text("trend.of.hint"));
         line.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showTrend()));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -92,17 +96,23 @@ final class TrendPart {
 
     private static String words(String figureId) {
         return switch (figureId) {
-            case Trend.POWER -> "Power";
-            case Trend.THD -> "Distortion";
-            case Trend.SUPPLY -> "Supply volts";
+            case Trend.POWER, Trend.THD, Trend.SUPPLY -> TEXTS.text("trend." + figureId);
             default -> figureId;
         };
     }
 
     private static String words(Trend.Line line) {
-        String place = "step " + line.stepId() + (line.channel().isEmpty() ? "" : ", " + line.channel())
+        String place = TEXTS.text("trend.step", line.stepId())
+                + (line.channel().isEmpty() ? "" : ", " + line.channel())
                 + (line.at().isEmpty() ? "" : ", " + line.at());
         return line.specimen().isEmpty() ? place : place + ", " + line.specimen();
+    }
+
+    /** Returns the chart with the figure called as in the list. */
+    private Plot named(Plot plot) {
+        int at = figure.getSelectionIndex();
+        String name = at >= 0 ? figure.getItem(at) : plot.y().label();
+        return plot.withAxes(plot.x(), Axis.linear(name, plot.y().unit()));
     }
 
     private void showTrend() {
@@ -110,8 +120,9 @@ final class TrendPart {
         Optional<Trend> trend = at >= 0 && at < trends.size() ? Optional.of(trends.get(at)) : Optional.empty();
         trend.flatMap(HistoryPlots::trend)
                 .ifPresentOrElse(
-                        plot -> chart.show(PlotSource.of(plot.withTitle("").withNote(""))),
-                        () -> chart.showMessage("No reading that counts has this figure. Choose another one."));
+                        plot -> chart.show(
+                                PlotSource.of(named(plot).withTitle("").withNote(""))),
+                        () -> chart.showMessage(TEXTS.text("trend.none")));
         sentence.setText(trend.map(each -> Numbers.inSentence(each.sentence()))
                 .orElse("")
                 .replace("&", "&&"));

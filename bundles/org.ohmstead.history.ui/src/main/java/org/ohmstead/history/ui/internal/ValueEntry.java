@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
@@ -21,6 +22,7 @@ import org.ohmstead.workbench.look.Tones;
 
 /** Takes a value of the chosen check standard by typing. */
 final class ValueEntry {
+    private static final Messages TEXTS = Messages.of(ValueEntry.class);
     private static final int VALUE_CHARS = 10;
     private static final int OPERATOR_CHARS = 14;
 
@@ -55,18 +57,18 @@ final class ValueEntry {
                 .span(3, 1)
                 .hint(120, SWT.DEFAULT)
                 .applyTo(heading);
-        value = field("&Value", "quality.entry.value", VALUE_CHARS, SWT.RIGHT);
+        value = field(TEXTS.text("entry.value"), "quality.entry.value", VALUE_CHARS, SWT.RIGHT);
         unit = new Label(area, SWT.NONE);
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(unit);
-        operator = field("&Operator", "quality.entry.operator", OPERATOR_CHARS, SWT.LEFT);
+        operator = field(TEXTS.text("entry.operator"), "quality.entry.operator", OPERATOR_CHARS, SWT.LEFT);
         operator.setText(memory.get(ViewMemory.OPERATOR));
-        operator.setToolTipText("Who measured; so operators can be told apart.");
+        operator.setToolTipText(TEXTS.text("entry.operator.hint"));
         add = Ids.name(new Button(area, SWT.PUSH), "quality.entry.add");
-        add.setText("&Add value");
-        add.setToolTipText("Writes the value into the test log. It cannot be changed there, only voided.");
+        add.setText(TEXTS.text("entry.add"));
+        add.setToolTipText(TEXTS.text("entry.add.hint"));
         add.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> add()));
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(add);
         message = new MessageLine(area, "quality.entry.message");
@@ -102,9 +104,10 @@ final class ValueEntry {
                 .equals(newCheck.map(each -> each.standard().id()));
         check = newCheck;
         closedBecause = why;
-        heading.setText(newCheck.map(each -> "New value of " + each.standard().name())
-                .orElse("")
-                .replace("&", "&&"));
+        heading.setText(
+                newCheck.map(each -> TEXTS.text("entry.heading", each.standard().name()))
+                        .orElse("")
+                        .replace("&", "&&"));
         heading.setForeground(Tones.of(area).mutedText());
         unit.setText(newCheck.map(each -> each.standard().unit()).orElse("").replace("&", "&&"));
         if (!same) {
@@ -136,22 +139,21 @@ final class ValueEntry {
             message.show(
                     Severity.ERROR,
                     value.getText().isBlank()
-                            ? "Write the value that was measured, such as 50.12."
-                            : "\"" + value.getText().strip()
-                                    + "\" is not a number. Write it without the unit, such as 50.12.");
+                            ? TEXTS.text("entry.missing")
+                            : TEXTS.text("entry.noNumber", value.getText().strip()));
             value.setFocus();
             value.selectAll();
             return;
         }
         String who = operator.getText().strip();
         if (who.isEmpty()) {
-            message.show(Severity.ERROR, "Write who measured it, so that operators can be told apart.");
+            message.show(Severity.ERROR, TEXTS.text("entry.noOperator"));
             operator.setFocus();
             return;
         }
         memory.put(ViewMemory.OPERATOR, who);
         writing = true;
-        message.mention("Writing\u2026");
+        message.mention(TEXTS.text("entry.writing"));
         enable();
         writer.write(check.get(), read.get(), who, this::written);
     }
@@ -163,9 +165,9 @@ final class ValueEntry {
         writing = false;
         enable();
         if (failure.isPresent()) {
-            message.show(Severity.ERROR, "The value was not written: " + failure.get());
+            message.show(Severity.ERROR, TEXTS.text("entry.failed", failure.get()));
         } else {
-            message.mention("Written.");
+            message.mention(TEXTS.text("entry.written"));
             value.setText("");
         }
         value.setFocus();

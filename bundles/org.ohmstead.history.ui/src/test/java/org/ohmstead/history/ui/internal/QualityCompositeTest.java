@@ -142,7 +142,7 @@ class QualityCompositeTest {
         Path file = folder.resolve("chart.csv");
         chart.export(file);
         String data = Files.readString(file);
-        assertTrue(data.contains(ControlPlot.DRIFT), data);
+        assertTrue(data.contains(ControlPlot.drift()), data);
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Text;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -23,6 +24,7 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** The part of the audit page that checks the whole log, perhaps for a head that was noted elsewhere, and names the first bad entry. */
 final class AuditCheck {
+    private static final Messages TEXTS = Messages.of(AuditCheck.class);
     private final ProjectDesk desk;
     private final AuditPage page;
     private final Button verify;
@@ -37,12 +39,11 @@ final class AuditCheck {
         this.desk = desk;
         this.page = page;
         Composite row = page.row(2);
-        verify = AuditPage.button(row, "&Verify everything", "audit.verify");
+        verify = AuditPage.button(row, TEXTS.text("audit.verify"), "audit.verify");
         verify.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> verify()));
         head = Ids.name(new Text(row, SWT.BORDER | SWT.SINGLE), "audit.expected");
-        head.setMessage("A head that was noted elsewhere (64 digits), if you have one");
-        head.setToolTipText(
-                "From a published sheet, an archive or a notebook: the log must hold an entry with this hash.");
+        head.setMessage(TEXTS.text("audit.expected"));
+        head.setToolTipText(TEXTS.text("audit.expected.hint"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
@@ -50,7 +51,7 @@ final class AuditCheck {
         head.addListener(SWT.DefaultSelection, event -> verify());
         result = page.paragraph("audit.result", "");
         faults = page.paragraph("audit.faults", "");
-        show = AuditPage.button(page.content(), "Sho&w the first bad entry", "audit.show");
+        show = AuditPage.button(page.content(), TEXTS.text("audit.show"), "audit.show");
         GridDataFactory.swtDefaults().applyTo(show);
         show.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showFirst()));
         clear();
@@ -61,10 +62,7 @@ final class AuditCheck {
         boolean there = desk.session().isPresent();
         verify.setEnabled(there);
         say(
-                there
-                        ? "Not checked since it was opened or changed; the workbench checks the chain each time it reads the log: "
-                                + desk.log().sentence() + "."
-                        : "No project is open.",
+                there ? TEXTS.text("audit.unchecked", desk.log().sentence()) : TEXTS.text("audit.noProject"),
                 Tones.of(result).mutedText());
         tell("", Optional.empty());
     }
@@ -76,14 +74,14 @@ final class AuditCheck {
         }
         asked = session;
         verify.setEnabled(false);
-        say("Working the hashes out again\u2026", Tones.of(result).mutedText());
+        say(TEXTS.text("audit.working"), Tones.of(result).mutedText());
         tell("", Optional.empty());
         Path file = session.get().logFile();
         String wanted = head.getText().strip();
         Optional<String> expected = wanted.isEmpty() ? Optional.empty() : Optional.of(wanted);
         desk.work()
                 .start(
-                        "Verifying the test log",
+                        TEXTS.text("chain.job"),
                         progress -> {
                             try (TestLog log = TestLog.openReadOnly(file)) {
                                 return log.verify(expected);
@@ -107,8 +105,10 @@ final class AuditCheck {
 
     private void show(VerifyReport report, boolean headAsked) {
         Tones tones = Tones.of(result);
-        String also = headAsked && report.intact() ? " The head that you noted is in it." : "";
-        say(Verdicts.headline(report) + also, report.intact() ? tones.ok() : tones.error());
+        String headline = Verdicts.headline(report);
+        say(
+                headAsked && report.intact() ? TEXTS.text("audit.holdsHead", headline) : headline,
+                report.intact() ? tones.ok() : tones.error());
         tell(Verdicts.faults(report), report.faults().stream().findFirst());
         page.measure();
     }

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Tones;
@@ -35,8 +36,8 @@ import org.ohmstead.workbench.table.CopiedTable;
  * to note down, archives, captures, and the shared log.
  */
 public final class AuditComposite extends Composite {
-    private static final String[] HEADERS = {"Chain", "Entries", "Joined by", "Head"};
-    private static final int[] WIDTHS = {150, 70, 260, 420};
+    private static final Messages TEXTS = Messages.of(AuditComposite.class);
+    private static final List<String> HEADERS = List.of("chain", "entries", "joined", "head");
     private static final int ENTRIES = 1;
 
     private final ProjectDesk desk;
@@ -83,58 +84,56 @@ public final class AuditComposite extends Composite {
     }
 
     private void makeCheck() {
-        page.heading("Was anything changed?");
+        page.heading(TEXTS.text("audit.changed"));
         check = new AuditCheck(page, desk);
     }
 
     private void makeChainWords() {
-        page.heading("What keeps the log honest");
-        page.paragraph("audit.chain", AuditTexts.CHAIN);
+        page.heading(TEXTS.text("audit.honest"));
+        page.paragraph("audit.chain", TEXTS.text("audit.chain"));
         example = page.paragraph("audit.example", "");
-        page.paragraph("audit.limits", AuditTexts.LIMITS);
+        page.paragraph("audit.limits", TEXTS.text("audit.limits"));
     }
 
     private void makeFaultWords() {
-        page.heading("What a fault would look like");
-        page.list(AuditTexts.FAULTS);
+        page.heading(TEXTS.text("audit.faults"));
+        page.list(AuditTexts.faults());
     }
 
     private void makeChains() {
-        page.heading("Chains, where they joined, and heads to note down");
+        page.heading(TEXTS.text("audit.chains"));
         chains = page.paragraph("audit.chains", "");
         drawing = new ChainDrawing(page.content());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(drawing);
         table = Ids.name(new Table(page.content(), SWT.FULL_SELECTION | SWT.BORDER | SWT.MULTI), "audit.heads");
         table.setHeaderVisible(true);
-        for (int index = 0; index < HEADERS.length; index++) {
+        for (int index = 0; index < HEADERS.size(); index++) {
             TableColumn column = new TableColumn(table, index == ENTRIES ? SWT.RIGHT : SWT.LEFT);
-            column.setText(HEADERS[index]);
-            column.setWidth(WIDTHS[index]);
+            column.setText(TEXTS.text("audit.column." + HEADERS.get(index)));
         }
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(table);
-        page.paragraph("audit.note", AuditTexts.HEADS);
-        copyHeads = AuditPage.button(page.row(1), "&Copy heads", "audit.copy");
-        copyHeads.setToolTipText("Copies the head of each chain with today's date.");
+        page.paragraph("audit.note", TEXTS.text("audit.heads"));
+        copyHeads = AuditPage.button(page.row(1), TEXTS.text("audit.copy"), "audit.copy");
+        copyHeads.setToolTipText(TEXTS.text("audit.copy.hint"));
         GridDataFactory.swtDefaults().applyTo(copyHeads);
         copyHeads.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
                 CopiedTable.toClipboard(getDisplay(), AuditTexts.headsToNote(facts, Figures.minute(clock.instant())))));
-        page.paragraph("audit.witness", AuditTexts.WITNESS);
+        page.paragraph("audit.witness", TEXTS.text("audit.witness"));
     }
 
     private void makeArchives() {
-        page.heading("Archives");
+        page.heading(TEXTS.text("audit.archives"));
         archives = page.paragraph("audit.archives", "");
-        page.heading("Captures");
-        checkCaptures = AuditPage.button(page.row(1), "C&heck all captures", "audit.captures.check");
+        page.heading(TEXTS.text("audit.captures"));
+        checkCaptures = AuditPage.button(page.row(1), TEXTS.text("audit.captures.check"), "audit.captures.check");
         GridDataFactory.swtDefaults().applyTo(checkCaptures);
-        checkCaptures.setToolTipText(
-                "Works out the hash of every recorded wave and compares it with what the log says.");
+        checkCaptures.setToolTipText(TEXTS.text("audit.captures.check.hint"));
         checkCaptures.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> checkCaptures()));
         captures = page.paragraph("audit.captures", "");
     }
 
     private void makeShared() {
-        page.heading("Shared log");
+        page.heading(TEXTS.text("audit.shared"));
         shared = page.paragraph("audit.shared", "");
     }
 
@@ -174,7 +173,7 @@ public final class AuditComposite extends Composite {
 
     private void turn() {
         check.clear();
-        captures.setText("Not checked yet.");
+        captures.setText(TEXTS.text("audit.captures.unchecked"));
         checkCaptures.setEnabled(desk.session().isPresent());
         show(AuditFacts.NOTHING);
         read();
@@ -189,7 +188,7 @@ public final class AuditComposite extends Composite {
         long mine = asked;
         Path logFile = desk.session().get().logFile();
         search.ask(
-                "Reading the chains of the test log",
+                TEXTS.text("audit.chains.reading"),
                 finder -> AuditReading.read(logFile, finder),
                 read -> {
                     if (mine == asked && !isDisposed()) {
@@ -208,7 +207,7 @@ public final class AuditComposite extends Composite {
         facts = wanted;
         boolean there = wanted.own().isPresent();
         example.setText(AuditTexts.example(wanted));
-        chains.setText(there ? AuditTexts.chainsSentence(wanted) : "There is no log yet.");
+        chains.setText(there ? AuditTexts.chainsSentence(wanted) : TEXTS.text("audit.chains.none"));
         drawing.show(wanted);
         AuditPage.show(drawing, there);
         List<List<String>> rows = AuditTexts.chainRows(wanted);
@@ -216,6 +215,10 @@ public final class AuditComposite extends Composite {
         for (int index = 0; index < rows.size(); index++) {
             TableItem item = table.getItem(index);
             item.setText(rows.get(index).toArray(new String[0]));
+        }
+        // The head is to be noted down, so it is to be read whole.
+        for (TableColumn column : table.getColumns()) {
+            column.pack();
         }
         AuditPage.show(table, there);
         copyHeads.setEnabled(there);
@@ -238,10 +241,10 @@ public final class AuditComposite extends Composite {
             return;
         }
         checkCaptures.setEnabled(false);
-        say("Working out the hash of every capture\u2026", Tones.of(captures).mutedText());
+        say(TEXTS.text("audit.captures.working"), Tones.of(captures).mutedText());
         desk.work()
                 .start(
-                        "Checking the captures",
+                        TEXTS.text("audit.captures.job"),
                         progress -> captureAudit.check(
                                 session.get().folder(), session.get().logFile(), progress),
                         result -> checked(session, result.sentence() + lines(result.troubles()), result.whole()),

@@ -6,48 +6,29 @@ package org.ohmstead.testlog.ui.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmstead.model.SharedLog;
 import org.ohmstead.testlog.ArchiveNote;
 import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /** The words of the audit page. */
 final class AuditTexts {
-    static final String CHAIN =
-            "Each entry of the log carries a fingerprint, its hash: 64 digits worked out (SHA-256) from"
-                    + " everything that the entry says, from its number, and from the hash of the entry before it. Change one"
-                    + " character anywhere and the hash no longer fits the entry; change the hash as well and the next entry no"
-                    + " longer fits. So the entries hold one another in place like the links of a chain, back to the first.";
-
-    static final String LIMITS =
-            "Nobody has to be trusted for this and no password is in it: whoever has the log can work"
-                    + " the hashes out again. One thing a chain cannot show by itself is that its end was cut off, because every link"
-                    + " that is left still fits. For that the head, the hash of the last entry, is noted in other places: on each"
-                    + " published sheet, in archives, in the other bench's log when two are joined, and by this computer. A head"
-                    + " written into a paper notebook does as well.";
-
-    static final List<String> FAULTS = List.of(
-            "An entry was changed: its hash does not fit what it says. Its id is named.",
-            "An entry was taken out, put in, or two changed places: the numbers do not run on, or an entry does not name the"
-                    + " hash of the one before it. The first entry that does not fit is named; what follows it cannot be"
-                    + " judged by the chain any more.",
-            "The end was cut off: what is left is whole in itself, but a head that was noted earlier is not in it.",
-            "A void takes back what does not exist, or an entry cannot be read: it is named.");
-
-    static final String WITNESS =
-            "This computer notes by itself, in the search index beside the log, the furthest head that it has"
-                    + " seen. Each check compares it: a log from which the end was cut since then is found out here, though not by"
-                    + " somebody who has only the log.";
-
-    static final String HEADS =
-            "Note these down now and then, with the date. Later, write one into the field above and verify:"
-                    + " the log must still hold it.";
+    private static final Messages TEXTS = Messages.of(AuditTexts.class);
 
     private static final int EXAMPLE_DIGITS = 8;
 
     private AuditTexts() {}
+
+    /** Returns what a check may find, a sentence each. */
+    static List<String> faults() {
+        return Stream.of("changed", "moved", "cut", "unread")
+                .map(kind -> TEXTS.text("audit.fault." + kind))
+                .toList();
+    }
 
     /** Returns what a hash is at the example of the log's own last entry; empty when there is none. */
     static String example(AuditFacts facts) {
@@ -55,12 +36,14 @@ final class AuditTexts {
             return "";
         }
         ChainedRow last = facts.last().get(facts.last().size() - 1);
-        String before = facts.last().size() > 1
-                ? "the hash " + start(last.previousHash()) + " of "
-                        + facts.last().get(0).entryId() + " before it"
-                : "64 zeros, since nothing is before it";
-        return "In this log: " + last.entryId() + " has the hash " + start(last.hash())
-                + ", worked out from its own content" + " and from " + before + ".";
+        return facts.last().size() > 1
+                ? TEXTS.text(
+                        "audit.example.after",
+                        last.entryId(),
+                        start(last.hash()),
+                        start(last.previousHash()),
+                        facts.last().get(0).entryId())
+                : TEXTS.text("audit.example.first", last.entryId(), start(last.hash()));
     }
 
     static String start(String hash) {
@@ -69,7 +52,7 @@ final class AuditTexts {
 
     /** Returns what a chain is called in the tables. */
     static String name(ChainInfo chain) {
-        return chain.label().isEmpty() ? "This log" : chain.label() + ", " + chain.name();
+        return chain.label().isEmpty() ? TEXTS.text("audit.name.own") : chain.label() + ", " + chain.name();
     }
 
     static String chainsSentence(AuditFacts facts) {
@@ -77,12 +60,9 @@ final class AuditTexts {
                 .filter(chain -> !chain.label().isEmpty())
                 .count();
         if (joined == 0) {
-            return "No other bench's log was joined to this one: it holds one chain.";
+            return TEXTS.text("audit.chains.own");
         }
-        return "This log also holds "
-                + (joined == 1 ? "the chain of another bench" : "the chains of " + joined + " other benches")
-                + ", entry by entry as they were written there. The entry that joined a chain keeps its head, so that the"
-                + " joined entries are held in place by this log's chain too.";
+        return joined == 1 ? TEXTS.text("audit.chains.one") : TEXTS.text("audit.chains.many", Long.toString(joined));
     }
 
     /** Returns the rows of the table of chains: chain, entries, where it joined, head. */
@@ -97,17 +77,19 @@ final class AuditTexts {
 
     private static String joins(ChainInfo chain, List<LogEntry> joins) {
         if (chain.label().isEmpty()) {
-            return "its own";
+            return TEXTS.text("audit.joins.own");
         }
         List<String> places = new ArrayList<>();
         for (LogEntry entry : joins) {
             Optional<JoinNote> note = entry.join();
             if (note.isPresent() && note.get().label().equals(chain.label())) {
-                places.add(entry.id() + " on " + Figures.minute(entry.recordedAt()) + " UTC ("
-                        + (note.get().afterSequence() + 1) + " to " + note.get().lastSequence()
-                        + (note.get().who().isEmpty()
-                                ? ""
-                                : ", by " + note.get().who()) + ")");
+                places.add(TEXTS.text(
+                        note.get().who().isEmpty() ? "audit.joins.place" : "audit.joins.place.who",
+                        entry.id(),
+                        Figures.minute(entry.recordedAt()),
+                        Long.toString(note.get().afterSequence() + 1),
+                        Long.toString(note.get().lastSequence()),
+                        note.get().who()));
             }
         }
         return String.join("; ", places);
@@ -115,14 +97,14 @@ final class AuditTexts {
 
     /** Returns the heads as they are copied to be noted down. */
     static String headsToNote(AuditFacts facts, String when) {
-        StringBuilder text = new StringBuilder("Heads of the test log on " + when + " UTC\n");
+        StringBuilder text = new StringBuilder(TEXTS.text("audit.copied", when)).append('\n');
         for (ChainInfo chain : facts.chains()) {
             if (chain.entries() > 0) {
-                text.append(name(chain))
-                        .append(", ")
-                        .append(chain.entries())
-                        .append(chain.entries() == 1 ? " entry: " : " entries: ")
-                        .append(chain.headHash())
+                text.append(TEXTS.text(
+                                chain.entries() == 1 ? "audit.copied.one" : "audit.copied.many",
+                                name(chain),
+                                Long.toString(chain.entries()),
+                                chain.headHash()))
                         .append('\n');
             }
         }
@@ -131,19 +113,21 @@ final class AuditTexts {
 
     static String archives(AuditFacts facts) {
         if (facts.archives().isEmpty()) {
-            return "The project was not put away in an archive yet.";
+            return TEXTS.text("audit.archives.none");
         }
         List<String> lines = new ArrayList<>();
         for (LogEntry entry : facts.archives()) {
             ArchiveNote note = entry.archive().orElseThrow();
             int taken = note.capturesTakenOut().size();
-            lines.add(entry.id() + ", " + Figures.minute(entry.recordedAt()) + " UTC: " + note.fileName() + ", SHA-256 "
-                    + Figures.shortHash(note.fileSha256()) + ", log up to the head "
-                    + Figures.shortHash(note.headHash())
-                    + (taken == 0
-                            ? "; all captures stayed here"
-                            : "; " + taken + (taken == 1 ? " capture is" : " captures are") + " in it only")
-                    + (note.who().isEmpty() ? "" : "; by " + note.who()));
+            String line = TEXTS.text(
+                    taken == 0 ? "audit.archive.all" : taken == 1 ? "audit.archive.one" : "audit.archive.many",
+                    entry.id(),
+                    Figures.minute(entry.recordedAt()),
+                    note.fileName(),
+                    Figures.shortHash(note.fileSha256()),
+                    Figures.shortHash(note.headHash()),
+                    Integer.toString(taken));
+            lines.add(note.who().isEmpty() ? line : TEXTS.text("audit.archive.by", line, note.who()));
         }
         return String.join("\n", lines);
     }
@@ -156,13 +140,11 @@ final class AuditTexts {
      */
     static String shared(Optional<SharedLog> shared, String state) {
         if (shared.isEmpty()) {
-            return "The project keeps its log only in its own folder. A laboratory with several benches can have each hand its"
-                    + " entries over to one shared log; the project's page Shared log says where it is.";
+            return TEXTS.text("audit.shared.none");
         }
         String name = shared.get().bench();
-        return "This bench hands its entries over to the laboratory's shared log"
-                + (name.isBlank() ? "" : " under the name " + name)
-                + ", as a chain of its own. What it adds is kept here first, so that nothing is lost while the server cannot be"
-                + " reached. " + state;
+        return name.isBlank()
+                ? TEXTS.text("audit.shared.unnamed", state)
+                : TEXTS.text("audit.shared.named", state, name);
     }
 }

@@ -25,8 +25,10 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.model.Severity;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
+import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.budget.ReadingBudget;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
@@ -37,6 +39,7 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** The uncertainty budget of a reading's channel: table, bars, and both methods beside each other. All is computed in the background. */
 final class BudgetPane extends Composite {
+    private static final Messages TEXTS = Messages.of(BudgetPane.class);
     private static final int COLUMN_GAP = 22;
     private static final int ROWS_SHOWN = 6;
     private static final int CHART_HEIGHT = 90;
@@ -73,7 +76,7 @@ final class BudgetPane extends Composite {
                 .spacing(Spacing.TIGHT, Spacing.TIGHT)
                 .applyTo(page);
         channels = Ids.name(new Combo(page, SWT.READ_ONLY), "log.budget.channel");
-        channels.setToolTipText("The channel whose power the budget is about.");
+        channels.setToolTipText(TEXTS.text("budget.channel.hint"));
         channels.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> compute()));
         facts = Ids.name(new Label(page, SWT.WRAP), "log.budget.facts");
         GridDataFactory.fillDefaults()
@@ -99,11 +102,9 @@ final class BudgetPane extends Composite {
         for (int index = 0; index < BudgetTexts.HEADERS.size(); index++) {
             boolean number = index > 0 && index < BudgetTexts.TEXT_COLUMNS_BEGIN;
             TableColumn column = new TableColumn(table, number ? SWT.RIGHT : SWT.LEFT);
-            column.setText(BudgetTexts.HEADERS.get(index));
+            column.setText(BudgetTexts.headers().get(index));
         }
-        table.setToolTipText(
-                "A part with * is this reading's own and averages out over several; the others are shared by all"
-                        + " readings with the same instruments.");
+        table.setToolTipText(TEXTS.text("budget.table.hint"));
         table.addKeyListener(KeyListener.keyPressedAdapter(event -> {
             if (event.stateMask == SWT.MOD1 && event.keyCode == 'c') {
                 copy();
@@ -123,7 +124,7 @@ final class BudgetPane extends Composite {
                 .grab(true, true)
                 .hint(1, CHART_HEIGHT + ROWS_SHOWN * BAR_HEIGHT)
                 .applyTo(chart);
-        chart.showMessage("No reading is chosen.");
+        chart.showMessage(TEXTS.text("budget.none"));
         chart.moveAbove(notes);
         measure();
     }
@@ -136,8 +137,9 @@ final class BudgetPane extends Composite {
         entry = newEntry;
         List<ChannelReading> offered =
                 newEntry.flatMap(LogEntry::reading).map(Reading::channels).orElse(List.of());
-        channels.setItems(
-                offered.stream().map(channel -> "Channel " + channel.channel()).toArray(String[]::new));
+        channels.setItems(offered.stream()
+                .map(channel -> TEXTS.text("budget.channel", channel.channel()))
+                .toArray(String[]::new));
         newEntry.flatMap(LogEntry::reading)
                 .ifPresent(reading -> channels.select(reading.channels().indexOf(reading.weakestChannel())));
         channels.setEnabled(offered.size() > 1);
@@ -153,18 +155,20 @@ final class BudgetPane extends Composite {
         if (reading.isEmpty()) {
             shown = Optional.empty();
             facts.setText(
-                    entry.isEmpty() ? "No reading is chosen." : entry.get().id() + " is no reading of power.");
+                    entry.isEmpty()
+                            ? TEXTS.text("budget.none")
+                            : TEXTS.text("budget.notPower", entry.get().id()));
             table.removeAll();
             notes.setText("");
             verdict.clear();
-            chart.showMessage("Choose a reading to see its budget.");
+            chart.showMessage(TEXTS.text("budget.choose"));
             measure();
             return;
         }
         long mine = wanted;
         ChannelReading channel = reading.get().channels().get(Math.max(0, channels.getSelectionIndex()));
         work.start(
-                "Working out the uncertainty of " + entry.get().id(),
+                TEXTS.text("budget.job", entry.get().id()),
                 progress -> ReadingBudget.of(reading.get(), channel),
                 budget -> answer(mine, () -> showBudget(budget, mine)),
                 failure -> answer(mine, () -> fail(failure)));
@@ -184,10 +188,11 @@ final class BudgetPane extends Composite {
         shown = Optional.of(budget);
         compared = Optional.empty();
         showTexts();
+        chart.setReadOutStyle(new ReadOutStyle(Numbers.decimalComma(), ReadOutStyle.USUAL.coverage()));
         chart.show(PlotSource.of(budget.bars()));
-        verdict.mention("Drawing the inputs at random to check the interval\u2026");
+        verdict.mention(TEXTS.text("budget.drawing"));
         work.start(
-                "Checking the uncertainty by Monte Carlo",
+                TEXTS.text("budget.drawing.job"),
                 progress -> budget.monteCarlo(BudgetTexts.COVERAGE, ReadingBudget.USUAL_SEED),
                 comparison -> answer(mine, () -> {
                     compared = Optional.of(comparison);
@@ -238,6 +243,10 @@ final class BudgetPane extends Composite {
             TableItem item = table.getItem(index);
             item.setText(rows.get(index).toArray(new String[0]));
         }
+        // All of its rows are in sight, the sum as the last: the page scrolls, not the table within it.
+        GridData data = (GridData) table.getLayoutData();
+        int height = table.getHeaderHeight() + rows.size() * table.getItemHeight();
+        data.heightHint = table.computeTrim(0, 0, 1, height).height;
         if (first) {
             for (TableColumn column : table.getColumns()) {
                 column.pack();
@@ -249,7 +258,7 @@ final class BudgetPane extends Composite {
     private void copy() {
         if (shown.isPresent()) {
             List<List<String>> all = new ArrayList<>();
-            all.add(BudgetTexts.HEADERS);
+            all.add(BudgetTexts.headers());
             all.addAll(Numbers.withPoint(() -> BudgetTexts.rows(shown.get())));
             CopiedTable.toClipboard(getDisplay(), CopiedTable.text(all));
         }

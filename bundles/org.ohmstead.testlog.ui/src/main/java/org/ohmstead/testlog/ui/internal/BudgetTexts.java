@@ -10,16 +10,21 @@ import org.ohmstead.metrology.CoverageInterval;
 import org.ohmstead.metrology.MethodComparison;
 import org.ohmstead.testlog.budget.BudgetLine;
 import org.ohmstead.testlog.budget.ReadingBudget;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /** A reading's uncertainty budget in words and figures. */
 final class BudgetTexts {
+    private static final Messages TEXTS = Messages.of(BudgetTexts.class);
+
     /** The share of the values that the interval is to cover. */
     static final double COVERAGE = 0.95;
 
+    /** The keys of what stands above the columns. */
     static final List<String> HEADERS =
-            List.of("From", "u (W)", "Share (%)", "u of input", "Sensitivity", "Shape", "\u03bd");
+            List.of("from", "uncertainty", "share", "input", "sensitivity", "shape", "degrees");
+
     static final int TEXT_COLUMNS_BEGIN = 5;
 
     private static final int DIGITS = 3;
@@ -27,6 +32,11 @@ final class BudgetTexts {
     private static final double MANY = 10_000;
 
     private BudgetTexts() {}
+
+    /** Returns what stands above the columns. */
+    static List<String> headers() {
+        return HEADERS.stream().map(key -> TEXTS.text("budget." + key)).toList();
+    }
 
     /** Returns the lines of the table, the largest share first, and the sum below them. */
     static List<List<String>> rows(ReadingBudget budget) {
@@ -36,7 +46,7 @@ final class BudgetTexts {
         int places = Figures.places(budget.result().standardUncertainty(), DIGITS);
         for (BudgetLine line : lines) {
             rows.add(List.of(
-                    line.source() + (line.shared() ? "" : " *"),
+                    line.label() + (line.shared() ? "" : " *"),
                     Figures.fixed(Math.abs(line.effectWatts()), places),
                     Figures.fixed(100 * line.varianceShare(), 1),
                     line.inputStandardUncertainty() > 0
@@ -48,7 +58,7 @@ final class BudgetTexts {
                     degrees(line.degreesOfFreedom())));
         }
         rows.add(List.of(
-                "Together",
+                TEXTS.text("budget.together"),
                 Figures.fixed(budget.result().standardUncertainty(), places),
                 Figures.fixed(100, 1),
                 "",
@@ -73,25 +83,29 @@ final class BudgetTexts {
         double expanded = budget.expandedWatts(COVERAGE);
         double factor = budget.coverageFactor(COVERAGE);
         return List.of(
-                "Power "
-                        + Stated.of(budget.result().value(), expanded, alone -> Numbers.digits(alone, 4))
-                                .text()
-                        + " W at 95 % coverage, k = " + Numbers.digits(factor, DIGITS),
-                "Effective degrees of freedom " + degrees(budget) + " (Welch-Satterthwaite)",
-                "Law of propagation, 95 %: " + interval(budget.interval(COVERAGE), expanded));
+                TEXTS.text(
+                        "budget.power",
+                        Stated.of(budget.result().value(), expanded, alone -> Numbers.digits(alone, 4))
+                                .text(),
+                        Numbers.digits(factor, DIGITS)),
+                TEXTS.text("budget.effective", degrees(budget)),
+                TEXTS.text("budget.law", interval(budget.interval(COVERAGE), expanded)));
     }
 
     /** Returns the other method's interval. */
     static String monteCarlo(MethodComparison comparison) {
         CoverageInterval interval = comparison.monteCarloInterval();
-        return "Monte Carlo, 95 %: " + interval(interval, interval.width() / 2) + ", u = "
-                + Numbers.digits(comparison.monteCarlo().standardUncertainty(), 2) + " W";
+        return TEXTS.text(
+                "budget.monteCarlo",
+                interval(interval, interval.width() / 2),
+                Numbers.digits(comparison.monteCarlo().standardUncertainty(), 2));
     }
 
     /** Returns an interval in watts to the places of its half width. */
     static String interval(CoverageInterval interval, double half) {
         int places = Figures.places(half, 2);
-        return Figures.fixed(interval.lower(), places) + " to " + Figures.fixed(interval.upper(), places) + " W";
+        return TEXTS.text(
+                "budget.interval", Figures.fixed(interval.lower(), places), Figures.fixed(interval.upper(), places));
     }
 
     /** Returns whether the methods agree, or what to do when they do not, in whole sentences. */

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
@@ -28,6 +29,7 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** The line below the table: what there is to do with entries, whether the log is whole, and its head. */
 final class ChainBar {
+    private static final Messages TEXTS = Messages.of(ChainBar.class);
     private static final int SENTENCE_WIDTH = 160;
     private static final int LEAST_WITH_HEAD = 560;
 
@@ -63,20 +65,20 @@ final class ChainBar {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(faults);
         showFault = Ids.name(new Button(trouble, SWT.PUSH), "log.verify.show");
-        showFault.setText("Sho&w entry");
+        showFault.setText(TEXTS.text("chain.show"));
         showFault.addSelectionListener(SelectionListener.widgetSelectedAdapter(
                 event -> first.map(VerifyFault::entryId).ifPresent(showEntry)));
 
         bar = new Composite(parent, SWT.NONE);
         Spacing.group(6).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        voids = button("&Void\u2026", "log.void");
+        voids = button(TEXTS.text("chain.void"), "log.void");
         voids.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> voidSelected.run()));
-        compare = button("Compa&re", "log.compare");
+        compare = button(TEXTS.text("chain.compare"), "log.compare");
         compare.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> compareSelected.run()));
         allowCompare(false);
-        verify = button("Verif&y", "log.verify");
-        verify.setToolTipText("Checks the content of every entry and the whole chain against the file.");
+        verify = button(TEXTS.text("chain.verify"), "log.verify");
+        verify.setToolTipText(TEXTS.text("chain.verify.hint"));
         verify.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> verify()));
         result = Ids.name(new Label(bar, SWT.WRAP), "log.verify.result");
         GridDataFactory.fillDefaults()
@@ -87,9 +89,8 @@ final class ChainBar {
         head = Ids.name(new Label(bar, SWT.NONE), "log.head");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(head);
         bar.addListener(SWT.Resize, event -> makeRoom());
-        copyHead = button("Copy hea&d", "log.head.copy");
-        copyHead.setToolTipText(
-                "Copies the hash of the last entry; noted elsewhere, it proves that nothing was cut off.");
+        copyHead = button(TEXTS.text("chain.copyHead"), "log.head.copy");
+        copyHead.setToolTipText(TEXTS.text("chain.copyHead.hint"));
         copyHead.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copyHead()));
     }
 
@@ -114,9 +115,9 @@ final class ChainBar {
     /** Shows what the last reading of the log says; what a check found before is then out of date. */
     void show(LogSnapshot log) {
         headHash = log.headHash();
-        head.setText(headHash.isEmpty() ? "" : "Head " + Figures.shortHash(headHash));
+        head.setText(headHash.isEmpty() ? "" : TEXTS.text("chain.head", Figures.shortHash(headHash)));
         head.requestLayout();
-        head.setToolTipText(headHash.isEmpty() ? null : "Hash of the last entry: " + headHash);
+        head.setToolTipText(headHash.isEmpty() ? null : TEXTS.text("chain.head.hint", headHash));
         head.setForeground(Tones.of(bar).mutedText());
         copyHead.setEnabled(!headHash.isEmpty());
         boolean there = log.state() == LogState.WHOLE || log.state() == LogState.BROKEN;
@@ -130,15 +131,13 @@ final class ChainBar {
     /** Says why nothing can be voided, or allows it when the sentence is empty. */
     void allowVoid(String whyNot) {
         voids.setEnabled(whyNot.isEmpty());
-        voids.setToolTipText(
-                whyNot.isEmpty() ? "Takes the selected entries back; they stay in the log and are marked." : whyNot);
+        voids.setToolTipText(whyNot.isEmpty() ? TEXTS.text("chain.void.hint") : whyNot);
     }
 
     /** Allows to compare, which needs two readings. */
     void allowCompare(boolean two) {
         compare.setEnabled(two);
-        compare.setToolTipText(
-                two ? "Shows both readings side by side." : "Select two readings, with Ctrl held, to compare them.");
+        compare.setToolTipText(TEXTS.text(two ? "chain.compare.hint" : "chain.compare.two"));
     }
 
     /** Shows what went wrong. */
@@ -154,12 +153,12 @@ final class ChainBar {
         }
         asked = session;
         verify.setEnabled(false);
-        say("Verifying\u2026", Tones.of(bar).mutedText());
+        say(TEXTS.text("chain.verifying"), Tones.of(bar).mutedText());
         showTrouble("", Optional.empty());
         Path file = session.get().logFile();
         desk.work()
                 .start(
-                        "Verifying the test log",
+                        TEXTS.text("chain.job"),
                         progress -> {
                             try (TestLog log = TestLog.openReadOnly(file)) {
                                 return log.verify();

@@ -11,12 +11,14 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** Draws the log's own chain as a line, and below it each joined chain with the places where it joined. */
 final class ChainDrawing extends Canvas {
+    private static final Messages TEXTS = Messages.of(ChainDrawing.class);
     private static final int LANE = 30;
     private static final int DOT = 8;
     private static final int LEAST_WIDTH = 240;
@@ -93,7 +95,9 @@ final class ChainDrawing extends Canvas {
     }
 
     private static String label(ChainInfo chain) {
-        String count = chain.entries() == 1 ? "1 entry" : chain.entries() + " entries";
-        return AuditTexts.name(chain) + ", " + count;
+        return TEXTS.text(
+                chain.entries() == 1 ? "audit.drawn.one" : "audit.drawn.many",
+                AuditTexts.name(chain),
+                Long.toString(chain.entries()));
     }
 }

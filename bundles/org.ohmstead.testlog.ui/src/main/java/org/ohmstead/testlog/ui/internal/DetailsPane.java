@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -26,6 +27,7 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** Shows the details of an entry as text that can be read with the keyboard, selected and copied. */
 final class DetailsPane {
+    private static final Messages TEXTS = Messages.of(DetailsPane.class);
     private static final int COLUMN_GAP = 18;
     private static final int LINE_SPACING = 2;
     private static final int STEPS_AT_ONCE = 12;
@@ -139,11 +141,11 @@ final class DetailsPane {
 
     private void addMenu() {
         Menu menu = new Menu(text);
-        MenuItem copy = item(menu, "&Copy selected text");
+        MenuItem copy = item(menu, TEXTS.text("details.copy.selected"));
         copy.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> text.copy()));
-        MenuItem whole = item(menu, "Copy &whole value");
+        MenuItem whole = item(menu, TEXTS.text("details.copy.whole"));
         whole.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copyWhole(text.getCaretOffset())));
-        MenuItem all = item(menu, "Copy &everything");
+        MenuItem all = item(menu, TEXTS.text("details.copy.everything"));
         all.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (text.getData("details") instanceof Details) {
                 toClipboard(everything.get());

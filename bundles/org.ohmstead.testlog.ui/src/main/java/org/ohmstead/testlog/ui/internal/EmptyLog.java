@@ -7,6 +7,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
@@ -16,6 +17,7 @@ import org.ohmstead.workbench.session.ProjectDesk;
 
 /** What stands in the place of a log that has no entries: why, and what to do. */
 final class EmptyLog {
+    private static final Messages TEXTS = Messages.of(EmptyLog.class);
     private static final int WIDTH = 420;
 
     private final Composite page;
@@ -42,13 +44,13 @@ final class EmptyLog {
         boolean bad = log.state() == LogState.UNREADABLE || log.state() == LogState.BROKEN;
         String sentence;
         if (desk.session().isEmpty()) {
-            sentence = "No project is open. Open one to see its test log, or open the demo.";
+            sentence = TEXTS.text("empty.noProject");
         } else if (log.state() == LogState.READING) {
-            sentence = "Reading the test log\u2026";
+            sentence = TEXTS.text("empty.reading");
         } else if (bad) {
             sentence = log.sentence();
         } else {
-            sentence = "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
+            sentence = TEXTS.text("empty.noReadings");
         }
         words.setText(sentence.replace("&", "&&"));
         words.setForeground(bad ? tones.error() : tones.mutedText());

@@ -24,14 +24,15 @@ import org.ohmstead.testlog.ArchiveNote;
 import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.VoidNote;
+import org.ohmstead.testlog.budget.BudgetLine;
 import org.ohmstead.testlog.ui.internal.Details.Cell;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
 /** Writes down everything that is known of one entry. */
 final class EntryDetails {
-    private static final String NO_UNCERTAINTY =
-            "The log keeps no uncertainty of its own for this figure; its share is in the budget of the power.";
+    private static final Messages TEXTS = Messages.of(EntryDetails.class);
 
     private final LogEntry entry;
     private final Project project;
@@ -57,26 +58,22 @@ final class EntryDetails {
     private Details write() {
         text.title(title());
         if (entry.joined()) {
-            text.paragraph(
-                    "Written on another bench; it came with the joined chain " + entry.chain() + ", unchanged.", false);
+            text.paragraph(TEXTS.text("details.joined", entry.chain()), false);
         }
         entry.voidedBy().ifPresent(this::voided);
         entry.reading().ifPresent(this::reading);
         entry.note().ifPresent(note -> {
             text.paragraph(note.text(), false);
-            text.fact("Written", Figures.time(entry.recordedAt()) + " UTC");
-            text.fact("By", orNone(note.who()));
+            text.fact(TEXTS.text("details.written"), Figures.time(entry.recordedAt()) + " UTC");
+            text.fact(TEXTS.text("details.by"), orNone(note.who()));
         });
         entry.voids().ifPresent(this::voiding);
         entry.join().ifPresent(this::joining);
         entry.archive().ifPresent(this::archiving);
         entry.figures().ifPresent(this::figures);
         if (!entry.readable()) {
-            text.paragraph(
-                    "The stored text of this entry cannot be understood. Verify the log to learn what is wrong; take"
-                            + " the log from a backup if it was changed outside Ohmstead.",
-                    true);
-            text.heading("Stored text").paragraph(entry.bodyText(), false);
+            text.paragraph(TEXTS.text("details.unreadable.why"), true);
+            text.heading(TEXTS.text("details.stored")).paragraph(entry.bodyText(), false);
         }
         hashes();
         return text.build();
@@ -87,92 +84,121 @@ final class EntryDetails {
                 .map(reading -> Words.of(reading.mode()) + ", " + Numbers.shown(reading.nominalLoadOhms()) + " \u03a9, "
                         + Figures.fixed(reading.weakestChannel().supplyVolts(), 2) + " V")
                 .or(() -> entry.figures().map(figures -> figures.stepId() + ", " + figures.measurementId()))
-                .orElse(entry.readable() ? entry.kind().word() : "unreadable");
+                .orElseGet(() ->
+                        TEXTS.text(entry.readable() ? "kind." + entry.kind().name() : "details.unreadable"));
         return entry.id() + "  \u00b7  " + rest;
     }
 
     private void voided(VoidNote note) {
-        text.paragraph(
-                "Voided by " + note.voidId() + " on " + Figures.time(note.recordedAt()) + " UTC"
-                        + (note.who().isEmpty() ? "" : " (" + note.who() + ")") + ": " + note.reason(),
-                true);
+        text.paragraph(voidedBy(note), true);
+    }
+
+    /** Returns who took an entry back, when and why. */
+    static String voidedBy(VoidNote note) {
+        return TEXTS.text(
+                note.who().isEmpty() ? "details.voided" : "details.voided.who",
+                note.voidId(),
+                Figures.time(note.recordedAt()),
+                note.reason(),
+                note.who());
     }
 
     private void voiding(VoidNote note) {
-        text.fact("Takes back", note.targetId());
-        text.fact("Reason", note.reason());
-        text.fact("Decided by", orNone(note.who()));
-        text.fact("On", Figures.time(note.recordedAt()) + " UTC");
+        text.fact(TEXTS.text("details.void.target"), note.targetId());
+        text.fact(TEXTS.text("details.void.reason"), note.reason());
+        text.fact(TEXTS.text("details.void.who"), orNone(note.who()));
+        text.fact(TEXTS.text("details.on"), Figures.time(note.recordedAt()) + " UTC");
     }
 
     private void joining(JoinNote note) {
-        text.paragraph(
-                "Here entries of another bench's log were joined to this one. They stand in the log directly before this"
-                        + " entry, which holds their head.",
-                false);
-        text.fact("Other bench", note.name() + ", chain " + note.label());
-        text.fact("Its entries", (note.afterSequence() + 1) + " to " + note.lastSequence());
-        text.fact("Its head then", Cell.hash(note.headHash()));
-        text.fact("Its first entry", Cell.hash(note.chain()));
-        text.fact("Joined by", orNone(note.who()));
-        text.fact("On", Figures.time(entry.recordedAt()) + " UTC");
+        text.paragraph(TEXTS.text("details.join"), false);
+        text.fact(TEXTS.text("details.join.bench"), TEXTS.text("details.join.bench.value", note.name(), note.label()));
+        text.fact(
+                TEXTS.text("details.join.entries"),
+                TEXTS.text(
+                        "details.join.entries.value",
+                        Long.toString(note.afterSequence() + 1),
+                        Long.toString(note.lastSequence())));
+        text.fact(TEXTS.text("details.join.head"), Cell.hash(note.headHash()));
+        text.fact(TEXTS.text("details.join.first"), Cell.hash(note.chain()));
+        text.fact(TEXTS.text("details.join.who"), orNone(note.who()));
+        text.fact(TEXTS.text("details.on"), Figures.time(entry.recordedAt()) + " UTC");
     }
 
     private void archiving(ArchiveNote note) {
-        text.paragraph("Here the project was put away in an archive.", false);
-        text.fact("File", note.fileName());
+        text.paragraph(TEXTS.text("details.archive"), false);
+        text.fact(TEXTS.text("details.archive.file"), note.fileName());
         text.fact("SHA-256", Cell.hash(note.fileSha256()));
-        text.fact("Head in it", Cell.hash(note.headHash()));
+        text.fact(TEXTS.text("details.archive.head"), Cell.hash(note.headHash()));
         text.fact(
-                "Captures only there", Integer.toString(note.capturesTakenOut().size()));
-        text.fact("By", orNone(note.who()));
-        text.fact("On", Figures.time(entry.recordedAt()) + " UTC");
+                TEXTS.text("details.archive.captures"),
+                Integer.toString(note.capturesTakenOut().size()));
+        text.fact(TEXTS.text("details.by"), orNone(note.who()));
+        text.fact(TEXTS.text("details.on"), Figures.time(entry.recordedAt()) + " UTC");
     }
 
     private void specimen(Provenance provenance) {
         provenance.specimen().ifPresent(specimen -> {
-            text.fact("Amplifier", specimen.amplifier());
-            text.fact("Serial number", orNone(specimen.serialNumber()));
-            text.fact("Place", orNone(specimen.bench()));
+            text.fact(TEXTS.text("details.amplifier"), specimen.amplifier());
+            text.fact(TEXTS.text("details.serial"), orNone(specimen.serialNumber()));
+            text.fact(TEXTS.text("details.place"), orNone(specimen.bench()));
         });
     }
 
     private void figures(MeasuredFigures figures) {
-        text.heading("Figures");
+        text.heading(TEXTS.text("details.figures"));
         for (MeasuredFigure figure : figures.figures()) {
-            String place = (figure.channel().isEmpty() ? "" : ", channel " + figure.channel())
-                    + (figure.at().isEmpty() ? "" : ", " + figure.at());
-            text.fact(figure.id() + place, (Numbers.shown(figure.value()) + " " + figure.unit()).strip());
+            String place = figure.channel().isEmpty()
+                    ? figure.id()
+                    : TEXTS.text("details.figure.channel", figure.id(), figure.channel());
+            text.fact(
+                    place + (figure.at().isEmpty() ? "" : ", " + figure.at()),
+                    (Numbers.shown(figure.value()) + " " + figure.unit()).strip());
         }
         figures.notes().forEach(note -> text.paragraph(note, false));
-        text.fact("Bench", figures.driver().id() + " " + figures.driver().version());
+        text.fact(
+                TEXTS.text("details.bench"),
+                figures.driver().id() + " " + figures.driver().version());
         provenance(figures.provenance());
     }
 
     private void reading(Reading reading) {
-        text.heading("Output at the end point").grid(channels(reading));
+        text.heading(TEXTS.text("details.output")).grid(channels(reading));
         conditions(reading);
         budget(reading);
         provenance(reading.provenance());
         if (!reading.notes().isEmpty()) {
-            text.heading("Notes");
+            text.heading(TEXTS.text("details.notes"));
             reading.notes().forEach(note -> text.paragraph(note, false));
         }
     }
 
     private static List<List<Cell>> channels(Reading reading) {
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(row(reading, "Channel", channel -> Cell.of(channel.channel())));
+        rows.add(row(reading, TEXTS.text("details.channel"), channel -> Cell.of(channel.channel())));
         rows.add(row(
-                reading, "Power (W), " + Coverage.words(), channel -> Cell.of(power(channel), powerHover(channel))));
+                reading,
+                TEXTS.text("details.power", Coverage.words()),
+                channel -> Cell.of(power(channel), powerHover(channel))));
         rows.add(row(
-                reading, "Outcome", channel -> Cell.of(Words.of(channel.outcome()), Words.explain(channel.outcome()))));
-        rows.add(row(reading, "Output (V RMS)", channel -> figure(Figures.fixed(channel.outputVoltsRms(), 3))));
-        rows.add(row(reading, "Load (\u03a9)", channel -> figure(Numbers.digits(channel.loadOhms(), 4))));
-        rows.add(row(reading, "THD_F (%)", channel -> figure(Figures.percent(channel.thdFRatio()))));
-        rows.add(row(reading, "Frequency (Hz)", channel -> figure(Numbers.digits(channel.frequencyHz(), 6))));
-        rows.add(row(reading, "Supply (V)", channel -> figure(Figures.fixed(channel.supplyVolts(), 3))));
-        rows.add(row(reading, "Supply current (A)", channel -> figure(Figures.fixed(channel.supplyAmps(), 2))));
+                reading,
+                TEXTS.text("details.outcome"),
+                channel -> Cell.of(Words.of(channel.outcome()), Words.explain(channel.outcome()))));
+        rows.add(row(
+                reading,
+                TEXTS.text("details.outputVolts"),
+                channel -> figure(Figures.fixed(channel.outputVoltsRms(), 3))));
+        rows.add(
+                row(reading, TEXTS.text("details.loadOhms"), channel -> figure(Numbers.digits(channel.loadOhms(), 4))));
+        rows.add(row(reading, TEXTS.text("details.thd"), channel -> figure(Figures.percent(channel.thdFRatio()))));
+        rows.add(row(
+                reading, TEXTS.text("details.frequency"), channel -> figure(Numbers.digits(channel.frequencyHz(), 6))));
+        rows.add(row(
+                reading,
+                TEXTS.text("details.supplyVolts"),
+                channel -> figure(Figures.fixed(channel.supplyVolts(), 3))));
+        rows.add(row(
+                reading, TEXTS.text("details.supplyAmps"), channel -> figure(Figures.fixed(channel.supplyAmps(), 2))));
         return rows;
     }
 
@@ -184,7 +210,7 @@ final class EntryDetails {
     }
 
     private static Cell figure(String value) {
-        return Cell.of(value, NO_UNCERTAINTY);
+        return Cell.of(value, TEXTS.text("details.noUncertainty"));
     }
 
     private static String power(ChannelReading channel) {
@@ -196,49 +222,60 @@ final class EntryDetails {
     /** Returns a channel's power with both uncertainties, in watts and in percent. */
     static String powerHover(ChannelReading channel) {
         double standard = channel.standardUncertaintyWatts();
-        String share = channel.powerWatts() > 0 ? ", " + Figures.percent(standard / channel.powerWatts()) + " %" : "";
-        return power(channel) + " W (" + Coverage.words() + "); standard uncertainty " + Numbers.digits(standard, 2)
-                + " W" + share;
+        return channel.powerWatts() > 0
+                ? TEXTS.text(
+                        "details.power.hover.share",
+                        power(channel),
+                        Coverage.words(),
+                        Numbers.digits(standard, 2),
+                        Figures.percent(standard / channel.powerWatts()))
+                : TEXTS.text("details.power.hover", power(channel), Coverage.words(), Numbers.digits(standard, 2));
     }
 
     private void conditions(Reading reading) {
-        text.heading("Conditions");
-        text.fact("Taken", Figures.time(reading.takenAt()) + " UTC");
-        text.fact("Recorded", Figures.time(entry.recordedAt()) + " UTC");
-        text.fact("Step", reading.stepId());
+        text.heading(TEXTS.text("details.conditions"));
+        text.fact(TEXTS.text("details.taken"), Figures.time(reading.takenAt()) + " UTC");
+        text.fact(TEXTS.text("details.recorded"), Figures.time(entry.recordedAt()) + " UTC");
+        text.fact(TEXTS.text("details.step"), reading.stepId());
         text.fact(
-                "Supply aimed for",
+                TEXTS.text("details.aimed"),
                 project.step(reading.stepId())
                         .map(Step::supplyVolts)
                         .map(volts -> Numbers.shown(volts) + " V")
-                        .orElse("the plan no longer has this step"));
-        text.fact("Load", reading.loadId() + ", stands for " + Numbers.shown(reading.nominalLoadOhms()) + " \u03a9");
-        text.fact("Stimulus", Words.of(reading.stimulus()));
-        text.fact("End point", Words.of(reading.endPoint()));
-        text.fact("Air", degrees(Figures.fixed(reading.conditions().ambientCelsius(), 1)));
-        text.fact("Case", degrees(Figures.fixed(reading.conditions().caseCelsius(), 1)));
+                        .orElseGet(() -> TEXTS.text("details.aimed.none")));
+        text.fact(
+                TEXTS.text("details.load"),
+                TEXTS.text("details.load.value", reading.loadId(), Numbers.shown(reading.nominalLoadOhms())));
+        text.fact(TEXTS.text("details.stimulus"), Words.of(reading.stimulus()));
+        text.fact(TEXTS.text("details.endPoint"), Words.of(reading.endPoint()));
+        text.fact(
+                TEXTS.text("details.air"),
+                degrees(Figures.fixed(reading.conditions().ambientCelsius(), 1)));
+        text.fact(
+                TEXTS.text("details.case"),
+                degrees(Figures.fixed(reading.conditions().caseCelsius(), 1)));
     }
 
     private static String degrees(String figure) {
-        return figure.equals(Figures.NONE) ? "not read" : figure + " \u00b0C";
+        return figure.equals(Figures.NONE) ? TEXTS.text("details.notRead") : figure + " \u00b0C";
     }
 
     private void budget(Reading reading) {
         Set<String> sources = new LinkedHashSet<>();
         reading.channels().forEach(channel -> channel.uncertaintyParts().forEach(part -> sources.add(part.source())));
-        text.heading("Uncertainty budget of the power (W)");
+        text.heading(TEXTS.text("details.budget"));
         if (sources.isEmpty()) {
-            text.paragraph("The reading came without a budget.", false);
+            text.paragraph(TEXTS.text("details.budget.none"), false);
             return;
         }
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(row(reading, "Standard uncertainty from", channel -> Cell.of(channel.channel())));
+        rows.add(row(reading, TEXTS.text("details.budget.from"), channel -> Cell.of(channel.channel())));
         for (String source : sources) {
-            rows.add(row(reading, source, channel -> share(channel, source)));
+            rows.add(row(reading, BudgetLine.label(source, TEXTS.locale()), channel -> share(channel, source)));
         }
         rows.add(row(
                 reading,
-                "Together",
+                TEXTS.text("details.budget.together"),
                 channel -> Cell.of(Figures.fixed(channel.standardUncertaintyWatts(), places(channel)))));
         rows.add(row(
                 reading,
@@ -262,30 +299,34 @@ final class EntryDetails {
         }
         double watts = part.get().standardUncertaintyWatts();
         double all = channel.standardUncertaintyWatts();
-        String ofVariance = all > 0 ? Math.round(100 * watts * watts / (all * all)) + " % of the variance. " : "";
+        String whose = TEXTS.text(part.get().shared() ? "details.budget.shared" : "details.budget.own");
         return Cell.of(
                 Figures.fixed(watts, places(channel)),
-                ofVariance
-                        + (part.get().shared()
-                                ? "Shared: readings with the same instruments have the same error, so it does not"
-                                        + " average out."
-                                : "This reading's own: it averages out over several readings."));
+                all > 0
+                        ? TEXTS.text(
+                                "details.budget.share",
+                                Long.toString(Math.round(100 * watts * watts / (all * all))),
+                                whose)
+                        : whose);
     }
 
     private void provenance(Provenance provenance) {
-        text.heading("Provenance");
+        text.heading(TEXTS.text("details.provenance"));
         specimen(provenance);
         String revision = provenance.projectRevision();
-        String same = revision.equals(revisionNow)
-                ? "The project is still as it was then."
-                : "The project has been changed since, or is not saved.";
-        text.fact("Project revision", new Cell(Figures.shortHash(revision), same + "\n" + revision, revision));
-        text.fact("Procedure", provenance.procedureId() + ", version " + provenance.procedureVersion());
-        text.fact("Software", provenance.softwareVersion());
-        text.fact("Operator", orNone(provenance.operator()));
+        String same = TEXTS.text(revision.equals(revisionNow) ? "details.revision.same" : "details.revision.other");
+        text.fact(
+                TEXTS.text("details.revision"),
+                new Cell(Figures.shortHash(revision), same + "\n" + revision, revision));
+        text.fact(
+                TEXTS.text("details.procedure"),
+                TEXTS.text("details.procedure.value", provenance.procedureId(), provenance.procedureVersion()));
+        text.fact(TEXTS.text("details.software"), provenance.softwareVersion());
+        text.fact(TEXTS.text("details.operator"), orNone(provenance.operator()));
         provenance.instruments().forEach(this::instrument);
         if (!provenance.captures().isEmpty()) {
-            text.heading("Captures (" + provenance.captures().size() + "), volts per full scale");
+            text.heading(TEXTS.text(
+                    "details.captures", Integer.toString(provenance.captures().size())));
             provenance.captures().forEach(this::capture);
         }
     }
@@ -294,15 +335,20 @@ final class EntryDetails {
         Optional<Meter> meter = project.bench().meters().stream()
                 .filter(each -> each.id().equals(used.meterId()))
                 .findFirst();
-        String calibrated = used.calibratedOn().map(day -> "calibrated " + day).orElse("calibration day not known");
-        String due = meter.flatMap(Meter::calibrationDueOn)
-                .map(day -> ", due " + day)
-                .orElse("");
-        String overdue = used.overdue() ? " \u2014 its calibration had run out" : "";
+        List<String> told = new ArrayList<>();
+        told.add(used.name());
+        told.add(used.calibratedOn()
+                .map(day -> TEXTS.text("details.instrument.calibrated", day.toString()))
+                .orElseGet(() -> TEXTS.text("details.instrument.uncalibrated")));
+        meter.flatMap(Meter::calibrationDueOn)
+                .ifPresent(day -> told.add(TEXTS.text("details.instrument.due", day.toString())));
+        String line = String.join(", ", told);
         String hover = meter.map(each ->
-                        "Serial number " + orNone(each.serialNumber()) + ", certificate " + orNone(each.certificate()))
-                .orElse("The bench no longer has this meter.");
-        text.fact(capital(Words.of(used.quantity())), Cell.of(used.name() + ", " + calibrated + due + overdue, hover));
+                        TEXTS.text("details.instrument.hover", orNone(each.serialNumber()), orNone(each.certificate())))
+                .orElseGet(() -> TEXTS.text("details.instrument.gone"));
+        text.fact(
+                Words.of(used.quantity()),
+                Cell.of(used.overdue() ? TEXTS.text("details.instrument.overdue", line) : line, hover));
     }
 
     private void capture(CaptureUsed used) {
@@ -313,17 +359,13 @@ final class EntryDetails {
     }
 
     private void hashes() {
-        text.heading("Place in the chain");
-        text.fact("Entry", Long.toString(entry.sequence()));
-        text.fact("Hash", Cell.hash(entry.hash()));
-        text.fact("Hash before", Cell.hash(entry.previousHash()));
+        text.heading(TEXTS.text("details.chain"));
+        text.fact(TEXTS.text("details.chain.entry"), Long.toString(entry.sequence()));
+        text.fact(TEXTS.text("details.chain.hash"), Cell.hash(entry.hash()));
+        text.fact(TEXTS.text("details.chain.before"), Cell.hash(entry.previousHash()));
     }
 
     private static String orNone(String value) {
         return value.isBlank() ? Figures.NONE : value;
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

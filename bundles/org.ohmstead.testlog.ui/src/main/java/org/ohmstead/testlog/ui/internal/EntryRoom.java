@@ -12,6 +12,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.BackgroundWork;
@@ -19,6 +20,7 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** Beside the table: everything about the chosen entry in words, and the uncertainty budget of a reading with its bars. */
 final class EntryRoom {
+    private static final Messages TEXTS = Messages.of(EntryRoom.class);
     private final BackgroundWork work;
     private final CTabFolder tabs;
     private final DetailsPane details;
@@ -31,11 +33,11 @@ final class EntryRoom {
         tabs = Ids.name(new CTabFolder(parent, SWT.TOP | SWT.FLAT), "log.tabs");
         details = new DetailsPane(tabs);
         CTabItem detailsTab = new CTabItem(tabs, SWT.NONE);
-        detailsTab.setText("Details");
+        detailsTab.setText(TEXTS.text("tab.details"));
         detailsTab.setControl(details.control());
         budgetTab = new CTabItem(tabs, SWT.NONE);
-        budgetTab.setText("Uncertainty");
-        budgetTab.setToolTipText("The budget of the power as a table and as bars, and the interval by both methods.");
+        budgetTab.setText(TEXTS.text("tab.uncertainty"));
+        budgetTab.setToolTipText(TEXTS.text("tab.uncertainty.hint"));
         tabs.setSelection(detailsTab);
         tabs.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showBudget()));
     }
@@ -45,17 +47,15 @@ final class EntryRoom {
         shown = session.isPresent() ? entry : Optional.empty();
         showBudget();
         if (shown.isEmpty()) {
-            details.showHint("Select an entry to see everything about it: each channel's figures, conditions,"
-                    + " uncertainty budget, instruments and captures.");
+            details.showHint(TEXTS.text("details.select"));
             return;
         }
         Project project = session.get().project();
         String revision = session.get().revisionSha256();
         Supplier<Details> written = () -> EntryDetails.of(entry.get(), project, revision);
         Details now = written.get();
-        details.show(
-                hidden ? now.under("The filter hides this entry; Show all brings it back.") : now,
-                () -> Numbers.withPoint(written).plainText());
+        details.show(hidden ? now.under(TEXTS.text("details.hidden")) : now, () -> Numbers.withPoint(written)
+                .plainText());
     }
 
     /** The budget is worked out only while it is looked at. */

@@ -4,12 +4,14 @@
 package org.ohmstead.testlog.ui.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyListener;
@@ -27,6 +29,7 @@ import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.search.EntryState;
 import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.FindException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
@@ -34,6 +37,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** The rows above the table in which is said which entries are wanted. */
 final class FilterBar {
+    private static final Messages TEXTS = Messages.of(FilterBar.class);
+
     /** From this many entries on, a pause in typing is waited for. */
     static final int SLOW = 2000;
 
@@ -48,9 +53,9 @@ final class FilterBar {
             EnumSet.of(EntryState.VOIDED),
             EnumSet.of(EntryState.UNREADABLE),
             EnumSet.of(EntryState.NOTE, EntryState.ABOUT));
-    private static final String[] STATE_WORDS = {
-        "Any state", "Valid readings", "Voided", "Unreadable", "Notes and voids"
-    };
+
+    /** The keys of what is shown for each of {@link #STATES}. */
+    private static final List<String> STATE_KEYS = List.of("any", "valid", "voided", "unreadable", "about");
 
     private final Composite bar;
     private final Composite row;
@@ -90,19 +95,27 @@ final class FilterBar {
         flow.marginBottom = 0;
         tools.setLayout(flow);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(tools);
-        mode = combo("log.filter.mode", "How the channels met the load.", "Any mode", "stereo", "bridged", "single");
-        load = combo("log.filter.load", "The value that the load stands for.", "Any load");
-        state = combo("log.filter.state", "Whether the entry counts.", STATE_WORDS);
+        mode = combo(
+                "log.filter.mode",
+                TEXTS.text("column.MODE.hint"),
+                Stream.concat(
+                        Stream.of(TEXTS.text("filter.mode.any")),
+                        Arrays.stream(Mode.values()).map(Words::of)));
+        load = combo("log.filter.load", TEXTS.text("filter.load.hint"), Stream.of(TEXTS.text("filter.load.any")));
+        state = combo(
+                "log.filter.state",
+                TEXTS.text("filter.state.hint"),
+                STATE_KEYS.stream().map(key -> TEXTS.text("filter.state." + key)));
         count = Ids.name(new Label(tools, SWT.RIGHT), "log.filter.count");
-        count.setToolTipText("How many entries are shown, of all in the log.");
+        count.setToolTipText(TEXTS.text("filter.count.hint"));
         count.setLayoutData(new RowData(COUNT_WIDTH, SWT.DEFAULT));
         new FilterMenu(tools, bar, saved, filter -> use(filter.text()), () -> find.toText());
         more = Ids.name(new Button(tools, SWT.TOGGLE), "log.more");
-        more.setText("&More");
-        more.setToolTipText("Amplifier, operator, days, ranges of figures, overdue instruments.");
+        more.setText(TEXTS.text("filter.more"));
+        more.setToolTipText(TEXTS.text("filter.more.hint"));
         clear = Ids.name(new Button(tools, SWT.PUSH), "log.filter.clear");
-        clear.setText("S&how all");
-        clear.setToolTipText("Takes every filter away.");
+        clear.setText(TEXTS.text("filter.clear"));
+        clear.setToolTipText(TEXTS.text("filter.clear.hint"));
         clear.setEnabled(false);
         clear.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> clear()));
         more.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showMore()));
@@ -125,11 +138,8 @@ final class FilterBar {
 
     private Text words(Runnable enterTable) {
         Text field = Ids.name(new Text(row, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), "log.filter");
-        field.setMessage("Words, or conditions such as load:4 power:80..120");
-        field.setToolTipText("Shows only entries in which all these words occur. Conditions may stand among them:"
-                + " amplifier:, serial:, bench:, operator:, mode:, load:, step:, chain:, kind:, state:, from:2026-01-31,"
-                + " to:2026-12-31, overdue:yes, and ranges such as power:80..120, thd:..1% or supply:13..14.5.\n"
-                + "Down arrow goes to the table, Escape clears.");
+        field.setMessage(TEXTS.text("filter.words"));
+        field.setToolTipText(TEXTS.text("filter.words.hint"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .hint(TEXT_WIDTH, SWT.DEFAULT)
@@ -168,9 +178,9 @@ final class FilterBar {
         return bar;
     }
 
-    private Combo combo(String id, String hint, String... items) {
+    private Combo combo(String id, String hint, Stream<String> items) {
         Combo combo = Ids.name(new Combo(tools, SWT.READ_ONLY), id);
-        combo.setItems(items);
+        combo.setItems(items.toArray(String[]::new));
         combo.select(0);
         combo.setToolTipText(hint);
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> wish()));
@@ -277,7 +287,7 @@ final class FilterBar {
             double chosen = load.getSelectionIndex() > 0 ? loads.get(load.getSelectionIndex() - 1) : 0;
             loads = offer.loads();
             List<String> items = new ArrayList<>();
-            items.add("Any load");
+            items.add(TEXTS.text("filter.load.any"));
             items.addAll(loadTexts());
             load.setItems(items.toArray(new String[0]));
             int index = loads.indexOf(chosen);

@@ -17,11 +17,13 @@ import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.testlog.ui.internal.SavedFilters.Saved;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** The button with the menu of saved filters, and the row in which a filter is named. */
 final class FilterMenu {
+    private static final Messages TEXTS = Messages.of(FilterMenu.class);
     private static final int NAME_WIDTH = 220;
 
     private final Button button;
@@ -48,8 +50,8 @@ final class FilterMenu {
         this.now = now;
         button = Ids.name(new Button(bar, SWT.PUSH), "log.filters");
         button.setData(FilterMenu.class.getName(), this);
-        button.setText("Filt&ers \u25be");
-        button.setToolTipText("Filters with a name: choose, save, rename, delete.");
+        button.setText(TEXTS.text("filters.button"));
+        button.setToolTipText(TEXTS.text("filters.button.hint"));
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> open()));
         row = Ids.name(new Composite(below, SWT.NONE), "log.filters.row");
         Spacing.group(4).applyTo(row);
@@ -72,10 +74,10 @@ final class FilterMenu {
             }
         }));
         commit = Ids.name(new Button(row, SWT.PUSH), "log.filters.commit");
-        commit.setText("Sa&ve");
+        commit.setText(TEXTS.text("filters.commit"));
         commit.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> take()));
         Button cancel = Ids.name(new Button(row, SWT.PUSH), "log.filters.cancel");
-        cancel.setText("Cancel");
+        cancel.setText(TEXTS.text("filters.cancel"));
         cancel.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(false)));
     }
 
@@ -99,15 +101,15 @@ final class FilterMenu {
             item.setEnabled(saved.usable());
         }
         new MenuItem(menu, SWT.SEPARATOR);
-        MenuItem save = item(menu, "Save these conditions\u2026", this::askToSave);
+        MenuItem save = item(menu, TEXTS.text("filters.save"), this::askToSave);
         save.setEnabled(!now.get().isBlank());
         submenu(
                 menu,
-                "Rename",
-                saved -> ask("New name for \"" + saved.name() + "\":", saved.name(), text -> {
+                TEXTS.text("filters.rename"),
+                saved -> ask(TEXTS.text("filters.rename.as", saved.name()), saved.name(), text -> {
                     filters.rename(saved.name(), text);
                 }));
-        submenu(menu, "Delete", saved -> filters.delete(saved.name()));
+        submenu(menu, TEXTS.text("filters.delete"), saved -> filters.delete(saved.name()));
         return menu;
     }
 
@@ -129,7 +131,7 @@ final class FilterMenu {
 
     private void askToSave() {
         String query = now.get();
-        ask("Save as:", "", text -> filters.add(new Saved(text, query)));
+        ask(TEXTS.text("filters.save.as"), "", text -> filters.add(new Saved(text, query)));
     }
 
     private void ask(String words, String start, Consumer<String> wanted) {

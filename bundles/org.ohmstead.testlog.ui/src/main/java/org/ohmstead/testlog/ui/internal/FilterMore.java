@@ -23,16 +23,18 @@ import org.eclipse.swt.widgets.Text;
 import org.ohmstead.testlog.search.FigureRange;
 import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.FindException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** The conditions that are not always in sight: amplifier, operator, days, a figure's range, overdue instruments. */
 final class FilterMore {
+    private static final Messages TEXTS = Messages.of(FilterMore.class);
     private static final int DAY_WIDTH = 90;
     private static final int FIGURE_WIDTH = 60;
     private static final int NAME_WIDTH = 130;
     private static final List<String> FIGURES = List.of(FigureRange.POWER, FigureRange.THD, FigureRange.SUPPLY);
-    private static final String[] FIGURE_WORDS = {"Power (W)", "THD_F (%)", "Supply (V)"};
+
     private static final double PERCENT = 100;
 
     private final Composite panel;
@@ -64,22 +66,30 @@ final class FilterMore {
                 .exclude(true)
                 .applyTo(panel);
         panel.setVisible(false);
-        amplifier = combo(pair("Amplifier:"), "log.more.amplifier", NAME_WIDTH, "Any");
-        operator = combo(pair("Operator:"), "log.more.operator", NAME_WIDTH, "Any");
-        Composite days = pair("Taken from:");
-        from = field(days, "log.more.from", DAY_WIDTH, "2026-01-01", "First day, in UTC.");
-        label(days, "to:");
-        to = field(days, "log.more.to", DAY_WIDTH, "2026-12-31", "Last day, in UTC.");
+        amplifier = combo(pair(TEXTS.text("more.amplifier")), "log.more.amplifier", NAME_WIDTH, TEXTS.text("more.any"));
+        operator = combo(pair(TEXTS.text("more.operator")), "log.more.operator", NAME_WIDTH, TEXTS.text("more.any"));
+        Composite days = pair(TEXTS.text("more.days"));
+        from = field(days, "log.more.from", DAY_WIDTH, "2026-01-01", TEXTS.text("more.from.hint"));
+        label(days, TEXTS.text("more.days.to"));
+        to = field(days, "log.more.to", DAY_WIDTH, "2026-12-31", TEXTS.text("more.to.hint"));
         Composite range = pair("");
-        figure = combo(range, "log.more.figure", SWT.DEFAULT, FIGURE_WORDS);
-        label(range, "from:");
-        least = field(range, "log.more.least", FIGURE_WIDTH, "", "The least that the figure may be.");
-        label(range, "to:");
-        most = field(range, "log.more.most", FIGURE_WIDTH, "", "The most that the figure may be.");
+        figure = combo(
+                range,
+                "log.more.figure",
+                SWT.DEFAULT,
+                FIGURES.stream().map(FilterMore::words).toArray(String[]::new));
+        label(range, TEXTS.text("more.range.from"));
+        least = field(range, "log.more.least", FIGURE_WIDTH, "", TEXTS.text("more.least.hint"));
+        label(range, TEXTS.text("more.range.to"));
+        most = field(range, "log.more.most", FIGURE_WIDTH, "", TEXTS.text("more.most.hint"));
         overdue = Ids.name(new Button(panel, SWT.CHECK), "log.more.overdue");
-        overdue.setText("Instruments over&due");
-        overdue.setToolTipText("Only entries for which the calibration of an instrument had run out.");
+        overdue.setText(TEXTS.text("more.overdue"));
+        overdue.setToolTipText(TEXTS.text("more.overdue.hint"));
         overdue.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> tell()));
+    }
+
+    private static String words(String figure) {
+        return TEXTS.text("more.figure." + figure);
     }
 
     private Composite pair(String words) {
@@ -163,7 +173,7 @@ final class FilterMore {
 
     private static boolean offer(Combo combo, List<String> wanted) {
         List<String> items = new ArrayList<>();
-        items.add("Any");
+        items.add(TEXTS.text("more.any"));
         wanted.stream().filter(each -> !each.isBlank()).forEach(items::add);
         if (items.equals(List.of(combo.getItems()))) {
             return false;
@@ -206,7 +216,7 @@ final class FilterMore {
         try {
             return LocalDate.parse(text).plusDays(daysOn).atStartOfDay().toInstant(ZoneOffset.UTC);
         } catch (DateTimeParseException wrong) {
-            throw new FindException("\"" + text + "\" is not a day. Write it like 2026-01-31.");
+            throw new FindException(TEXTS.text("more.wrong.day", text));
         }
     }
 
@@ -216,8 +226,7 @@ final class FilterMore {
         double lower = number(least, Double.NEGATIVE_INFINITY) / unit;
         double upper = number(most, Double.POSITIVE_INFINITY) / unit;
         if (lower > upper) {
-            throw new FindException(
-                    "The range of " + FIGURE_WORDS[index] + " ends below where it begins. Swap its ends.");
+            throw new FindException(TEXTS.text("more.wrong.range", words(FIGURES.get(index))));
         }
         return new FigureRange(FIGURES.get(index), lower, upper);
     }
@@ -233,8 +242,8 @@ final class FilterMore {
                 return value;
             }
         } catch (NumberFormatException wrong) {
-            throw new FindException("\"" + text + "\" is not a number. Write it like 120 or 13.8.");
+            throw new FindException(TEXTS.text("more.wrong.number", text));
         }
-        throw new FindException("\"" + text + "\" is too large. Write it like 120 or 13.8.");
+        throw new FindException(TEXTS.text("more.wrong.large", text));
     }
 }

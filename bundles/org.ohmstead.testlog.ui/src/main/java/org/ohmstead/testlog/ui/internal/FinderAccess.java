@@ -10,10 +10,12 @@ import java.util.concurrent.locks.ReentrantLock;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.search.IndexProgress;
 import org.ohmstead.testlog.search.IndexState;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** The finder of one log, used by one background thread after the other; opened when it is first asked. */
 final class FinderAccess {
+    private static final Messages TEXTS = Messages.of(FinderAccess.class);
     private static final long FIRST_BITE_NANOSECONDS = 200_000_000L;
     private static final int SCALE = 1000;
 
@@ -77,7 +79,10 @@ final class FinderAccess {
                 bite = indexed > before ? bite : 2 * bite;
                 before = indexed;
                 long total = Math.max(1, state.get().total());
-                progress.step((int) (SCALE * indexed / total), SCALE, indexed + " of " + total + " entries");
+                progress.step(
+                        (int) (SCALE * indexed / total),
+                        SCALE,
+                        TEXTS.text("index.done", Long.toString(indexed), Long.toString(total)));
             }
         }
     }

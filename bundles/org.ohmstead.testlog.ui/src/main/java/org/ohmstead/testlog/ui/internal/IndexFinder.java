@@ -24,9 +24,11 @@ import org.ohmstead.testlog.search.IndexProgress;
 import org.ohmstead.testlog.search.IndexState;
 import org.ohmstead.testlog.search.IndexedEntry;
 import org.ohmstead.testlog.search.LogIndex;
+import org.ohmstead.units.text.Messages;
 
 /** Finds by the index that lies beside the log. The log itself is open only while something is read from it. */
 final class IndexFinder implements EntryFinder, RowSource {
+    private static final Messages TEXTS = Messages.of(IndexFinder.class);
     private final Path logFile;
     private final LogIndex index;
     private Optional<TestLog> open = Optional.empty();
@@ -63,7 +65,7 @@ final class IndexFinder implements EntryFinder, RowSource {
                 String chain = chains.get(each.chain());
                 if (chain != null) {
                     for (ChainedRow row : rows(chain, each.sequence() - 1, 1)) {
-                        entries.add(EntryReader.entry("the log " + logFile, row, each.chain(), Map.of()));
+                        entries.add(EntryReader.entry(TEXTS.text("index.file", logFile), row, each.chain(), Map.of()));
                     }
                 }
             }

@@ -10,12 +10,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.ohmstead.model.Severity;
 import org.ohmstead.testlog.search.IndexState;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** Says how far the index is while it learns what is new in a long log, and why it cannot be used. */
 final class IndexLine {
+    private static final Messages TEXTS = Messages.of(IndexLine.class);
+
     /** Fewer new entries are learned before one has read that they are. */
     private static final long WORTH_TELLING = 2000;
 
@@ -50,8 +53,7 @@ final class IndexLine {
         if (!search.failure().isEmpty()) {
             words.show(Severity.ERROR, search.failure());
         } else if (behind) {
-            words.mention("Indexing the log: " + state.indexed() + " of " + state.total()
-                    + " entries. What is found grows meanwhile.");
+            words.mention(TEXTS.text("index.behind", Long.toString(state.indexed()), Long.toString(state.total())));
         } else if (!state.kept() && !state.remark().isEmpty()) {
             words.show(Severity.NOTE, state.remark());
         } else {

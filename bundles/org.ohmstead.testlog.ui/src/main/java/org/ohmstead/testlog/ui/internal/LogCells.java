@@ -15,13 +15,20 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.testlog.search.FindOrder;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Tones;
 
 /** The columns of the log's table and what stands in them. */
 final class LogCells {
+    private static final Messages TEXTS = Messages.of(LogCells.class);
     private static final int CELL_PADDING = 11;
     private static final int ICON_WIDTH = 20;
     private static final int WIDEST = 320;
+    /** Room for the sign of the order in the header of the column that orders at first. */
+    private static final int ARROW_WIDTH = 14;
+    /** Headers are bold, which is wider than what is measured in the table's own font. */
+    private static final double BOLD = 1.12;
+
     private static final String PLACEHOLDER = "\u2026";
 
     private final Table table;
@@ -62,7 +69,8 @@ final class LogCells {
     private void showHeader(LogColumn column) {
         TableColumn header = table.getColumn(column.ordinal());
         header.setText(column.header());
-        header.setToolTipText(column.hint() + (column.sortedBy().isPresent() ? " Click to sort." : ""));
+        header.setToolTipText(
+                column.sortedBy().isPresent() ? TEXTS.text("column.hint.sorts", column.hint()) : column.hint());
     }
 
     void showOrder(FindOrder order) {
@@ -120,7 +128,8 @@ final class LogCells {
     }
 
     private static int width(GC gc, LogColumn column, List<LogRow> measured) {
-        int width = gc.stringExtent(column.header()).x + CELL_PADDING;
+        int arrow = column == LogColumn.NUMBER ? ARROW_WIDTH : 0;
+        int width = (int) (BOLD * gc.stringExtent(column.header()).x) + arrow;
         for (String text :
                 measured.stream().map(row -> row.cell(column)).distinct().toList()) {
             width = Math.max(width, gc.stringExtent(text).x);

@@ -13,6 +13,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.DeskListener;
@@ -24,6 +25,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** The test log: which entries there are, everything about the chosen one, voiding, and whether the chain is whole. */
 public final class LogComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(LogComposite.class);
     private static final int WIDE = 760;
     private static final int[] WEIGHTS_WIDE = {66, 34};
     private static final int[] WEIGHTS_NARROW = {58, 42};
@@ -248,11 +250,7 @@ public final class LogComposite extends Composite {
         long now = search.state().indexed() + entries.size();
         if (!search.catchingUp() && now != offeredAt) {
             offeredAt = now;
-            search.ask(
-                    "Looking what occurs in the test log",
-                    finder -> FilterOffer.of(finder, entries),
-                    this::offer,
-                    this::fail);
+            search.ask(TEXTS.text("offer.looking"), finder -> FilterOffer.of(finder, entries), this::offer, this::fail);
         }
     }
 

@@ -14,10 +14,11 @@ import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.FindOrder;
 import org.ohmstead.testlog.search.Found;
 import org.ohmstead.testlog.search.IndexColumn;
+import org.ohmstead.units.text.Messages;
 
 /** Gets the rows of the table from the index, in the background; only the newest wish is answered. User interface's thread only. */
 final class LogFeed {
-    private static final String TITLE = "Finding in the test log";
+    private static final Messages TEXTS = Messages.of(LogFeed.class);
 
     private final LogSearch search;
     private final IntSupplier topIndex;
@@ -61,6 +62,10 @@ final class LogFeed {
         return order;
     }
 
+    private static String title() {
+        return TEXTS.text("row.finding");
+    }
+
     /** Wants other entries. */
     void find(Find wanted) {
         if (!wanted.equals(find)) {
@@ -100,7 +105,7 @@ final class LogFeed {
         FindOrder wantedOrder = order;
         int page = Math.max(0, topIndex.getAsInt()) / LogRows.PAGE;
         search.ask(
-                TITLE,
+                title(),
                 finder -> rows(finder, wantedFind, wantedOrder, page),
                 answer -> end(mine, () -> {
                     rows = answer.orElse(LogRows.NONE);
@@ -143,7 +148,7 @@ final class LogFeed {
         }
         reading = true;
         search.ask(
-                TITLE,
+                title(),
                 finder -> LogRows.read(finder, from.found(), page.get()),
                 answer -> {
                     reading = false;
@@ -167,7 +172,7 @@ final class LogFeed {
     void place(String entryId, Consumer<Integer> told) {
         LogRows from = rows;
         search.ask(
-                TITLE,
+                title(),
                 finder -> from.found().indexOf(entryId),
                 answer -> {
                     if (from == rows) {

@@ -14,6 +14,7 @@ import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.search.IndexedEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
@@ -26,7 +27,7 @@ import org.ohmstead.workbench.look.Stated;
  * @param cells the texts, one for each of {@link LogColumn}
  */
 record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<String> cells) {
-    private static final String OVERDUE = "overdue";
+    private static final Messages TEXTS = Messages.of(LogRow.class);
 
     static LogRow of(IndexedEntry entry, Optional<LogEntry> full) {
         RowState state = RowState.of(entry);
@@ -43,7 +44,7 @@ record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<
         texts.put(LogColumn.NUMBER, entry.id());
         texts.put(LogColumn.STATE, state.word());
         texts.put(LogColumn.TIME, Figures.minute(time(entry)));
-        texts.put(LogColumn.INSTRUMENTS, entry.overdue() ? OVERDUE : "");
+        texts.put(LogColumn.INSTRUMENTS, entry.overdue() ? TEXTS.text("row.overdue") : "");
         texts.put(LogColumn.AMPLIFIER, entry.amplifier());
         texts.put(LogColumn.SERIAL, entry.serialNumber());
         texts.put(LogColumn.BENCH, entry.bench());
@@ -77,8 +78,12 @@ record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<
         entry.join()
                 .ifPresent(note -> texts.put(
                         LogColumn.STEP,
-                        note.label() + ", " + note.name() + ": entries " + (note.afterSequence() + 1) + " to "
-                                + note.lastSequence()));
+                        TEXTS.text(
+                                "row.joining",
+                                note.label(),
+                                note.name(),
+                                Long.toString(note.afterSequence() + 1),
+                                Long.toString(note.lastSequence()))));
         entry.archive().ifPresent(note -> texts.put(LogColumn.STEP, note.fileName()));
     }
 
@@ -112,26 +117,23 @@ record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<
     String hover(LogColumn column, Optional<LogEntry> known) {
         return switch (column) {
             case STATE -> known.flatMap(LogEntry::voidedBy)
-                    .map(note -> "Voided by " + note.voidId() + " on " + Figures.time(note.recordedAt()) + " UTC"
-                            + (note.who().isEmpty() ? "" : " (" + note.who() + ")") + ": " + note.reason())
+                    .map(EntryDetails::voidedBy)
                     .orElse(state.explanation());
             case NUMBER -> entry.chain().isEmpty()
                     ? state.explanation()
-                    : "Entry " + entry.sequence() + " of the joined chain " + entry.chain() + ". "
-                            + state.explanation();
+                    : TEXTS.text("row.joined", Long.toString(entry.sequence()), entry.chain(), state.explanation());
             case POWER, UNCERTAINTY, CHANNEL -> reading(known)
                     .map(LogRow::powers)
                     .orElse("");
             case OUTCOME -> entry.outcome().map(Words::explain).orElse("");
             case LOAD -> reading(known)
-                    .map(reading -> reading.loadId() + ": "
-                            + Numbers.digits(reading.weakestChannel().loadOhms(), 4) + " \u03a9 as measured")
+                    .map(reading -> TEXTS.text(
+                            "row.load",
+                            reading.loadId(),
+                            Numbers.digits(reading.weakestChannel().loadOhms(), 4)))
                     .orElse(entry.loadId());
-            case TIME -> Figures.time(time(entry)) + " UTC; recorded in the log " + Figures.time(entry.recordedAt())
-                    + " UTC";
-            case INSTRUMENTS -> entry.overdue()
-                    ? "The calibration of an instrument had run out when this was taken; choose it to see which."
-                    : "";
+            case TIME -> TEXTS.text("row.time", Figures.time(time(entry)), Figures.time(entry.recordedAt()));
+            case INSTRUMENTS -> entry.overdue() ? TEXTS.text("row.overdue.why") : "";
             case STEP, AMPLIFIER, SERIAL, BENCH -> cell(column);
             default -> "";
         };

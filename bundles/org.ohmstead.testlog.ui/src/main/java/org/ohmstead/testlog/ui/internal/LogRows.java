@@ -15,12 +15,15 @@ import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.FindOrder;
 import org.ohmstead.testlog.search.Found;
 import org.ohmstead.testlog.search.IndexedEntry;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The rows that were found. They are read a page at a time, in the background, when they are wanted; a few pages are kept. User
  * interface's thread only.
  */
 final class LogRows {
+    private static final Messages TEXTS = Messages.of(LogRows.class);
+
     /** Rows in a page. */
     static final int PAGE = 128;
 
@@ -169,6 +172,6 @@ final class LogRows {
 
     /** Returns "12 of 28". */
     String count() {
-        return size() + " of " + total;
+        return TEXTS.text("row.count", Integer.toString(size()), Long.toString(total));
     }
 }

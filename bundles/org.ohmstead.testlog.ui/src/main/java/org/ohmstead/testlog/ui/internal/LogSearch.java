@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.function.Consumer;
 import org.ohmstead.testlog.search.IndexState;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.LogSnapshot;
@@ -24,6 +25,8 @@ import org.ohmstead.workbench.session.Registration;
  * interface's thread only.
  */
 final class LogSearch {
+    private static final Messages TEXTS = Messages.of(LogSearch.class);
+
     /** How much of the log is known to the index when nothing is. */
     static final IndexState NOTHING = new IndexState(0, 0, true, "");
 
@@ -68,7 +71,7 @@ final class LogSearch {
     private void turnTo(Optional<ProjectSession> session) {
         Optional<Path> wanted = session.map(ProjectSession::logFile);
         access.ifPresent(before -> work.start(
-                "Closing the search index",
+                TEXTS.text("index.closing"),
                 progress -> {
                     before.close();
                     return before;
@@ -121,7 +124,7 @@ final class LogSearch {
         running = true;
         FinderAccess mine = access.get();
         work.start(
-                "Indexing the test log",
+                TEXTS.text("index.indexing"),
                 progress -> {
                     try {
                         mine.catchUp(progress, reached -> work.later(() -> answer(mine, () -> reach(reached))));

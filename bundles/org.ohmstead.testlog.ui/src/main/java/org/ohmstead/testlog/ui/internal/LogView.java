@@ -68,7 +68,7 @@ public final class LogView extends ViewPart {
         @Override
         public List<Saved> all() {
             String text = settings.get(FILTERS, null);
-            return text == null ? USUAL : SavedFilters.ofText(text);
+            return text == null ? SavedFilters.usual() : SavedFilters.ofText(text);
         }
 
         @Override

@@ -14,13 +14,14 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** The row above two readings: which they are, which channel is looked at, and how the curves lie. */
 final class PairBar {
+    private static final Messages TEXTS = Messages.of(PairBar.class);
     private static final int ID_WIDTH = 80;
-    private static final String WEAKEST = "Weakest channel";
 
     private final Text first;
     private final Text second;
@@ -34,21 +35,21 @@ final class PairBar {
         Composite bar = new Composite(parent, SWT.NONE);
         Spacing.group(8).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        first = field(bar, "&First:", "pair.first");
-        second = field(bar, "&Second:", "pair.second");
+        first = field(bar, TEXTS.text("pair.first"), "pair.first");
+        second = field(bar, TEXTS.text("pair.second"), "pair.second");
         Button swap = Ids.name(new Button(bar, SWT.PUSH), "pair.swap");
-        swap.setText("S&wap");
-        swap.setToolTipText("Makes the second the first.");
+        swap.setText(TEXTS.text("pair.swap"));
+        swap.setToolTipText(TEXTS.text("pair.swap.hint"));
         swap.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> choice.choose(choice.second(), choice.first())));
         channel = Ids.name(new Combo(bar, SWT.READ_ONLY), "pair.channel");
-        channel.setItems(WEAKEST);
+        channel.setItems(TEXTS.text("pair.channel.weakest"));
         channel.select(0);
-        channel.setToolTipText("The channel that is looked at in both.");
+        channel.setToolTipText(TEXTS.text("pair.channel.hint"));
         channel.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> channelChosen.run()));
         overlay = Ids.name(new Button(bar, SWT.CHECK), "pair.overlay");
-        overlay.setText("Lay &over one another");
-        overlay.setToolTipText("Draws both in one chart instead of side by side.");
+        overlay.setText(TEXTS.text("pair.overlay"));
+        overlay.setToolTipText(TEXTS.text("pair.overlay.hint"));
         overlay.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> overlayChosen.run()));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -61,7 +62,7 @@ final class PairBar {
         name.setText(label);
         Text field = Ids.name(new Text(bar, SWT.BORDER | SWT.SINGLE), id);
         field.setMessage("R0001");
-        field.setToolTipText("The id of a reading, from the first column of the test log. Enter takes it.");
+        field.setToolTipText(TEXTS.text("pair.id.hint"));
         GridDataFactory.fillDefaults()
                 .hint(ID_WIDTH, SWT.DEFAULT)
                 .align(SWT.FILL, SWT.CENTER)
@@ -97,13 +98,13 @@ final class PairBar {
         if (wanted.equals(channels)) {
             return;
         }
-        String chosen = channel.getText();
+        String chosen = channel();
         channels = List.copyOf(wanted);
         List<String> items = new ArrayList<>();
-        items.add(WEAKEST);
-        channels.forEach(name -> items.add("Channel " + name));
+        items.add(TEXTS.text("pair.channel.weakest"));
+        channels.forEach(name -> items.add(TEXTS.text("pair.channel", name)));
         channel.setItems(items.toArray(new String[0]));
-        channel.select(Math.max(0, items.indexOf(chosen)));
+        channel.select(chosen.isEmpty() ? 0 : 1 + channels.indexOf(chosen));
         channel.getParent().layout();
     }
 

@@ -16,6 +16,7 @@ import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.plot.ui.SampledSource;
 import org.ohmstead.plot.ui.ViewWindow;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
@@ -26,6 +27,7 @@ import org.ohmstead.workbench.look.Spacing;
  * laid so that the fundamental of each rises through zero at 0 ms; the spectra refer to their own fundamental.
  */
 final class PairCharts extends Composite {
+    private static final Messages TEXTS = Messages.of(PairCharts.class);
     private static final int CYCLES_SHOWN = 4;
     private static final double HARMONICS_SHOWN = 12.5;
     private static final double LOWEST_DB = -140;
@@ -35,8 +37,6 @@ final class PairCharts extends Composite {
     private static final int CHARTS = 4;
     /** The height from which two charts have room, one above the other. */
     private static final int LEAST_FOR_TWO_ROWS = 300;
-
-    private static final String NOTHING = "No capture to show.";
 
     private final ChartCanvas[] waves = new ChartCanvas[2];
     private final ChartCanvas[] spectra = new ChartCanvas[2];
@@ -66,7 +66,7 @@ final class PairCharts extends Composite {
         if (side == 1) {
             link(wave ? waves : spectra);
         }
-        chart.showMessage(NOTHING);
+        chart.showMessage(TEXTS.text("pair.chart.nothing"));
         arrange();
         requestLayout();
     }
@@ -125,7 +125,7 @@ final class PairCharts extends Composite {
                 .filter(trace -> trace.side().wave().isPresent())
                 .toList();
         if (overlaid) {
-            show(0, all, all, NOTHING);
+            show(0, all, all, "");
         } else {
             show(0, all, all.contains(one) ? List.of(one) : List.of(), newFirst.whyNoWave());
             show(1, all, all.contains(other) ? List.of(other) : List.of(), newSecond.whyNoWave());
@@ -137,7 +137,7 @@ final class PairCharts extends Composite {
         static Trace of(PairSide side, int tone, PairSide first) {
             boolean again = tone > 0 && side.entry().id().equals(first.entry().id());
             String name = side.entry().id() + " " + side.channel().channel();
-            return new Trace(side, again ? name + " again" : name, tone);
+            return new Trace(side, again ? TEXTS.text("pair.chart.again", name) : name, tone);
         }
 
         PairWave wave() {
@@ -147,8 +147,9 @@ final class PairCharts extends Composite {
 
     private void show(int place, List<Trace> scaled, List<Trace> shown, String whyNot) {
         if (shown.isEmpty()) {
-            waves[place].showMessage(whyNot.isEmpty() ? NOTHING : whyNot);
-            spectra[place].showMessage(NOTHING);
+            String nothing = TEXTS.text("pair.chart.nothing");
+            waves[place].showMessage(whyNot.isEmpty() ? nothing : whyNot);
+            spectra[place].showMessage(nothing);
             return;
         }
         waves[place].show(waveSource(scaled, shown));
@@ -189,8 +190,8 @@ final class PairCharts extends Composite {
         }
         Plot frame = Plot.of(
                 "",
-                Axis.linear("Time from a rise through zero", "ms").withRange(from, to),
-                Axis.linear("Output", "V").withRange(-HEADROOM * peak, HEADROOM * peak));
+                Axis.linear(TEXTS.text("pair.chart.time"), "ms").withRange(from, to),
+                Axis.linear(TEXTS.text("pair.chart.output"), "V").withRange(-HEADROOM * peak, HEADROOM * peak));
         SampledSource source = SampledSource.of(frame);
         for (Trace trace : shown) {
             PairWave wave = trace.wave();
@@ -207,8 +208,8 @@ final class PairCharts extends Composite {
     private static PlotSource spectrumSource(List<Trace> scaled, List<Trace> shown) {
         Plot frame = Plot.of(
                 "",
-                Axis.linear("Frequency", "Hz").withRange(0, halfRate(scaled)),
-                Axis.linear("Level", "dB").withRange(LOWEST_DB, HIGHEST_DB));
+                Axis.linear(TEXTS.text("pair.chart.frequency"), "Hz").withRange(0, halfRate(scaled)),
+                Axis.linear(TEXTS.text("pair.chart.level"), "dB").withRange(LOWEST_DB, HIGHEST_DB));
         SampledSource source = SampledSource.of(frame);
         for (Trace trace : shown) {
             PairWave wave = trace.wave();

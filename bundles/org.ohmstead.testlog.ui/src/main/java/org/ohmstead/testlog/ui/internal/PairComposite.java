@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Slices;
@@ -28,6 +29,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Two readings side by side: the waves and spectra of their captures, and line by line what they have in common and what not. */
 public final class PairComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(PairComposite.class);
     private static final int[] WEIGHTS = {56, 44};
     private static final int EMPTY_WIDTH = 420;
     private static final int CHARTS = 4;
@@ -128,16 +130,15 @@ public final class PairComposite extends Composite {
         bar.showIds();
         Optional<ProjectSession> session = desk.session();
         if (session.isEmpty()) {
-            sayEmpty("No project is open. Open one, then choose two of its readings, or open the demo.");
+            sayEmpty(TEXTS.text("pair.noProject"));
             return;
         }
         if (choice.first().isEmpty() || choice.second().isEmpty()) {
-            sayEmpty("Select two readings in the test log (with Ctrl held) and press Compare there, or write their ids"
-                    + " above.");
+            sayEmpty(TEXTS.text("pair.choose"));
             return;
         }
         long mine = wanted;
-        message.mention("Reading " + choice.first() + " and " + choice.second() + "\u2026");
+        message.mention(TEXTS.text("pair.reading", choice.first(), choice.second()));
         PairLoading loading = new PairLoading(
                 session.get().logFile(),
                 session.get().capturesFolder(),
@@ -146,7 +147,7 @@ public final class PairComposite extends Composite {
                 bar.channel());
         desk.work()
                 .start(
-                        "Comparing " + choice.first() + " and " + choice.second(),
+                        TEXTS.text("pair.comparing", choice.first(), choice.second()),
                         loading,
                         both -> answer(mine, () -> show(both)),
                         failure -> answer(mine, () -> fail(failure)));
@@ -170,7 +171,7 @@ public final class PairComposite extends Composite {
 
     private void fail(Exception failure) {
         String sentence = failure.getMessage() == null ? failure.toString() : failure.getMessage();
-        sayEmpty("Nothing to compare.");
+        sayEmpty(TEXTS.text("pair.nothing"));
         message.show(Severity.ERROR, sentence);
     }
 
@@ -190,7 +191,7 @@ public final class PairComposite extends Composite {
         long mine = wanted;
         desk.work()
                 .start(
-                        "Checking the uncertainties by Monte Carlo",
+                        TEXTS.text("pair.drawing.job"),
                         progress -> PairFacts.Drawn.of(both.first(), both.second(), progress),
                         result -> answer(mine, () -> {
                             drawn = Optional.of(result);
@@ -205,7 +206,8 @@ public final class PairComposite extends Composite {
     }
 
     private static String title(PairSide side) {
-        return side.entry().id() + (side.entry().voided() ? " (voided)" : "");
+        String id = side.entry().id();
+        return side.entry().voided() ? TEXTS.text("pair.voided", id) : id;
     }
 
     private void tell(PairLoading.Loaded both) {
@@ -222,8 +224,8 @@ public final class PairComposite extends Composite {
                 .count();
         message.mention(
                 differ == 0
-                        ? "Nothing marked: same settings, and powers that agree within the uncertainty."
-                        : differ + (differ == 1 ? " line differs" : " lines differ") + "; each is marked with \u2260.");
+                        ? TEXTS.text("pair.differ.none")
+                        : TEXTS.text(differ == 1 ? "pair.differ.one" : "pair.differ.many", Long.toString(differ)));
     }
 
     @Override

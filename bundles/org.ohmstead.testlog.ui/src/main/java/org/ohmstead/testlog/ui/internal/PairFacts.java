@@ -23,13 +23,16 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.model.Specimen;
 import org.ohmstead.model.UncertaintyPart;
 import org.ohmstead.signal.ChannelAnalysis;
+import org.ohmstead.testlog.budget.BudgetLine;
 import org.ohmstead.testlog.budget.ReadingBudget;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** Puts two readings beside each other, line by line, and marks where they differ. */
 final class PairFacts {
+    private static final Messages TEXTS = Messages.of(PairFacts.class);
     private final PairSide first;
     private final PairSide second;
     private final List<PairRow> rows = new ArrayList<>();
@@ -61,22 +64,24 @@ final class PairFacts {
     }
 
     private void result() {
-        rows.add(PairRow.heading("Result"));
+        rows.add(PairRow.heading(TEXTS.text("pair.result")));
         rows.add(PairRow.words(
-                "Channel", first.channel().channel(), second.channel().channel()));
+                TEXTS.text("details.channel"),
+                first.channel().channel(),
+                second.channel().channel()));
         rows.add(power());
-        rows.add(channelWords("Outcome", channel -> Words.of(channel.outcome())));
-        rows.add(channelFigure("Output (V RMS)", ChannelReading::outputVoltsRms, 3));
-        rows.add(channelFigure("Load (\u03a9)", ChannelReading::loadOhms, 4));
+        rows.add(channelWords(TEXTS.text("details.outcome"), channel -> Words.of(channel.outcome())));
+        rows.add(channelFigure(TEXTS.text("details.outputVolts"), ChannelReading::outputVoltsRms, 3));
+        rows.add(channelFigure(TEXTS.text("details.loadOhms"), ChannelReading::loadOhms, 4));
         rows.add(PairRow.figures(
-                "THD_F (%)",
+                TEXTS.text("details.thd"),
                 Figures.percent(first.channel().thdFRatio()),
                 Figures.percent(second.channel().thdFRatio()),
                 signed(100 * (second.channel().thdFRatio() - first.channel().thdFRatio()), 3)));
-        rows.add(channelFigure("Frequency (Hz)", ChannelReading::frequencyHz, 2));
-        rows.add(channelFigure("Supply (V)", ChannelReading::supplyVolts, 3));
+        rows.add(channelFigure(TEXTS.text("details.frequency"), ChannelReading::frequencyHz, 2));
+        rows.add(channelFigure(TEXTS.text("details.supplyVolts"), ChannelReading::supplyVolts, 3));
         rows.add(optional(
-                "Supply current (A)",
+                TEXTS.text("details.supplyAmps"),
                 first.channel().supplyAmps(),
                 second.channel().supplyAmps(),
                 2));
@@ -91,16 +96,10 @@ final class PairFacts {
                 + Figures.stated(difference.value(), difference.standardUncertainty())
                         .text();
         boolean same = PairDifference.sameInstruments(first.reading(), second.reading());
-        String hover = (beyond
-                        ? "The powers differ by more than the uncertainty of their difference ("
-                        : "The powers do not differ by more than the uncertainty of their difference (")
-                + Coverage.words() + "). "
-                + (same
-                        ? "Both readings were taken with the same instruments, so what these do to both alike has"
-                                + " cancelled."
-                        : "The readings were not taken with the same instruments, so their uncertainties add up whole.");
+        String hover = TEXTS.text(
+                "pair.power." + (beyond ? "beyond" : "within") + (same ? ".same" : ".other"), Coverage.words());
         return new PairRow(
-                "Power (W), " + Coverage.words(),
+                TEXTS.text("details.power", Coverage.words()),
                 power(first.channel()),
                 power(second.channel()),
                 told,
@@ -146,47 +145,49 @@ final class PairFacts {
     }
 
     private void conditions() {
-        rows.add(PairRow.heading("Conditions"));
+        rows.add(PairRow.heading(TEXTS.text("details.conditions")));
         rows.add(PairRow.figures(
-                "Taken (UTC)",
+                TEXTS.text("pair.taken"),
                 Figures.time(first.reading().takenAt()),
                 Figures.time(second.reading().takenAt()),
                 ""));
         rows.add(optional(
-                "Air (\u00b0C)",
+                TEXTS.text("pair.air"),
                 first.reading().conditions().ambientCelsius(),
                 second.reading().conditions().ambientCelsius(),
                 1));
         rows.add(optional(
-                "Case (\u00b0C)",
+                TEXTS.text("pair.case"),
                 first.reading().conditions().caseCelsius(),
                 second.reading().conditions().caseCelsius(),
                 1));
     }
 
     private void settings() {
-        rows.add(PairRow.heading("Settings"));
-        rows.add(specimen("Amplifier", Specimen::amplifier));
-        rows.add(specimen("Serial number", Specimen::serialNumber));
-        rows.add(specimen("Bench", Specimen::bench));
-        rows.add(readingWords("Step", Reading::stepId));
-        rows.add(readingWords("Mode", reading -> Words.of(reading.mode())));
+        rows.add(PairRow.heading(TEXTS.text("pair.settings")));
+        rows.add(specimen(TEXTS.text("details.amplifier"), Specimen::amplifier));
+        rows.add(specimen(TEXTS.text("details.serial"), Specimen::serialNumber));
+        rows.add(specimen(TEXTS.text("details.bench"), Specimen::bench));
+        rows.add(readingWords(TEXTS.text("details.step"), Reading::stepId));
+        rows.add(readingWords(TEXTS.text("pair.mode"), reading -> Words.of(reading.mode())));
         rows.add(readingWords(
-                "Load stands for",
+                TEXTS.text("pair.load"),
                 reading -> Numbers.shown(reading.nominalLoadOhms()) + " \u03a9 (" + reading.loadId() + ")"));
-        rows.add(readingWords("Stimulus", reading -> Words.of(reading.stimulus())));
-        rows.add(readingWords("End point", reading -> Words.of(reading.endPoint())));
-        rows.add(provenance("Procedure", each -> each.procedureId() + ", version " + each.procedureVersion()));
-        rows.add(provenance("Software", Provenance::softwareVersion));
-        rows.add(provenance("Operator", Provenance::operator));
+        rows.add(readingWords(TEXTS.text("details.stimulus"), reading -> Words.of(reading.stimulus())));
+        rows.add(readingWords(TEXTS.text("details.endPoint"), reading -> Words.of(reading.endPoint())));
+        rows.add(provenance(
+                TEXTS.text("details.procedure"),
+                each -> TEXTS.text("details.procedure.value", each.procedureId(), each.procedureVersion())));
+        rows.add(provenance(TEXTS.text("details.software"), Provenance::softwareVersion));
+        rows.add(provenance(TEXTS.text("details.operator"), Provenance::operator));
         String left = first.reading().provenance().projectRevision();
         String right = second.reading().provenance().projectRevision();
-        rows.add(PairRow.words("Project revision", Figures.shortHash(left), Figures.shortHash(right))
+        rows.add(PairRow.words(TEXTS.text("details.revision"), Figures.shortHash(left), Figures.shortHash(right))
                 .withHover(left + "\n" + right));
     }
 
     private PairRow specimen(String label, Function<Specimen, String> words) {
-        return provenance(label, each -> each.specimen().map(words).orElse("not recorded"));
+        return provenance(label, each -> each.specimen().map(words).orElseGet(() -> TEXTS.text("pair.notRecorded")));
     }
 
     private PairRow provenance(String label, Function<Provenance, String> words) {
@@ -198,7 +199,7 @@ final class PairFacts {
     }
 
     private void instruments() {
-        rows.add(PairRow.heading("Instruments"));
+        rows.add(PairRow.heading(TEXTS.text("pair.instruments")));
         Map<String, String> left = instruments(first.reading());
         Map<String, String> right = instruments(second.reading());
         Set<String> quantities = new LinkedHashSet<>(left.keySet());
@@ -212,29 +213,32 @@ final class PairFacts {
     private static Map<String, String> instruments(Reading reading) {
         Map<String, String> words = new LinkedHashMap<>();
         for (InstrumentUsed used : reading.provenance().instruments()) {
-            String quantity = Words.of(used.quantity());
-            String label = Character.toUpperCase(quantity.charAt(0)) + quantity.substring(1);
-            String calibrated =
-                    used.calibratedOn().map(day -> ", calibrated " + day).orElse(", calibration not known");
+            String name = used.calibratedOn()
+                    .map(day -> TEXTS.text("pair.instrument.calibrated", used.name(), day.toString()))
+                    .orElseGet(() -> TEXTS.text("pair.instrument.uncalibrated", used.name()));
             words.merge(
-                    label,
-                    used.name() + calibrated + (used.overdue() ? ", overdue" : ""),
+                    Words.of(used.quantity()),
+                    used.overdue() ? TEXTS.text("pair.instrument.overdue", name) : name,
                     (one, other) -> one + "; " + other);
         }
         return words;
     }
 
     private void capture() {
-        rows.add(PairRow.heading("Capture nearest to the end point"));
-        rows.add(captureWords("File", PairWave::fileName));
+        rows.add(PairRow.heading(TEXTS.text("pair.capture")));
+        rows.add(captureWords(TEXTS.text("pair.capture.file"), PairWave::fileName));
         rows.add(captureWords("SHA-256", wave -> Figures.shortHash(wave.sha256())));
-        rows.add(PairRow.words("Volts per full scale", scale(first), scale(second)));
+        rows.add(PairRow.words(TEXTS.text("pair.capture.scale"), scale(first), scale(second)));
         rows.add(captureWords(
-                "Sampled", wave -> Numbers.shown(wave.sampleRateHz()) + " samples/s, " + wave.formatText()));
-        rows.add(captureFigure("THD+N_R (%)", analysis -> 100 * analysis.thdPlusNoiseRRatio(), 3));
-        rows.add(captureFigure("Direct volts (V)", ChannelAnalysis::dcVolts, 3));
-        rows.add(captureFigure("Crest factor (dB)", ChannelAnalysis::crestFactorDb, 2));
-        rows.add(captureWords("Tops cut off", wave -> wave.analysis().clipping().clipped() ? "yes" : "no"));
+                TEXTS.text("pair.capture.sampled"),
+                wave -> TEXTS.text(
+                        "pair.capture.sampled.value", Numbers.shown(wave.sampleRateHz()), wave.formatText())));
+        rows.add(captureFigure(TEXTS.text("pair.capture.noise"), analysis -> 100 * analysis.thdPlusNoiseRRatio(), 3));
+        rows.add(captureFigure(TEXTS.text("pair.capture.dc"), ChannelAnalysis::dcVolts, 3));
+        rows.add(captureFigure(TEXTS.text("pair.capture.crest"), ChannelAnalysis::crestFactorDb, 2));
+        rows.add(captureWords(
+                TEXTS.text("pair.capture.tops"),
+                wave -> TEXTS.text(wave.analysis().clipping().clipped() ? "pair.capture.yes" : "pair.capture.no")));
     }
 
     private static String scale(PairSide side) {
@@ -277,31 +281,31 @@ final class PairFacts {
     }
 
     private void budget(Optional<Drawn> drawn) {
-        rows.add(PairRow.heading("Standard uncertainty of the power (W)"));
+        rows.add(PairRow.heading(TEXTS.text("pair.budget")));
         Set<String> sources = new LinkedHashSet<>();
         first.channel().uncertaintyParts().forEach(part -> sources.add(part.source()));
         second.channel().uncertaintyParts().forEach(part -> sources.add(part.source()));
         for (String source : sources) {
-            rows.add(optional(source, part(first, source), part(second, source), 3));
+            rows.add(optional(BudgetLine.label(source, TEXTS.locale()), part(first, source), part(second, source), 3));
         }
-        rows.add(channelFigure("Together", ChannelReading::standardUncertaintyWatts, 3));
+        rows.add(channelFigure(TEXTS.text("details.budget.together"), ChannelReading::standardUncertaintyWatts, 3));
         ReadingBudget left = ReadingBudget.of(first.channel());
         ReadingBudget right = ReadingBudget.of(second.channel());
         rows.add(PairRow.figures(
-                "Effective degrees of freedom", BudgetTexts.degrees(left), BudgetTexts.degrees(right), ""));
-        rows.add(PairRow.figures("95 %, law of propagation (W)", interval(left), interval(right), ""));
+                TEXTS.text("pair.budget.effective"), BudgetTexts.degrees(left), BudgetTexts.degrees(right), ""));
+        rows.add(PairRow.figures(TEXTS.text("pair.budget.law"), interval(left), interval(right), ""));
         rows.add(PairRow.figures(
-                "95 %, Monte Carlo (W)",
+                TEXTS.text("pair.budget.monteCarlo"),
                 drawn.map(each -> interval(each.first())).orElse("\u2026"),
                 drawn.map(each -> interval(each.second())).orElse("\u2026"),
                 ""));
         if (drawn.isPresent()
                 && !(drawn.get().first().agrees() && drawn.get().second().agrees())) {
             rows.add(new PairRow(
-                    "The methods",
+                    TEXTS.text("pair.methods"),
                     agreement(drawn.get().first()),
                     agreement(drawn.get().second()),
-                    "report the Monte Carlo interval",
+                    TEXTS.text("pair.methods.advice"),
                     true,
                     false,
                     BudgetTexts.verdict(
@@ -312,7 +316,7 @@ final class PairFacts {
     }
 
     private static String agreement(MethodComparison comparison) {
-        return comparison.agrees() ? "agree" : "do not agree";
+        return TEXTS.text(comparison.agrees() ? "pair.methods.agree" : "pair.methods.disagree");
     }
 
     private static String interval(ReadingBudget budget) {

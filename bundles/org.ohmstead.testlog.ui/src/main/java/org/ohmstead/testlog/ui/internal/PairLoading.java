@@ -11,6 +11,7 @@ import org.ohmstead.signal.CaptureException;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 import org.ohmstead.workbench.session.SessionException;
 import org.ohmstead.workbench.session.WorkProgress;
@@ -26,6 +27,7 @@ import org.ohmstead.workbench.session.WorkProgress;
  */
 record PairLoading(Path logFile, Path capturesFolder, String first, String second, String channel)
         implements BackgroundWork.Task<PairLoading.Loaded> {
+    private static final Messages TEXTS = Messages.of(PairLoading.class);
     private static final int STEPS = 4;
 
     /** Both readings. */
@@ -33,7 +35,7 @@ record PairLoading(Path logFile, Path capturesFolder, String first, String secon
 
     @Override
     public Loaded run(WorkProgress progress) throws TestLogException, SessionException {
-        progress.step(0, STEPS, "Reading " + first + " and " + second);
+        progress.step(0, STEPS, TEXTS.text("pair.reading.step", first, second));
         LogEntry one;
         LogEntry other;
         try (TestLog log = TestLog.openReadOnly(logFile)) {
@@ -41,20 +43,17 @@ record PairLoading(Path logFile, Path capturesFolder, String first, String secon
             other = entry(log, second);
         }
         progress.stopIfCancelled();
-        progress.step(1, STEPS, "Analysing the capture of " + one.id());
+        progress.step(1, STEPS, TEXTS.text("pair.analysing", one.id()));
         PairSide left = side(one);
         progress.stopIfCancelled();
-        progress.step(2, STEPS, "Analysing the capture of " + other.id());
+        progress.step(2, STEPS, TEXTS.text("pair.analysing", other.id()));
         return new Loaded(left, side(other));
     }
 
     private static LogEntry entry(TestLog log, String id) throws TestLogException, SessionException {
-        LogEntry entry = log.entry(id)
-                .orElseThrow(() -> new SessionException("There is no entry " + id
-                        + " in the log. Look its id up in the first column of the test log."));
+        LogEntry entry = log.entry(id).orElseThrow(() -> new SessionException(TEXTS.text("pair.noEntry", id)));
         if (entry.reading().isEmpty()) {
-            throw new SessionException(
-                    "The entry " + entry.id() + " holds no reading of power. Choose an entry whose id has an R.");
+            throw new SessionException(TEXTS.text("pair.noReading", entry.id()));
         }
         return entry;
     }
@@ -65,7 +64,7 @@ record PairLoading(Path logFile, Path capturesFolder, String first, String secon
         Optional<CaptureUsed> used =
                 PairWaves.nearest(reading, reading.channels().get(index));
         if (used.isEmpty()) {
-            return new PairSide(entry, reading, index, Optional.empty(), entry.id() + " has no captures.");
+            return new PairSide(entry, reading, index, Optional.empty(), TEXTS.text("pair.noCaptures", entry.id()));
         }
         try {
             PairWave wave = PairWaves.read(reading, index, used.get(), capturesFolder);

@@ -4,6 +4,7 @@
 package org.ohmstead.testlog.ui.internal;
 
 import java.util.List;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A line of the table in which two readings stand beside each other.
@@ -18,6 +19,8 @@ import java.util.List;
  */
 record PairRow(
         String label, String left, String right, String difference, boolean marked, boolean heading, String hover) {
+    private static final Messages TEXTS = Messages.of(PairRow.class);
+
     static PairRow heading(String label) {
         return new PairRow(label, "", "", "", false, true, "");
     }
@@ -25,7 +28,7 @@ record PairRow(
     /** Returns a line of words, marked when they are not the same. */
     static PairRow words(String label, String left, String right) {
         boolean differ = !left.equals(right);
-        return new PairRow(label, left, right, differ ? "differs" : "", differ, false, "");
+        return new PairRow(label, left, right, differ ? TEXTS.text("pair.row.differs") : "", differ, false, "");
     }
 
     /** Returns a line of figures whose difference is told but not judged. */

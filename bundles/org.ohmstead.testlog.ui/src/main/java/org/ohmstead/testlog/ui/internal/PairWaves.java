@@ -22,11 +22,14 @@ import org.ohmstead.signal.Spectrum;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.WaveformAnalyzer;
 import org.ohmstead.signal.Window;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LoggedCaptures;
 import org.ohmstead.workbench.session.SessionException;
 
 /** Reads and analyses the capture of a reading's channel that lies nearest to its end point. */
 final class PairWaves {
+    private static final Messages TEXTS = Messages.of(PairWaves.class);
+
     /** Level of a bin in which nothing is, so that it has a place on a decibel axis. */
     static final double LEAST_DB = -200;
 
@@ -78,8 +81,10 @@ final class PairWaves {
                 .toArray();
         Capture capture = CaptureFile.read(file, scales);
         if (channelIndex >= capture.channels().size()) {
-            throw new SessionException("The capture " + used.fileName() + " has no channel "
-                    + reading.channels().get(channelIndex).channel() + ". Choose another channel.");
+            throw new SessionException(TEXTS.text(
+                    "pair.capture.noChannel",
+                    used.fileName(),
+                    reading.channels().get(channelIndex).channel()));
         }
         Waveform wave = middle(capture.channels().get(channelIndex), MOST_SAMPLES);
         ChannelReading channel = reading.channels().get(channelIndex);

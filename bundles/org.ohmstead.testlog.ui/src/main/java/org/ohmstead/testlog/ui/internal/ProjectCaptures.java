@@ -14,10 +14,12 @@ import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.ExchangeProgress;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** Checks the captures of a project, and says in words what was found. */
 final class ProjectCaptures implements CaptureAudit {
+    private static final Messages TEXTS = Messages.of(ProjectCaptures.class);
     private static final int MOST_TOLD = 12;
     private static final int SCALE = 1000;
 
@@ -44,28 +46,24 @@ final class ProjectCaptures implements CaptureAudit {
 
     static Result words(Report report) {
         List<String> parts = new ArrayList<>();
-        add(parts, report.count(State.PRESENT), "as logged");
-        add(parts, report.count(State.MISSING), "missing");
-        add(parts, report.count(State.CHANGED), "changed");
-        add(parts, report.count(State.ARCHIVED), "in archives only");
-        add(parts, report.count(State.ELSEWHERE), "with the bench that they were joined from");
-        add(parts, report.count(State.UNNAMED), "named by no entry");
-        String sentence =
-                parts.isEmpty() ? "The log names no captures." : "Captures: " + String.join(", ", parts) + ".";
+        for (State state :
+                List.of(State.PRESENT, State.MISSING, State.CHANGED, State.ARCHIVED, State.ELSEWHERE, State.UNNAMED)) {
+            int count = report.count(state);
+            if (count > 0) {
+                parts.add(TEXTS.text("audit.captures." + state.name(), Integer.toString(count)));
+            }
+        }
+        String sentence = parts.isEmpty()
+                ? TEXTS.text("audit.captures.none")
+                : TEXTS.text("audit.captures.found", String.join(", ", parts));
         List<String> troubles = report.findings().stream()
                 .filter(finding -> finding.state() == State.MISSING || finding.state() == State.CHANGED)
                 .map(Finding::sentence)
                 .toList();
         List<String> told = new ArrayList<>(troubles.subList(0, Math.min(MOST_TOLD, troubles.size())));
         if (troubles.size() > MOST_TOLD) {
-            told.add("and " + (troubles.size() - MOST_TOLD) + " more.");
+            told.add(TEXTS.text("audit.captures.more", Integer.toString(troubles.size() - MOST_TOLD)));
         }
         return new Result(sentence, report.whole(), told);
-    }
-
-    private static void add(List<String> parts, int count, String words) {
-        if (count > 0) {
-            parts.add(count + " " + words);
-        }
     }
 }

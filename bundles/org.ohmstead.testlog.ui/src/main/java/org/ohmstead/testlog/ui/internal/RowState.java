@@ -5,38 +5,33 @@ package org.ohmstead.testlog.ui.internal;
 
 import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.search.IndexedEntry;
+import org.ohmstead.units.text.Messages;
 
 /** What became of an entry, with the word for it. */
 enum RowState {
     /** A reading that counts. */
-    VALID("valid", "It counts."),
+    VALID,
     /** A reading or note that was taken back. */
-    VOIDED("voided", "It was taken back and does not count; it stays in the log."),
+    VOIDED,
     /** Its stored text cannot be understood. */
-    UNREADABLE("unreadable", "Its stored text cannot be understood. Verify the log to learn why."),
+    UNREADABLE,
     /** A remark. */
-    NOTE("note", "A remark; no result depends on it."),
+    NOTE,
     /** Takes another entry back. */
-    VOIDING("voids", "It takes another entry back."),
+    VOIDING,
     /** Joins another log's entries to this one. */
-    JOINING("joins", "Another bench's entries were joined to this log here."),
+    JOINING,
     /** Says that the project was put away. */
-    ARCHIVING("archives", "The project was put away in an archive here.");
+    ARCHIVING;
 
-    private final String word;
-    private final String explanation;
-
-    RowState(String word, String explanation) {
-        this.word = word;
-        this.explanation = explanation;
-    }
+    private static final Messages TEXTS = Messages.of(RowState.class);
 
     String word() {
-        return word;
+        return TEXTS.text("state." + name());
     }
 
     String explanation() {
-        return explanation;
+        return TEXTS.text("state." + name() + ".why");
     }
 
     static RowState of(IndexedEntry entry) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.testlog.search.Find;
 import org.ohmstead.testlog.search.FindException;
+import org.ohmstead.units.text.Messages;
 
 /** Remembers the filters that the user gave a name. */
 interface SavedFilters {
@@ -28,13 +29,16 @@ interface SavedFilters {
         }
     }
 
-    /** What is there until the user changes it. */
-    List<Saved> USUAL = List.of(
-            new Saved("Readings that count", "kind:reading state:valid"),
-            new Saved("Readings with overdue instruments", "kind:reading overdue:yes"),
-            new Saved("What was voided", "state:voided"),
-            new Saved("Notes, voids, joins and archives", "state:note,about"),
-            new Saved("Cannot be read", "state:unreadable"));
+    /** Returns what is there until the user changes it. */
+    static List<Saved> usual() {
+        Messages texts = Messages.of(SavedFilters.class);
+        return List.of(
+                new Saved(texts.text("filters.usual.valid"), "kind:reading state:valid"),
+                new Saved(texts.text("filters.usual.overdue"), "kind:reading overdue:yes"),
+                new Saved(texts.text("filters.usual.voided"), "state:voided"),
+                new Saved(texts.text("filters.usual.about"), "state:note,about"),
+                new Saved(texts.text("filters.usual.unreadable"), "state:unreadable"));
+    }
 
     /** Returns all of them, in the user's order. */
     List<Saved> all();
@@ -107,7 +111,7 @@ interface SavedFilters {
     /** Returns a memory that lasts as long as the view. */
     static SavedFilters ofTheView() {
         return new SavedFilters() {
-            private List<Saved> kept = USUAL;
+            private List<Saved> kept = usual();
 
             @Override
             public List<Saved> all() {

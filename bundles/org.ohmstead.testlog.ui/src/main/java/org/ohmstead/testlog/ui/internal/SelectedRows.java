@@ -7,12 +7,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 
 /** The rows that are selected in the table, also those that are not there yet, and what may be done with them. */
 final class SelectedRows {
+    private static final Messages TEXTS = Messages.of(SelectedRows.class);
+
     /** So many rows are copied at once, at most. */
     static final int MOST_COPIED = 20_000;
 
@@ -53,7 +56,7 @@ final class SelectedRows {
         }
         LogRows from = rows;
         search.ask(
-                "Reading the selected entries",
+                TEXTS.text("selected.reading"),
                 finder -> from.read(finder, places),
                 read -> done.accept(read.orElse(List.of())),
                 failed);
@@ -68,19 +71,17 @@ final class SelectedRows {
     /** Returns why nothing that is selected can be voided; empty when something can. */
     String whyNotVoid() {
         if (desk.session().map(ProjectSession::readOnly).orElse(true)) {
-            return "The project is open for reading only.";
+            return TEXTS.text("selected.readOnly");
         }
         if (desk.log().state() == LogState.BROKEN) {
-            return "The log is not whole. Restore it from a backup first.";
+            return TEXTS.text("selected.broken");
         }
         if (table.selectedCount() == 0) {
-            return "Select an entry first.";
+            return TEXTS.text("selected.none");
         }
         if (table.selectedCount() > MOST_VOIDED) {
-            return "At most " + MOST_VOIDED + " entries can be voided at once. Select fewer.";
+            return TEXTS.text("selected.many", Integer.toString(MOST_VOIDED));
         }
-        return known(MOST_VOIDED).stream().noneMatch(LogRow::voidable)
-                ? "What is selected is voided already, is a void itself, or belongs to another bench's log."
-                : "";
+        return known(MOST_VOIDED).stream().noneMatch(LogRow::voidable) ? TEXTS.text("selected.notVoidable") : "";
     }
 }

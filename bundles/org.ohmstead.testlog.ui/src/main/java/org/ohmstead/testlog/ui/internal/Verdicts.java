@@ -3,31 +3,28 @@
 
 package org.ohmstead.testlog.ui.internal;
 
-import java.util.Locale;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 
 /** What a check of the log found, in words. */
 final class Verdicts {
+    private static final Messages TEXTS = Messages.of(Verdicts.class);
     private static final int SHOWN_FAULTS = 3;
 
     private Verdicts() {}
 
     static String headline(VerifyReport report) {
         if (report.intact()) {
-            return String.format(
-                    Locale.ROOT,
-                    "Whole: all %d %s checked, each one's content and its place in the chain are as written.",
-                    report.entriesChecked(),
-                    report.entriesChecked() == 1 ? "entry" : "entries");
+            return TEXTS.text(
+                    report.entriesChecked() == 1 ? "verdict.whole.one" : "verdict.whole.many",
+                    String.valueOf(report.entriesChecked()));
         }
         int count = report.faults().size();
-        return String.format(
-                Locale.ROOT,
-                "Not whole: %d %s in %d entries checked.",
-                count,
-                count == 1 ? "fault" : "faults",
-                report.entriesChecked());
+        return TEXTS.text(
+                count == 1 ? "verdict.broken.one" : "verdict.broken.many",
+                Integer.toString(count),
+                String.valueOf(report.entriesChecked()));
     }
 
     /** Returns the first faults, one in a line; empty when there is none. */
@@ -37,7 +34,7 @@ final class Verdicts {
                 .append(line(fault)));
         int more = report.faults().size() - SHOWN_FAULTS;
         if (more > 0) {
-            lines.append("\nand ").append(more).append(" more.");
+            lines.append('\n').append(TEXTS.text("verdict.more", Integer.toString(more)));
         }
         return lines.toString();
     }

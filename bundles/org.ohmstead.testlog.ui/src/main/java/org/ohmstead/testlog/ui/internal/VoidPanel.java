@@ -14,14 +14,17 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** Asks, in its place below the table, why entries are taken back and by whom. */
 final class VoidPanel {
+    private static final Messages TEXTS = Messages.of(VoidPanel.class);
     private static final int SENTENCE_WIDTH = 300;
     private static final int NAME_WIDTH = 130;
+    private static final int MOST_NAMED = 6;
 
     private final Composite panel;
     private final Label question;
@@ -51,13 +54,13 @@ final class VoidPanel {
                 .grab(true, false)
                 .hint(SENTENCE_WIDTH, SWT.DEFAULT)
                 .applyTo(question);
-        reason = field("Reason:", "log.void.reason", "What is wrong with it", true);
-        operator = field("Your name:", "log.void.operator", "Who decides it", false);
+        reason = field(TEXTS.text("void.reason"), "log.void.reason", TEXTS.text("void.reason.empty"), true);
+        operator = field(TEXTS.text("void.operator"), "log.void.operator", TEXTS.text("void.operator.empty"), false);
         Composite buttons = new Composite(panel, SWT.NONE);
         Spacing.tight(2).equalWidth(true).applyTo(buttons);
-        commit = button(buttons, "Void &entry", "log.void.commit");
+        commit = button(buttons, TEXTS.text("void.commit.one"), "log.void.commit");
         commit.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> decide()));
-        Button cancel = button(buttons, "Cancel", "log.void.cancel");
+        Button cancel = button(buttons, TEXTS.text("void.cancel"), "log.void.cancel");
         cancel.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> close()));
         check();
     }
@@ -98,22 +101,23 @@ final class VoidPanel {
     /** Opens the panel for some entries. */
     void ask(List<String> wantedIds) {
         entryIds = List.copyOf(wantedIds);
-        String which = entryIds.size() == 1
-                ? entryIds.get(0)
-                : entryIds.size() + " entries ("
-                        + entryIds.stream().limit(6).collect(Collectors.joining(", "))
-                        + (entryIds.size() > 6 ? ", \u2026" : "") + ")";
-        question.setText("Void " + which + "? Nothing is deleted: "
-                + (entryIds.size() == 1 ? "the entry stays in the log, is" : "the entries stay in the log, are")
-                + " marked with your reason, and no curve or verdict uses "
-                + (entryIds.size() == 1 ? "it" : "them") + " any more. It cannot be taken back.");
+        boolean one = entryIds.size() == 1;
+        question.setText(
+                one
+                        ? TEXTS.text("void.ask.one", entryIds.get(0))
+                        : TEXTS.text("void.ask.many", Integer.toString(entryIds.size()), named()));
         question.setForeground(Tones.of(panel).warning());
-        commit.setText(entryIds.size() == 1 ? "Void &entry" : "Void &entries");
+        commit.setText(TEXTS.text(one ? "void.commit.one" : "void.commit.many"));
         if (operator.getText().isBlank()) {
             operator.setText(memory.name());
         }
         show(true);
         reason.setFocus();
+    }
+
+    private String named() {
+        return entryIds.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+                + (entryIds.size() > MOST_NAMED ? ", \u2026" : "");
     }
 
     boolean isOpen() {
@@ -123,7 +127,7 @@ final class VoidPanel {
     private void check() {
         boolean complete = !reason.getText().isBlank() && !operator.getText().isBlank();
         commit.setEnabled(complete);
-        commit.setToolTipText(complete ? null : "Write a reason and your name first.");
+        commit.setToolTipText(complete ? null : TEXTS.text("void.commit.incomplete"));
     }
 
     private void decide() {

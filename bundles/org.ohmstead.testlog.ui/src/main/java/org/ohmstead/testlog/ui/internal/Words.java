@@ -9,26 +9,21 @@ import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** What the test log calls the cases of the model. */
 final class Words {
+    private static final Messages TEXTS = Messages.of(Words.class);
+
     private Words() {}
 
     static String of(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "stereo";
-            case BRIDGED -> "bridged";
-            case SINGLE -> "single";
-        };
+        return TEXTS.text("mode." + mode.name());
     }
 
     static String of(EndPointOutcome outcome) {
-        return switch (outcome) {
-            case REACHED -> "reached";
-            case NOT_REACHED -> "not reached";
-            case ALREADY_BEYOND -> "already beyond";
-        };
+        return TEXTS.text("outcome." + outcome.name());
     }
 
     /** Returns the sign before a power that is only a bound. */
@@ -41,11 +36,7 @@ final class Words {
     }
 
     static String explain(EndPointOutcome outcome) {
-        return switch (outcome) {
-            case REACHED -> "The end point lies between two of the levels; the power is interpolated there.";
-            case NOT_REACHED -> "Even the highest level stays below the end point; the power is a lower bound.";
-            case ALREADY_BEYOND -> "Already the lowest level is beyond the end point; the power is an upper bound.";
-        };
+        return TEXTS.text("outcome." + outcome.name() + ".why");
     }
 
     static String of(DistortionMeasure measure) {
@@ -61,28 +52,25 @@ final class Words {
             return Numbers.percent(limit.ratio()) + " " + of(limit.measure());
         }
         if (endPoint instanceof EndPoint.FixedLevel level) {
-            return "drive " + Numbers.shown(level.driveDb()) + " dB";
+            return TEXTS.text("endPoint.level", Numbers.shown(level.driveDb()));
         }
-        return "clipping onset";
+        return TEXTS.text("endPoint.clipping");
     }
 
     static String of(Stimulus stimulus) {
-        String tone = Numbers.shown(stimulus.frequencyHz()) + " Hz";
+        String hertz = Numbers.shown(stimulus.frequencyHz());
         if (stimulus instanceof Stimulus.ToneBurst burst) {
-            return tone + " burst, " + Numbers.shown(1000 * burst.onSeconds()) + " ms of "
-                    + Numbers.shown(1000 * burst.periodSeconds()) + " ms, " + Numbers.shown(burst.lowLevelDb())
-                    + " dB between";
+            return TEXTS.text(
+                    "stimulus.burst",
+                    hertz,
+                    Numbers.shown(1000 * burst.onSeconds()),
+                    Numbers.shown(1000 * burst.periodSeconds()),
+                    Numbers.shown(burst.lowLevelDb()));
         }
-        return tone + " steady sine";
+        return TEXTS.text("stimulus.sine", hertz);
     }
 
     static String of(MeterQuantity quantity) {
-        return switch (quantity) {
-            case OUTPUT_VOLTS -> "output volts";
-            case SUPPLY_VOLTS -> "supply volts";
-            case SUPPLY_AMPS -> "supply current";
-            case LOAD_OHMS -> "load resistance";
-            case TEMPERATURE_CELSIUS -> "temperature";
-        };
+        return TEXTS.text("quantity." + quantity.name());
     }
 }

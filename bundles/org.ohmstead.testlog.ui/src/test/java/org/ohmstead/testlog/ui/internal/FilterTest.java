@@ -171,12 +171,12 @@ class FilterTest {
         bench.select(bench.find("log.filters.commit", Button.class));
         assertTrue(filters.all().stream().anyMatch(each -> each.name().equals("Two ohms")));
         choose(menu(), "Delete", "Two ohms");
-        assertEquals(SavedFilters.USUAL, filters.all());
+        assertEquals(SavedFilters.usual(), filters.all());
     }
 
     @Test
     void theUsualFiltersAreUnderstood() {
-        for (Saved saved : SavedFilters.USUAL) {
+        for (Saved saved : SavedFilters.usual()) {
             assertTrue(saved.usable(), saved.name());
         }
         assertFalse(new Saved("old", "colour:green").usable());
