@@ -5,7 +5,6 @@ package org.ohmstead.curves;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.BirgeAdjusted;
 import org.ohmstead.curves.internal.Checks;
@@ -20,6 +19,7 @@ import org.ohmstead.metrology.FitResult;
 import org.ohmstead.metrology.LinearFit;
 import org.ohmstead.metrology.NonlinearFit;
 import org.ohmstead.metrology.Observation;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One output stage seen through readings into several loads: V_peak = (g V_supply - V_s) R/(R + R_s) per channel, P =
@@ -27,6 +27,7 @@ import org.ohmstead.metrology.Observation;
  * P_channel(R/2).
  */
 public sealed interface JointFit {
+    Messages TEXTS = Messages.of(JointFit.class);
 
     /** Loads per channel that differ by less than this ratio count as one load (a choice of this program). */
     double SMALLEST_LOAD_RATIO = 1.05;
@@ -135,28 +136,17 @@ public sealed interface JointFit {
         OptionalDouble highestOhms =
                 points.stream().mapToDouble(LoadedPoint::channelOhms).max();
         if (points.size() < 3) {
-            return new NotSeparable("Gain, saturation voltage and source resistance are three unknowns, but there"
-                    + " are only " + points.size() + " readings. Take at least three, into two loads and at two supply"
-                    + " voltages.");
+            return new NotSeparable(TEXTS.text("joint.tooFew", Integer.toString(points.size())));
         }
         if (highestOhms.orElseThrow() / lowestOhms.orElseThrow() < SMALLEST_LOAD_RATIO) {
-            return new NotSeparable(String.format(
-                    Locale.ROOT,
-                    "Every channel worked into about %.3g ohm, and one load alone cannot separate the source resistance"
-                            + " from gain and saturation voltage. Take readings into a second load per channel (a"
-                            + " bridged load counts as half).",
-                    lowestOhms.orElseThrow()));
+            return new NotSeparable(TEXTS.text("joint.oneLoad", Figures.of("%.3g", lowestOhms.orElseThrow())));
         }
         double lowestVolts =
                 points.stream().mapToDouble(p -> p.point().supplyVolts()).min().orElseThrow();
         double highestVolts =
                 points.stream().mapToDouble(p -> p.point().supplyVolts()).max().orElseThrow();
         if (highestVolts - lowestVolts < PowerCurveFit.SMALLEST_SPAN_VOLTS) {
-            return new NotSeparable(String.format(
-                    Locale.ROOT,
-                    "All readings were taken near %.1f V, and one supply voltage alone cannot separate gain from"
-                            + " saturation voltage. Take readings at a second supply voltage.",
-                    lowestVolts));
+            return new NotSeparable(TEXTS.text("joint.oneVoltage", Figures.of("%.1f", lowestVolts)));
         }
         try {
             return outputStage(points);

@@ -6,7 +6,6 @@ package org.ohmstead.curves;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.metrology.Assessment;
 import org.ohmstead.metrology.Conformity;
@@ -16,12 +15,15 @@ import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.units.Decibels;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Holds ratings against the fitted curves, each at its own supply voltage. The channel with the least power decides,
  * since a rating per channel is a claim about every channel.
  */
 public final class RatingJudge {
+    private static final Messages TEXTS = Messages.of(RatingJudge.class);
+
     /** A load counts as the rated one within this share; the curve's powers are for its nominal value. */
     private static final double SAME_LOAD_RATIO = 0.05;
 
@@ -76,21 +78,13 @@ public final class RatingJudge {
                 .min(Comparator.comparingDouble(
                         curve -> curve.powerAt(rating.supplyVolts()).value()));
         if (weakest.isEmpty()) {
-            return new RatingResult(
-                    rating,
-                    Optional.empty(),
-                    "Not tested: no valid reading has this mode, load, kind of stimulus and distortion limit.");
+            return new RatingResult(rating, Optional.empty(), TEXTS.text("judge.notTested"));
         }
         LoadCurve curve = weakest.get();
         Estimate power = curve.powerAt(rating.supplyVolts());
         if (power.value() <= 0) {
             return new RatingResult(
-                    rating,
-                    Optional.empty(),
-                    String.format(
-                            Locale.ROOT,
-                            "Not judged: the fitted curve gives no power at %.4g V. Take readings nearer to it.",
-                            rating.supplyVolts()));
+                    rating, Optional.empty(), TEXTS.text("judge.noPower", Figures.of("%.4g", rating.supplyVolts())));
         }
         Assessment assessment = Conformity.assessAtLeast(power, rating.powerWatts(), rule);
         Prediction prediction = curve.curve().predict(rating.supplyVolts());
@@ -133,18 +127,19 @@ public final class RatingJudge {
     private static String remark(Rating rating, LoadCurve curve, Prediction prediction) {
         List<String> remarks = new ArrayList<>();
         if (curve.curve() instanceof SquareLawFallback) {
-            remarks.add("One supply voltage only: scaled by the square law.");
+            remarks.add(TEXTS.text("judge.oneVoltage"));
         }
         if (outside(prediction)) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "The rating's %.4g V lies %.2g V outside the measured range.",
-                    rating.supplyVolts(),
-                    Math.abs(prediction.extrapolationVolts())));
+            remarks.add(TEXTS.text(
+                    "judge.outside",
+                    Figures.of("%.4g", rating.supplyVolts()),
+                    Figures.of("%.2g", Math.abs(prediction.extrapolationVolts()))));
         }
         if (Math.abs(curve.frequencyHz() - rating.frequencyHz()) > 1e-3 * rating.frequencyHz()) {
-            remarks.add(String.format(
-                    Locale.ROOT, "Measured at %.4g Hz, rated at %.4g Hz.", curve.frequencyHz(), rating.frequencyHz()));
+            remarks.add(TEXTS.text(
+                    "judge.frequency",
+                    Figures.of("%.4g", curve.frequencyHz()),
+                    Figures.of("%.4g", rating.frequencyHz())));
         }
         return String.join(" ", remarks);
     }

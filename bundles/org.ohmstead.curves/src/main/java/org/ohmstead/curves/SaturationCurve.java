@@ -4,12 +4,12 @@
 package org.ohmstead.curves;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.Checks;
 import org.ohmstead.curves.internal.PeakPower;
 import org.ohmstead.curves.internal.Readings;
 import org.ohmstead.metrology.Covariance;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A curve with the peak output voltage on a straight line: V_peak = slope V_supply - offset, P = V_peak²/(2R), V_peak
@@ -36,6 +36,7 @@ public record SaturationCurve(
         double degreesOfFreedom,
         OptionalDouble birgeRatio)
         implements PowerCurve {
+    private static final Messages TEXTS = Messages.of(SaturationCurve.class);
 
     /** Below this part of the square law's growth the amplifier is called regulated; a choice of this program. */
     private static final double REGULATED_BELOW = 0.2;
@@ -117,30 +118,24 @@ public record SaturationCurve(
     public String describe() {
         double middle = (lowestSupplyVolts() + highestSupplyVolts()) / 2;
         if (peakVolts(middle) <= 0) {
-            return "The curve gives no power in the middle of the readings; check the readings.";
+            return TEXTS.text("saturation.noPower");
         }
         double percent = percentPerVolt(middle);
         double squareLawPercent = 200 / middle;
         if (percentUncertainty(middle) > TOO_UNCERTAIN * squareLawPercent) {
-            return String.format(
-                    Locale.ROOT,
-                    "Near %.1f V each extra volt changes the power by %.0f %%, but with a standard uncertainty of"
-                            + " %.0f %%: too uncertain to say whether the supply is regulated. Take readings at supply"
-                            + " voltages farther apart.",
-                    middle,
-                    percent,
-                    percentUncertainty(middle));
+            return TEXTS.text(
+                    "saturation.uncertain",
+                    Figures.of("%.1f", middle),
+                    Figures.of("%.0f", percent),
+                    Figures.of("%.0f", percentUncertainty(middle)));
         }
         if (percent < REGULATED_BELOW * squareLawPercent) {
-            return String.format(
-                    Locale.ROOT,
-                    "Regulated: near %.1f V power hardly depends on the supply (%+.1f %% per extra volt).",
-                    middle,
-                    percent);
+            return TEXTS.text("saturation.regulated", Figures.of("%.1f", middle), Figures.of("%+.1f", percent));
         }
-        String kind = percent > UNREGULATED_ABOVE * squareLawPercent ? "Unregulated" : "Partly regulated";
-        return String.format(
-                Locale.ROOT, "%s: near %.1f V each extra volt gives about %.0f %% more power.", kind, middle, percent);
+        String key = percent > UNREGULATED_ABOVE * squareLawPercent
+                ? "saturation.unregulated"
+                : "saturation.partlyRegulated";
+        return TEXTS.text(key, Figures.of("%.1f", middle), Figures.of("%.0f", percent));
     }
 
     private double percentUncertainty(double supplyVolts) {

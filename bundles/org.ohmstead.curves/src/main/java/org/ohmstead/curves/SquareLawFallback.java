@@ -4,13 +4,13 @@
 package org.ohmstead.curves;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.Checks;
 import org.ohmstead.curves.internal.Readings;
 import org.ohmstead.metrology.Contribution;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.metrology.UncertaintyBudget;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What is left when all readings were taken at one supply voltage: the mean power there, scaled with the square of the
@@ -32,6 +32,7 @@ public record SquareLawFallback(
         Estimate meanPowerWatts,
         OptionalDouble birgeRatio)
         implements PowerCurve {
+    private static final Messages TEXTS = Messages.of(SquareLawFallback.class);
 
     /**
      * The largest supply voltage below which an output stage plausibly gives nothing, in volts (common practice, no
@@ -39,9 +40,10 @@ public record SquareLawFallback(
      */
     public static final double PLAUSIBLE_OFFSET_VOLTS = 2;
 
-    /** The label that goes with every figure from this curve. */
-    public static final String NOTE =
-            "square-law scaling from one voltage only; it under-predicts upward where the output stage saturates";
+    /** Returns the label that goes with every figure from this curve. */
+    public static String note() {
+        return TEXTS.text("squareLaw.note");
+    }
 
     /** Keeps the plausible offset well below the supply for systems of less than 8 V. */
     private static final double LARGEST_PART_OF_SUPPLY = 0.25;
@@ -99,12 +101,7 @@ public record SquareLawFallback(
 
     @Override
     public String describe() {
-        return String.format(
-                Locale.ROOT,
-                "All readings were taken near %.1f V, so this is %s; if the amplifier's own supply is regulated, power"
-                        + " hardly changes at all. Take readings at a second supply voltage.",
-                meanSupplyVolts,
-                NOTE);
+        return TEXTS.text("squareLaw.describe", Figures.of("%.1f", meanSupplyVolts), note());
     }
 
     private static double ratio(double fromVolts, double toVolts) {

@@ -8,9 +8,12 @@ import org.ohmstead.metrology.DecisionRule;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.VerdictRule;
 import org.ohmstead.units.QuantityFormat;
+import org.ohmstead.units.text.Messages;
 
 /** What is said of the rule that ratings are judged by, and of the risk of a verdict, in the same words everywhere. */
 public final class VerdictWords {
+    private static final Messages TEXTS = Messages.of(VerdictWords.class);
+
     private static final QuantityFormat CHOSEN = QuantityFormat.digits(6);
     private static final double SMALLEST_SHOWN = 0.001;
     private static final double UNIT = 100;
@@ -29,9 +32,9 @@ public final class VerdictWords {
     /** Returns the name of the rule with its risk, such as "guarded acceptance, risk at most 5 %". */
     public static String name(VerdictRule wanted) {
         return switch (wanted.kind()) {
-            case SIMPLE_ACCEPTANCE -> "simple acceptance";
-            case GUARDED_ACCEPTANCE -> "guarded acceptance, risk at most " + chosen(wanted.riskRatio());
-            case GUARDED_REJECTION -> "guarded rejection, risk at most " + chosen(wanted.riskRatio());
+            case SIMPLE_ACCEPTANCE -> TEXTS.text("rule.simple");
+            case GUARDED_ACCEPTANCE -> TEXTS.text("rule.acceptance", chosen(wanted.riskRatio()));
+            case GUARDED_REJECTION -> TEXTS.text("rule.rejection", chosen(wanted.riskRatio()));
         };
     }
 
@@ -40,16 +43,9 @@ public final class VerdictWords {
         String sure = chosen(1 - wanted.riskRatio());
         String risk = chosen(wanted.riskRatio());
         return switch (wanted.kind()) {
-            case SIMPLE_ACCEPTANCE -> "Simple acceptance (JCGM 106): the measured value alone decides, and either verdict may be wrong with a"
-                    + " probability of up to 50 % close to the rating.";
-            case GUARDED_ACCEPTANCE -> "Guarded acceptance (JCGM 106): a rating is met or falls short only when that is at least "
-                    + sure
-                    + " sure, so that either verdict is wrong with a probability of at most " + risk
-                    + "; otherwise it is undecided.";
-            case GUARDED_REJECTION -> "Guarded rejection (JCGM 106): a rating falls short only when that is more than "
-                    + sure
-                    + " sure, so that this verdict is wrong with a probability of at most " + risk
-                    + "; otherwise it counts as met, even where it is likelier missed.";
+            case SIMPLE_ACCEPTANCE -> TEXTS.text("rule.simpleSentence");
+            case GUARDED_ACCEPTANCE -> TEXTS.text("rule.acceptanceSentence", sure, risk);
+            case GUARDED_REJECTION -> TEXTS.text("rule.rejectionSentence", sure, risk);
         };
     }
 
@@ -66,12 +62,9 @@ public final class VerdictWords {
      */
     public static String risk(Verdict verdict, double probabilityMet) {
         return switch (verdict) {
-            case MEETS -> "Consumer's risk " + percent(1 - probabilityMet)
-                    + ": so likely is the rating missed all the same.";
-            case FALLS_SHORT -> "Producer's risk " + percent(probabilityMet)
-                    + ": so likely is the rating met all the same.";
-            case UNDECIDED -> "No verdict, so no risk: the rating is met with a probability of "
-                    + percent(probabilityMet) + ".";
+            case MEETS -> TEXTS.text("risk.consumers", percent(1 - probabilityMet));
+            case FALLS_SHORT -> TEXTS.text("risk.producers", percent(probabilityMet));
+            case UNDECIDED -> TEXTS.text("risk.none", percent(probabilityMet));
         };
     }
 

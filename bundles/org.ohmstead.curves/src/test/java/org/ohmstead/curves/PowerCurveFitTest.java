@@ -264,7 +264,7 @@ class PowerCurveFitTest {
         assertClose(227.5 / 2.25, curve.meanPowerWatts().value(), REL_1PPM);
         assertClose(Math.sqrt(3.611111111 / 2.25), curve.meanPowerWatts().standardUncertainty(), REL_1PPM);
         assertEquals(2, curve.meanPowerWatts().degreesOfFreedom());
-        assertTrue(curve.describe().contains(SquareLawFallback.NOTE));
+        assertTrue(curve.describe().contains(SquareLawFallback.note()));
         assertClose(200 / 13.8, curve.percentPerVolt(13.8), 1e-12);
         assertClose(13.8 * Math.sqrt(2), curve.supplyVoltsFor(2 * 227.5 / 2.25).orElseThrow(), 1e-9);
         Prediction here = curve.predict(13.8);

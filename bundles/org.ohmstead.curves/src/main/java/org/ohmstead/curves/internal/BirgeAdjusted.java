@@ -4,10 +4,12 @@
 package org.ohmstead.curves.internal;
 
 import java.util.OptionalDouble;
+import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.metrology.Covariance;
 import org.ohmstead.metrology.CovarianceBasis;
 import org.ohmstead.metrology.FitException;
 import org.ohmstead.metrology.FitResult;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The uncertainties of a fit after comparing its scatter with the readings' uncertainties.
@@ -17,12 +19,12 @@ import org.ohmstead.metrology.FitResult;
  * @param birgeRatio sqrt(chi²/(n-p)), absent if n = p
  */
 public record BirgeAdjusted(Covariance covariance, double degreesOfFreedom, OptionalDouble birgeRatio) {
+    private static final Messages TEXTS = Messages.of(PowerCurve.class);
 
     /** Returns the adjusted uncertainties of a fit. */
     public static BirgeAdjusted of(FitResult result) throws FitException {
         if (!result.converged()) {
-            throw new FitException("The fit did not settle on a curve. Check the readings for one that does not belong"
-                    + " to this load, mode or end point, and void it.");
+            throw new FitException(TEXTS.text("fit.unsettled"));
         }
         Covariance given = result.covariance(CovarianceBasis.GIVEN_UNCERTAINTIES);
         if (result.degreesOfFreedom() < 1) {

@@ -3,6 +3,8 @@
 
 package org.ohmstead.curves.study;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * Whether a difference of level could be heard when two amplifiers are switched over directly, with nothing else
  * changed. Sources differ: just noticeable differences of 0.3 to 0.5 dB loud and about 1 dB at moderate level are
@@ -11,23 +13,19 @@ package org.ohmstead.curves.study;
  */
 public enum Audibility {
     /** Below 0.3 dB. */
-    NOT_HEARD("not heard even in a direct comparison"),
+    NOT_HEARD,
     /** From 0.3 dB to below 1 dB. */
-    DIRECT_COMPARISON_AT_BEST("heard at best in a direct comparison, and by attentive listeners"),
+    DIRECT_COMPARISON_AT_BEST,
     /** From 1 dB to below 3 dB. */
-    ABOUT_THRESHOLD("at or above the threshold of about 1 dB, so heard in a direct comparison by most"),
+    ABOUT_THRESHOLD,
     /** From 3 dB on. */
-    CLEAR("clearly heard");
+    CLEAR;
+
+    private static final Messages TEXTS = Messages.of(Audibility.class);
 
     private static final double HEARD_FROM_DB = 0.3;
     private static final double THRESHOLD_DB = 1;
     private static final double CLEAR_FROM_DB = 3;
-
-    private final String words;
-
-    Audibility(String words) {
-        this.words = words;
-    }
 
     /** Returns the class of a difference in dB of either sign. */
     public static Audibility of(double differenceDb) {
@@ -43,6 +41,6 @@ public enum Audibility {
 
     /** Returns how it is said in a sentence. */
     public String words() {
-        return words;
+        return TEXTS.text("audibility." + name());
     }
 }

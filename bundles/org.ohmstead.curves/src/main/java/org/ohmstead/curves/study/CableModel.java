@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.curves.internal.Checks;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The cable between the supply, where the voltage was read, and the amplifier's terminals.
@@ -17,6 +18,8 @@ import org.ohmstead.model.Mode;
  *     this says
  */
 public record CableModel(double loopOhms, CurrentDraw draw, int channelsDriven) {
+    private static final Messages TEXTS = Messages.of(CableModel.class);
+
     /**
      * Loss of a current shaped like a rectified sine over that of a steady one of the same mean: pi²/8 (closed form of
      * its RMS value, pi/(2 sqrt 2) times the mean).
@@ -115,11 +118,12 @@ public record CableModel(double loopOhms, CurrentDraw draw, int channelsDriven) 
             double limitWatts = supplyVolts * supplyVolts / (4 * loopOhms);
             return new TerminalVolts.NoSolution(
                     limitWatts,
-                    StudyWords.say(
-                            "A cable of %.3g ohm lets at most %.4g W through from %.4g V, but the amplifier would need"
-                                    + " %.4g W. Check the resistance and the efficiency; the voltage may have been read"
-                                    + " at the terminals already.",
-                            loopOhms, limitWatts, supplyVolts, inputWatts));
+                    TEXTS.text(
+                            "cable.tooMuch",
+                            StudyWords.say("%.3g", loopOhms),
+                            StudyWords.say("%.4g", limitWatts),
+                            StudyWords.say("%.4g", supplyVolts),
+                            StudyWords.say("%.4g", inputWatts)));
         }
         double volts = (supplyVolts + Math.sqrt(discriminant)) / 2;
         double amps = inputWatts / volts;
@@ -143,10 +147,11 @@ public record CableModel(double loopOhms, CurrentDraw draw, int channelsDriven) 
         if (volts <= 0) {
             return new TerminalVolts.NoSolution(
                     point.supplyVolts() * point.supplyVolts() / (4 * loopOhms),
-                    StudyWords.say(
-                            "A cable of %.3g ohm would lose all of the %.4g V at %.4g A. Check its resistance; the"
-                                    + " voltage may have been read at the terminals already.",
-                            loopOhms, point.supplyVolts(), amps));
+                    TEXTS.text(
+                            "cable.losesAll",
+                            StudyWords.say("%.3g", loopOhms),
+                            StudyWords.say("%.4g", point.supplyVolts()),
+                            StudyWords.say("%.4g", amps)));
         }
         double loss = smoothed ? 1 : RECTIFIED_SINE_LOSS_RATIO;
         return new TerminalVolts.Found(volts, amps, loss * amps * amps * loopOhms);
@@ -173,10 +178,7 @@ public record CableModel(double loopOhms, CurrentDraw draw, int channelsDriven) 
         List<RefusedPoint> refused = new ArrayList<>();
         for (StudyPoint point : points) {
             if (point.supplyVolts() <= 0 || point.loadOhms() <= 0 || point.powerWatts() < 0) {
-                refused.add(new RefusedPoint(
-                        point,
-                        "Without a supply voltage, a load and a power above zero the drop in the cable is not known."
-                                + " Correct the reading."));
+                refused.add(new RefusedPoint(point, TEXTS.text("cable.unknown")));
                 continue;
             }
             TerminalVolts volts = terminalVolts(point);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Each reading predicted from the others, by the study's kind of model: whether it lies on the same curve. Where one
@@ -18,6 +19,8 @@ import org.ohmstead.metrology.Estimate;
  * @param checks one for each reading, in the order of the study
  */
 public record CurveMembership(List<Check> checks) {
+    private static final Messages TEXTS = Messages.of(CurveMembership.class);
+
     /** From so many standard deviations on a reading does not lie on the curve of the others (a choice of this program). */
     public static final double OFF_FROM = 3;
 
@@ -90,28 +93,21 @@ public record CurveMembership(List<Check> checks) {
                         found -> at(found.predict(point.supplyVolts(), point.loadOhms(), point.mode())))
                 .filter(estimate -> estimate.value() > 0);
         if (predicted.isEmpty()) {
-            return new Check(
-                    point,
-                    Optional.empty(),
-                    0,
-                    0,
-                    true,
-                    "Without the reading " + point.inWords() + " the others do not determine the curve, so it cannot be"
-                            + " checked against them.");
+            return new Check(point, Optional.empty(), 0, 0, true, TEXTS.text("member.undetermined", point.inWords()));
         }
         Estimate power = predicted.get();
         double ratio = point.powerWatts() / power.value();
         double together = Math.hypot(power.standardUncertainty(), point.standardUncertaintyWatts());
         double deviations = (point.powerWatts() - power.value()) / together;
         boolean onCurve = Math.abs(deviations) <= OFF_FROM;
-        String sentence = StudyWords.say(
-                "The reading %s %s: they give %.4g W there, and it is %.1f %% %s, %.1f standard deviations.",
+        String sentence = TEXTS.text(
+                "member.sentence",
                 point.inWords(),
-                onCurve ? "lies on the same curve as the others" : "does not lie on the same curve as the others",
-                power.value(),
-                100 * Math.abs(ratio - 1),
-                ratio > 1 ? "above" : "below",
-                Math.abs(deviations));
+                TEXTS.text(onCurve ? "member.on" : "member.off"),
+                StudyWords.say("%.4g", power.value()),
+                StudyWords.say("%.1f", 100 * Math.abs(ratio - 1)),
+                TEXTS.text(ratio > 1 ? "member.above" : "member.below"),
+                StudyWords.say("%.1f", Math.abs(deviations)));
         return new Check(point, predicted, ratio - 1, deviations, onCurve, sentence);
     }
 

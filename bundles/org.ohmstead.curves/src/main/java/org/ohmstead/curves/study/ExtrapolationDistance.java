@@ -3,6 +3,8 @@
 
 package org.ohmstead.curves.study;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * How far a question lies from the readings.
  *
@@ -12,6 +14,8 @@ package org.ohmstead.curves.study;
  *     less there than at any reading, though voltage and load each lie inside
  */
 public record ExtrapolationDistance(double voltsOutside, double channelOhmsOutside, double leverageRatio) {
+    private static final Messages TEXTS = Messages.of(ExtrapolationDistance.class);
+
     /** A supply is seldom set closer than this (common practice, no source). */
     public static final double SET_WITHIN_VOLTS = 0.05;
 
@@ -28,15 +32,14 @@ public record ExtrapolationDistance(double voltsOutside, double channelOhmsOutsi
         boolean volts = voltsOutside > SET_WITHIN_VOLTS;
         boolean ohms = channelOhmsOutside > SET_WITHIN_OHMS;
         if (volts && ohms) {
-            return StudyWords.say(
-                    "Extrapolated: %.2g V and %.2g ohm per channel outside the readings.",
-                    voltsOutside, channelOhmsOutside);
+            return TEXTS.text(
+                    "distance.both", StudyWords.say("%.2g", voltsOutside), StudyWords.say("%.2g", channelOhmsOutside));
         }
         if (volts) {
-            return StudyWords.say("Extrapolated: %.2g V outside the readings.", voltsOutside);
+            return TEXTS.text("distance.volts", StudyWords.say("%.2g", voltsOutside));
         }
         if (ohms) {
-            return StudyWords.say("Extrapolated: %.2g ohm per channel outside the readings.", channelOhmsOutside);
+            return TEXTS.text("distance.ohms", StudyWords.say("%.2g", channelOhmsOutside));
         }
         return "";
     }

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.ResidualTests;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How well a curve and its readings go together.
@@ -27,6 +28,8 @@ public record FitDiagnostics(
         int runs,
         OptionalDouble runsDeviation,
         OptionalDouble andersonDarling) {
+    private static final Messages TEXTS = Messages.of(FitDiagnostics.class);
+
     /** Above this the residuals are not normal with 95 % confidence (R. B. D'Agostino, M. A. Stephens, 1986). */
     public static final double NORMAL_UP_TO = 0.752;
 
@@ -65,20 +68,18 @@ public record FitDiagnostics(
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         for (ResidualPoint outlier : outliers()) {
-            sentences.add(StudyWords.say(
-                    "The reading %s lies %.1f %% %s the curve, %.1f standard deviations: check it.",
+            sentences.add(TEXTS.text(
+                    "residual.outlier",
                     outlier.point().inWords(),
-                    100 * Math.abs(outlier.residualWatts()) / outlier.fittedWatts(),
-                    outlier.residualWatts() > 0 ? "above" : "below",
-                    Math.abs(outlier.studentised())));
+                    StudyWords.say("%.1f", 100 * Math.abs(outlier.residualWatts()) / outlier.fittedWatts()),
+                    TEXTS.text(outlier.residualWatts() > 0 ? "words.above" : "words.below"),
+                    StudyWords.say("%.1f", Math.abs(outlier.studentised()))));
         }
         if (runsDeviation.isPresent() && runsDeviation.getAsDouble() < RUNS_FROM) {
-            sentences.add("Readings above the curve and readings below it lie in long stretches over the supply"
-                    + " voltage, as if the true curve were bent otherwise than the model.");
+            sentences.add(TEXTS.text("residual.runs"));
         }
         if (andersonDarling.isPresent() && andersonDarling.getAsDouble() > NORMAL_UP_TO) {
-            sentences.add("The distances from the curve do not look normally distributed, so the intervals are less to"
-                    + " be trusted.");
+            sentences.add(TEXTS.text("residual.normal"));
         }
         return List.copyOf(sentences);
     }

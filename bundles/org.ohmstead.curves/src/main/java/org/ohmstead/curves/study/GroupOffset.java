@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How far the readings of one channel or one mode lie on average from the joint curve. The curve of all is drawn towards
@@ -20,24 +21,25 @@ import org.ohmstead.model.Mode;
  * @param deviations the same in standard deviations of such a mean
  */
 public record GroupOffset(String group, int count, double meanRelative, double deviations) {
+    private static final Messages TEXTS = Messages.of(GroupOffset.class);
+
     /** From so many standard deviations on the group is named (a choice of this program). */
     public static final double CLEAR_FROM = 3;
 
     /** Returns the offsets of all channels and modes of a study; nothing for what all readings have in common. */
     public static List<GroupOffset> of(PowerStudy study) {
         List<GroupOffset> offsets = new ArrayList<>();
-        offsets.addAll(
-                by(study, point -> point.channel().isEmpty() ? "unnamed channels" : "channel " + point.channel()));
+        offsets.addAll(by(
+                study,
+                point -> point.channel().isEmpty()
+                        ? TEXTS.text("group.unnamed")
+                        : TEXTS.text("group.channel", point.channel())));
         offsets.addAll(by(study, point -> words(point.mode())));
         return List.copyOf(offsets);
     }
 
     private static String words(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "all channels driven";
-            case BRIDGED -> "bridged channels";
-            case SINGLE -> "one channel driven alone";
-        };
+        return TEXTS.text("group.mode." + mode.name());
     }
 
     private static List<GroupOffset> by(PowerStudy study, Function<StudyPoint, String> grouping) {
@@ -77,9 +79,12 @@ public record GroupOffset(String group, int count, double meanRelative, double d
 
     /** Returns the offset in words. */
     public String sentence() {
-        return StudyWords.say(
-                "The %d readings with %s lie %.1f %% %s the joint curve on average, %.1f standard deviations: look at"
-                        + " them alone.",
-                count, group, 100 * Math.abs(meanRelative), meanRelative > 0 ? "above" : "below", Math.abs(deviations));
+        return TEXTS.text(
+                "group.offset",
+                Integer.toString(count),
+                group,
+                StudyWords.say("%.1f", 100 * Math.abs(meanRelative)),
+                TEXTS.text(meanRelative > 0 ? "words.above" : "words.below"),
+                StudyWords.say("%.1f", Math.abs(deviations)));
     }
 }

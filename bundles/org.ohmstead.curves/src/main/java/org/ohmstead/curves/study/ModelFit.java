@@ -15,9 +15,12 @@ import org.ohmstead.curves.internal.StageFit;
 import org.ohmstead.metrology.Covariance;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /** A supply model fitted to readings by weighted nonlinear least squares on the power. Immutable. */
 public final class ModelFit {
+    private static final Messages TEXTS = Messages.of(ModelFit.class);
+
     private static final double CHANCE = 0.95;
     private static final double CERTAIN = 1e-6;
 
@@ -256,18 +259,16 @@ public final class ModelFit {
     public PowerPrediction predict(double supplyVolts, double loadOhms, Mode mode) {
         StudyPoint place = StudyPoint.of(mode, loadOhms, supplyVolts, 0, 0);
         if (!(supplyVolts > 0) || !(loadOhms > 0)) {
-            return new PowerPrediction.Unknown("Supply voltage and load must both be above zero.");
+            return new PowerPrediction.Unknown(TEXTS.text("predict.positive"));
         }
         double channelOhms = place.channelOhms();
         if (!terrain.severalLoads() && otherLoad(channelOhms)) {
-            return new PowerPrediction.Unknown("All readings were taken with one load per channel, and one load alone"
-                    + " does not show what another would get. Take readings into a second load.");
+            return new PowerPrediction.Unknown(TEXTS.text("predict.oneLoad"));
         }
         double[] gradient = new double[StageCurve.SLOTS];
         double peakVolts = peak(supplyVolts, channelOhms, 0, gradient);
         if (Double.isNaN(peakVolts)) {
-            return new PowerPrediction.Unknown("The load is so low that the negative source resistance found cancels"
-                    + " it. Take readings into a load nearer to it.");
+            return new PowerPrediction.Unknown(TEXTS.text("predict.cancelled"));
         }
         double unitVariance = unitVariance(gradient);
         int channels = place.channels();

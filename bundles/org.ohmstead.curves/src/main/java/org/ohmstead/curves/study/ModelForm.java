@@ -10,9 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.StageCurve;
 import org.ohmstead.curves.internal.StageStarts;
+import org.ohmstead.units.text.Messages;
 
 /** What a kind of model has to be found for given readings, where the search starts and may go. */
 final class ModelForm {
+    private static final Messages TEXTS = Messages.of(ModelForm.class);
+
     /** A negative source resistance can come from scatter, but not more than this share of the lowest load. */
     private static final double LOWEST_OUTPUT_SHARE = -0.5;
 
@@ -80,21 +83,18 @@ final class ModelForm {
             return Optional.empty();
         }
         if (voltages < 2) {
-            return Optional.of("All readings were taken near one supply voltage, so they do not show what the supply"
-                    + " does to the power. Take readings at a second supply voltage at least 1 V away.");
+            return Optional.of(TEXTS.text("form.oneVoltage"));
         }
         if (kind == ModelKind.REGULATED && voltages < 2 * VOLTAGES_BESIDE_KNEE) {
-            return Optional.of("A knee shows only with readings at four or more supply voltages, two on either side of"
-                    + " it; there are " + voltages + ". Take readings at more voltages.");
+            return Optional.of(TEXTS.text("form.knee", Integer.toString(voltages)));
         }
         if (kind == ModelKind.DROOPING && terrain.warming().isEmpty()) {
-            return Optional.of("A droop with warming shows only when the case temperature (at least 3 K apart) or the"
-                    + " place in a row without a rest is known for every reading.");
+            return Optional.of(TEXTS.text("form.droop"));
         }
         if (terrain.conditions() < parameters.size() && kind != ModelKind.DROOPING
                 || terrain.points().size() < parameters.size()) {
-            return Optional.of("This model has " + parameters.size() + " values to find, but there are only "
-                    + terrain.conditions() + " different pairs of supply voltage and load. Take readings at more.");
+            return Optional.of(TEXTS.text(
+                    "form.tooFew", Integer.toString(parameters.size()), Integer.toString(terrain.conditions())));
         }
         return Optional.empty();
     }
@@ -230,8 +230,6 @@ final class ModelForm {
                     gradient);
             limited += gradient[StageCurve.LIMIT] > 0 ? 1 : 0;
         }
-        return limited >= CONDITIONS_AT_LIMIT
-                ? Optional.empty()
-                : Optional.of("No two readings lie at one peak current, so no current limit shows in them.");
+        return limited >= CONDITIONS_AT_LIMIT ? Optional.empty() : Optional.of(TEXTS.text("form.noLimit"));
     }
 }

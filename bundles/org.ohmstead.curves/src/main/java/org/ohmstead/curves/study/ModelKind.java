@@ -3,33 +3,31 @@
 
 package org.ohmstead.curves.study;
 
+import org.ohmstead.units.text.Messages;
+
 /** What an amplifier can make of its supply voltage. */
 public enum ModelKind {
     /** Peak volts rise in a straight line with the supply. */
-    UNREGULATED("unregulated"),
+    UNREGULATED,
     /** Unregulated up to a knee, steady above it. */
-    REGULATED("regulated with a knee"),
+    REGULATED,
     /** Steady at all supply voltages of the readings. */
-    REGULATED_THROUGHOUT("regulated at all voltages read"),
+    REGULATED_THROUGHOUT,
     /** Unregulated, but never more than a peak current. */
-    CURRENT_LIMITED("limited in current"),
+    CURRENT_LIMITED,
     /** Unregulated, with peak volts that fall as the amplifier warms up. */
-    DROOPING("drooping as it warms up"),
+    DROOPING,
     /**
      * Peak volts in proportion to the supply (square law of power): an assumption for readings at one voltage, never
      * chosen against the others.
      */
-    PROPORTIONAL("square law, assumed");
+    PROPORTIONAL;
 
-    private final String words;
-
-    ModelKind(String words) {
-        this.words = words;
-    }
+    private static final Messages TEXTS = Messages.of(ModelKind.class);
 
     /** Returns what the kind is called in a sentence. */
     public String words() {
-        return words;
+        return TEXTS.text("model." + name());
     }
 
     /** Returns whether this kind is the other one with something set fixed, so that it can never fit better. */

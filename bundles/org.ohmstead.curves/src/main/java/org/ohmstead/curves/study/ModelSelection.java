@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.internal.StageFit;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Fits all allowed models and chooses: the simplest one that no richer one beats by {@link ModelChoice#CLEAR_FROM} in
@@ -18,6 +19,8 @@ import org.ohmstead.curves.internal.StageFit;
  * ever richer models (K. P. Burnham, D. R. Anderson, 2002, 2.5).
  */
 final class ModelSelection {
+    private static final Messages TEXTS = Messages.of(ModelSelection.class);
+
     /** Columns of equal length so nearly dependent that the values mean nothing. */
     private static final double WORST_CONDITION = 2e4;
 
@@ -73,14 +76,13 @@ final class ModelSelection {
         double[] upper = form.upper(request.bounds());
         for (int slot : form.free()) {
             if (!(lower[slot] < upper[slot])) {
-                return new Attempt(
-                        kind, Optional.empty(), "The bounds asked for leave this model no room. Widen them.");
+                return new Attempt(kind, Optional.empty(), TEXTS.text("select.noRoom"));
             }
         }
         List<double[]> starts = new ArrayList<>(form.starts());
         Optional<StageFit> fit = StageFit.best(terrain.data(), form.free(), lower, upper, starts, request.robust());
         if (fit.isEmpty()) {
-            return new Attempt(kind, Optional.empty(), "The readings do not determine all values of this model.");
+            return new Attempt(kind, Optional.empty(), TEXTS.text("select.undetermined"));
         }
         Optional<String> unfit = form.unfit(fit.get().solution().slots());
         if (unfit.isPresent()) {
@@ -89,11 +91,7 @@ final class ModelSelection {
         ModelFit found = new ModelFit(terrain, form, fit.get(), request);
         boolean bounded = found.onBound();
         if (!bounded && !(found.conditionNumber() < WORST_CONDITION)) {
-            return new Attempt(
-                    kind,
-                    Optional.empty(),
-                    "The readings hardly tell the values of this model apart. Take readings at supply voltages and"
-                            + " loads farther apart.");
+            return new Attempt(kind, Optional.empty(), TEXTS.text("select.hardly"));
         }
         return new Attempt(kind, Optional.of(found), "");
     }
@@ -154,9 +152,8 @@ final class ModelSelection {
         if (doubts.isEmpty()) {
             sentences.add(
                     request.allowed().size() == 1
-                            ? "Only one model was allowed: " + chosen.kind().words() + "."
-                            : "The readings speak for one model: "
-                                    + chosen.kind().words() + ".");
+                            ? TEXTS.text("select.onlyAllowed", chosen.kind().words())
+                            : TEXTS.text("select.oneModel", chosen.kind().words()));
         }
         return new ModelChoice(chosen, compared, doubts.isEmpty(), sentences);
     }
@@ -165,8 +162,7 @@ final class ModelSelection {
         List<String> doubts = new ArrayList<>();
         ModelKind kind = draft.chosen().kind();
         if (kind == ModelKind.PROPORTIONAL) {
-            doubts.add("These readings do not show what the supply does to the power: that it goes with the square of"
-                    + " the supply voltage is assumed. Take readings at a second voltage into the same load.");
+            doubts.add(TEXTS.text("select.proportional"));
             return doubts;
         }
         if (request.allowed().size() == 1) {
@@ -177,24 +173,21 @@ final class ModelSelection {
             List<String> words = new ArrayList<>();
             words.add(kind.words());
             rivals.forEach(rival -> words.add(rival.kind().words()));
-            doubts.add("The readings can't tell these apart: " + StudyWords.list(words) + ". "
-                    + StudyAdvice.between(kind, rivals, terrain));
+            doubts.add(TEXTS.text("select.apart", StudyWords.list(words), StudyAdvice.between(kind, rivals, terrain)));
         }
         if (!comparable) {
-            doubts.add("There are so few readings for the values to find that the models can't be compared; "
-                    + kind.words() + " is assumed. Take more readings.");
+            doubts.add(TEXTS.text("select.tooFew", kind.words()));
         }
         if (kind == ModelKind.UNREGULATED) {
             for (ModelChoice.Compared other : draft.compared()) {
                 boolean hidden = other.fit().isEmpty() && other.kind() == ModelKind.REGULATED;
                 if (hidden) {
-                    doubts.add("Whether the supply is " + other.kind().words() + " can't be told. " + other.remark());
+                    doubts.add(TEXTS.text("select.hidden", other.kind().words(), other.remark()));
                 }
             }
         }
         if (kind == ModelKind.REGULATED_THROUGHOUT && !terrain.severalLoads()) {
-            doubts.add("With one load, steady power can come from a regulated supply as well as from a limit of"
-                    + " current; the readings can't tell. Take readings into a second load.");
+            doubts.add(TEXTS.text("select.steady"));
         }
         return doubts;
     }

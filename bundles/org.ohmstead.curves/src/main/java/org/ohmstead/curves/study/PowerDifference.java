@@ -3,10 +3,13 @@
 
 package org.ohmstead.curves.study;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.ohmstead.metrology.CoverageInterval;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.units.Decibels;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How much more power one group gives than another: channels, loads, end points or amplifiers.
@@ -27,6 +30,7 @@ public record PowerDifference(
         Audibility nearest,
         Audibility most,
         String sentence) {
+    private static final Messages TEXTS = Messages.of(PowerDifference.class);
 
     /**
      * Returns the difference of two powers that were found independently.
@@ -96,22 +100,27 @@ public record PowerDifference(
             double ratio,
             CoverageInterval interval,
             double differenceDb) {
-        String figures = StudyWords.say(
-                "%s gives %.3g W %s than %s (%+.1f %%, %+.2f dB; %.0f %% interval %+.2f dB to %+.2f dB).",
+        String figures = TEXTS.text(
+                "difference.figures",
                 firstName,
-                Math.abs(watts),
-                watts < 0 ? "less" : "more",
+                StudyWords.say("%.3g", Math.abs(watts)),
+                TEXTS.text(watts < 0 ? "difference.less" : "difference.more"),
                 secondName,
-                100 * (ratio - 1),
-                differenceDb,
-                100 * interval.probability(),
-                interval.lower(),
-                interval.upper());
+                StudyWords.say("%+.1f", 100 * (ratio - 1)),
+                StudyWords.say("%+.2f", differenceDb),
+                StudyWords.say("%.0f", 100 * interval.probability()),
+                StudyWords.say("%+.2f", interval.lower()),
+                StudyWords.say("%+.2f", interval.upper()));
         Audibility nearest = Audibility.of(differenceDb);
         Audibility most = Audibility.of(Math.max(Math.abs(interval.lower()), Math.abs(interval.upper())));
-        String real = interval.contains(0) ? " The readings do not show that there is a difference at all." : "";
-        String heard = " If all else is equal, such a difference is " + nearest.words() + ".";
-        String far = most == nearest ? "" : " The far end of the interval would be " + most.words() + ".";
-        return figures + real + heard + far;
+        List<String> sentences = new ArrayList<>(List.of(figures));
+        if (interval.contains(0)) {
+            sentences.add(TEXTS.text("difference.none"));
+        }
+        sentences.add(TEXTS.text("difference.heard", nearest.words()));
+        if (most != nearest) {
+            sentences.add(TEXTS.text("difference.farEnd", most.words()));
+        }
+        return String.join(" ", sentences);
     }
 }

@@ -13,9 +13,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /** Power against supply voltage of one amplifier and one end point, with the model that its readings speak for. Immutable. */
 public final class PowerStudy implements StudyOutcome {
+    private static final Messages TEXTS = Messages.of(PowerStudy.class);
+
     private final StudyRequest request;
     private final Terrain terrain;
     private final List<RefusedPoint> refused;
@@ -36,19 +39,13 @@ public final class PowerStudy implements StudyOutcome {
     public static StudyOutcome of(StudyRequest request) {
         StudyInput input = StudyInput.of(request);
         if (input.accepted().isEmpty()) {
-            String reason = request.points().isEmpty()
-                    ? "There are no readings. Take at least one; three into two loads and at two supply voltages are"
-                            + " needed to tell gain, saturation voltage and source resistance."
-                    : "None of the readings can be used; each says why. Correct them or take them again.";
+            String reason = request.points().isEmpty() ? TEXTS.text("study.none") : TEXTS.text("study.allRefused");
             return new Refused(reason, input.refused());
         }
         Terrain terrain = Terrain.of(input.accepted());
         Optional<ModelChoice> choice = new ModelSelection(terrain, request).choose();
         if (choice.isEmpty()) {
-            return new Refused(
-                    "The readings determine none of the models allowed. Allow more models, or take readings at more"
-                            + " supply voltages and loads.",
-                    input.refused());
+            return new Refused(TEXTS.text("study.undetermined"), input.refused());
         }
         return new PowerStudy(request, terrain, input.refused(), choice.get());
     }

@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /** Sorts out points that cannot be, before anything is fitted. */
 final class StudyInput {
+    private static final Messages TEXTS = Messages.of(StudyInput.class);
+
     /** Highest supply that a vehicle's amplifier can meet, with room (two batteries and a load dump). */
     private static final double HIGHEST_VOLTS = 100;
 
@@ -29,8 +32,7 @@ final class StudyInput {
             if (reason.isPresent()) {
                 input.refused.add(new RefusedPoint(point, reason.get()));
             } else if (!request.channels().includes(point)) {
-                input.refused.add(new RefusedPoint(
-                        point, "This reading is not of the channel that was chosen. Choose all channels to use it."));
+                input.refused.add(new RefusedPoint(point, TEXTS.text("input.otherChannel")));
             } else {
                 possible.add(point);
             }
@@ -62,33 +64,25 @@ final class StudyInput {
 
     private static Optional<String> impossible(StudyPoint point) {
         if (point.supplyVolts() <= 0) {
-            return Optional.of(StudyWords.say(
-                    "The supply voltage is %.4g V. Enter the voltage at the amplifier's terminals during the reading.",
-                    point.supplyVolts()));
+            return Optional.of(TEXTS.text("input.noVolts", StudyWords.say("%.4g", point.supplyVolts())));
         }
         if (point.supplyVolts() > HIGHEST_VOLTS) {
-            return Optional.of(StudyWords.say(
-                    "A supply of %.6g V is no vehicle's: if it is in millivolts, enter it in volts.",
-                    point.supplyVolts()));
+            return Optional.of(TEXTS.text("input.highVolts", StudyWords.say("%.6g", point.supplyVolts())));
         }
         if (point.loadOhms() <= 0) {
-            return Optional.of(
-                    StudyWords.say("The load is %.4g ohm. Enter the resistance of the load.", point.loadOhms()));
+            return Optional.of(TEXTS.text("input.noLoad", StudyWords.say("%.4g", point.loadOhms())));
         }
         if (point.powerWatts() <= 0) {
-            return Optional.of(StudyWords.say(
-                    "The power is %.4g W, which no curve of power passes through. Void the reading or take it again.",
-                    point.powerWatts()));
+            return Optional.of(TEXTS.text("input.noPower", StudyWords.say("%.4g", point.powerWatts())));
         }
         if (point.standardUncertaintyWatts() <= 0) {
-            return Optional.of("The power has no uncertainty, so the reading cannot be weighed against the others."
-                    + " Enter one, e.g. from the meter's accuracy.");
+            return Optional.of(TEXTS.text("input.noUncertainty"));
         }
         if (point.standardUncertaintyWatts() >= point.powerWatts()) {
-            return Optional.of(StudyWords.say(
-                    "The uncertainty of %.4g W is as large as the power of %.4g W: one of them is perhaps in another"
-                            + " unit. Enter both in watts.",
-                    point.standardUncertaintyWatts(), point.powerWatts()));
+            return Optional.of(TEXTS.text(
+                    "input.largeUncertainty",
+                    StudyWords.say("%.4g", point.standardUncertaintyWatts()),
+                    StudyWords.say("%.4g", point.powerWatts())));
         }
         return Optional.empty();
     }
@@ -100,9 +94,9 @@ final class StudyInput {
     }
 
     private static String otherUnit(double ratio) {
-        return StudyWords.say(
-                "For its supply voltage and load this power is about %.0f times %s the others, as if power, load or"
-                        + " supply were in another unit. Enter watts, ohms and volts.",
-                ratio > 1 ? ratio : 1 / ratio, ratio > 1 ? "above" : "below");
+        return TEXTS.text(
+                "input.otherUnit",
+                StudyWords.say("%.0f", ratio > 1 ? ratio : 1 / ratio),
+                TEXTS.text(ratio > 1 ? "words.above" : "words.below"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.ohmstead.curves.internal.Checks;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One reading of output power with all that a study of the supply needs. Figures that cannot be (a power of zero, a
@@ -36,6 +37,7 @@ public record StudyPoint(
         String readingId,
         OptionalDouble caseCelsius,
         OptionalInt runIndex) {
+    private static final Messages TEXTS = Messages.of(StudyPoint.class);
 
     /** Checks that nothing is missing and that the figures are numbers. */
     public StudyPoint {
@@ -143,8 +145,11 @@ public record StudyPoint(
 
     /** Returns a few words that tell the point from others: its label, or else load, mode, volts and watts. */
     public String inWords() {
-        String figures =
-                StudyWords.say("%.4g W into %s at %.4g V", powerWatts, StudyWords.load(loadOhms, mode), supplyVolts);
+        String figures = TEXTS.text(
+                "point.figures",
+                StudyWords.say("%.4g", powerWatts),
+                StudyWords.load(loadOhms, mode),
+                StudyWords.say("%.4g", supplyVolts));
         return label.isEmpty() ? figures : label + " (" + figures + ")";
     }
 }

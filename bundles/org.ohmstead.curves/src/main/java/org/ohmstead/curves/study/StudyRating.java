@@ -15,6 +15,7 @@ import org.ohmstead.metrology.Estimate;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Rating;
 import org.ohmstead.units.Decibels;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A rating held against a study, at the rating's own supply voltage. Whether the study's end point is the rating's is
@@ -25,6 +26,7 @@ import org.ohmstead.units.Decibels;
  * @param sentence the result in words, or why there is none
  */
 public record StudyRating(Rating rating, Optional<Finding> finding, String sentence) {
+    private static final Messages TEXTS = Messages.of(StudyRating.class);
 
     /**
      * What was found.
@@ -58,16 +60,14 @@ public record StudyRating(Rating rating, Optional<Finding> finding, String sente
     private static StudyRating of(PowerStudy study, Rating rating, DecisionRule rule) {
         PowerPrediction prediction = study.predict(rating.supplyVolts(), rating.loadOhms(), rating.mode());
         if (prediction instanceof PowerPrediction.Unknown unknown) {
-            return new StudyRating(rating, Optional.empty(), "Not judged. " + unknown.reason());
+            return new StudyRating(rating, Optional.empty(), TEXTS.text("rating.notJudged", unknown.reason()));
         }
         PowerPrediction.Predicted predicted = (PowerPrediction.Predicted) prediction;
         if (predicted.powerWatts() <= 0) {
             return new StudyRating(
                     rating,
                     Optional.empty(),
-                    StudyWords.say(
-                            "Not judged: the curve gives no power at %.4g V. Take readings nearer to it.",
-                            rating.supplyVolts()));
+                    TEXTS.text("rating.noPower", StudyWords.say("%.4g", rating.supplyVolts())));
         }
         Estimate power = predicted.wholeEstimate();
         double ratio = power.value() / rating.powerWatts();
@@ -83,31 +83,27 @@ public record StudyRating(Rating rating, Optional<Finding> finding, String sente
 
     private static String sentence(Rating rating, Finding finding) {
         List<String> sentences = new ArrayList<>();
-        String verdict =
-                switch (finding.assessment().verdict()) {
-                    case MEETS -> "Meets its rating";
-                    case FALLS_SHORT -> "Falls short of its rating";
-                    case UNDECIDED -> "Too close to its rating to decide";
-                };
-        sentences.add(StudyWords.say(
-                "%s of %.4g W at %.4g V: %.4g W, %+.3g W (%+.1f %%, %+.2f dB), met with a probability of %.0f %%.",
+        String verdict = TEXTS.text("rating." + finding.assessment().verdict().name());
+        sentences.add(TEXTS.text(
+                "rating.sentence",
                 verdict,
-                rating.powerWatts(),
-                rating.supplyVolts(),
-                finding.prediction().powerWatts(),
-                finding.excessWatts(),
-                100 * (finding.powerRatio() - 1),
-                finding.differenceDb(),
-                100 * finding.assessment().probabilityMet()));
+                StudyWords.say("%.4g", rating.powerWatts()),
+                StudyWords.say("%.4g", rating.supplyVolts()),
+                StudyWords.say("%.4g", finding.prediction().powerWatts()),
+                StudyWords.say("%+.3g", finding.excessWatts()),
+                StudyWords.say("%+.1f", 100 * (finding.powerRatio() - 1)),
+                StudyWords.say("%+.2f", finding.differenceDb()),
+                StudyWords.say("%.0f", 100 * finding.assessment().probabilityMet())));
         if (finding.assessment().verdict() != Verdict.UNDECIDED) {
             sentences.add(VerdictWords.risk(
                     finding.assessment().verdict(), finding.assessment().probabilityMet()));
         }
         if (finding.justMetSupplyVolts().isPresent()) {
-            sentences.add(StudyWords.say(
-                    "It is just met at %.2f V.", finding.justMetSupplyVolts().getAsDouble()));
+            sentences.add(TEXTS.text(
+                    "rating.justMet",
+                    StudyWords.say("%.2f", finding.justMetSupplyVolts().getAsDouble())));
         } else {
-            sentences.add("There is no one supply voltage at which it is just met.");
+            sentences.add(TEXTS.text("rating.notJust"));
         }
         String distance = finding.prediction().distance().sentence();
         if (!distance.isEmpty()) {

@@ -10,9 +10,12 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /** Words that several sentences share. */
 final class StudyWords {
+    private static final Messages TEXTS = Messages.of(StudyWords.class);
+
     private static final Pattern PLACE = Pattern.compile("%(\\+?)(?:\\.(\\d))?([a-z%])");
 
     private StudyWords() {}
@@ -52,19 +55,14 @@ final class StudyWords {
     }
 
     static String load(double loadOhms, Mode mode) {
-        String how =
-                switch (mode) {
-                    case STEREO -> "";
-                    case BRIDGED -> " bridged";
-                    case SINGLE -> " (one channel driven)";
-                };
-        return say("%.3g ohm%s", loadOhms, how);
+        return TEXTS.text("words.load." + mode.name(), say("%.3g", loadOhms));
     }
 
     static String list(List<String> words) {
         if (words.size() < 2) {
             return String.join("", words);
         }
-        return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+        return TEXTS.text(
+                "words.and", String.join(", ", words.subList(0, words.size() - 1)), words.get(words.size() - 1));
     }
 }

@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.curves.LoadCurve;
+import org.ohmstead.units.text.Messages;
 
 /** Which channels' curves are shown. */
 sealed interface ChannelChoice {
+    Messages TEXTS = Messages.of(ChannelChoice.class);
+
     /** Returns the curves of a group that are shown. */
     List<LoadCurve> of(CurveGroup group);
 
@@ -26,7 +29,7 @@ sealed interface ChannelChoice {
 
         @Override
         public String text() {
-            return "Lowest channel";
+            return TEXTS.text("channel.lowest");
         }
     }
 
@@ -39,7 +42,7 @@ sealed interface ChannelChoice {
 
         @Override
         public String text() {
-            return "Every channel";
+            return TEXTS.text("channel.every");
         }
     }
 
@@ -54,7 +57,7 @@ sealed interface ChannelChoice {
 
         @Override
         public String text() {
-            return "Channel " + channel;
+            return TEXTS.text("channel.single", channel);
         }
     }
 

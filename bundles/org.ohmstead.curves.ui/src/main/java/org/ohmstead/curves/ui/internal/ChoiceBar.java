@@ -15,11 +15,14 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.curves.CurveGroup;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** Chooses which curves are in sight: kind of power, mode, channel. */
 final class ChoiceBar {
+    private static final Messages TEXTS = Messages.of(ChoiceBar.class);
+
     private static final int SENTENCE_WIDTH = 120;
 
     private final Composite bar;
@@ -74,16 +77,14 @@ final class ChoiceBar {
         bar = new Composite(parent, SWT.NONE);
         Spacing.group(6).applyTo(bar);
         sort = new Choice<>(
-                combo("power.kind", "Kind of power: stimulus and end point.", this::sortChosen),
-                PowerCurves.Sort::text);
+                combo("power.kind", TEXTS.text("choice.kindHint"), this::sortChosen), PowerCurves.Sort::text);
         group = new Choice<>(
-                combo("power.mode", "How the channels met the load, and the tone.", this::groupChosen),
+                combo("power.mode", TEXTS.text("choice.modeHint"), this::groupChosen),
                 each -> Words.of(each.mode()) + ", " + Words.hertz(each.frequencyHz()));
-        channels =
-                new Choice<>(combo("power.channel", "Which channels' curves are shown.", changed), ChannelChoice::text);
+        channels = new Choice<>(combo("power.channel", TEXTS.text("choice.channelHint"), changed), ChannelChoice::text);
         joint = Ids.name(new Button(bar, SWT.CHECK), "power.joint");
-        joint.setText("&Joint curve");
-        joint.setToolTipText("Draws, dashed, the one curve of all loads, modes and channels together.");
+        joint.setText(TEXTS.text("choice.joint"));
+        joint.setToolTipText(TEXTS.text("choice.jointHint"));
         joint.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(joint);
         sentence = Ids.name(new Label(bar, SWT.WRAP), "power.sentence");
@@ -93,8 +94,8 @@ final class ChoiceBar {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(sentence);
         Button button = Ids.name(new Button(bar, SWT.PUSH), "power.copy");
-        button.setText("Copy po&wers");
-        button.setToolTipText("Copies the powers at the customary supply volts as a table for a spreadsheet.");
+        button.setText(TEXTS.text("choice.copy"));
+        button.setToolTipText(TEXTS.text("choice.copyHint"));
         button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy.run()));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(button);
     }

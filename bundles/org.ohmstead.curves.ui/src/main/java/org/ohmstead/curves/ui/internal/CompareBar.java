@@ -26,6 +26,7 @@ import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.curves.ui.internal.PowerCurves.Sort;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
@@ -34,10 +35,11 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** Chooses what is laid over the chart; remembered as long as the view is open. */
 final class CompareBar {
+    private static final Messages TEXTS = Messages.of(CompareBar.class);
+
     /** How many data sets may be laid over. */
     static final int MOST = 9;
 
-    private static final String PROMPT = "Kind of power\u2026";
     private static final int SENTENCE_WIDTH = 120;
 
     private final ProjectDesk desk;
@@ -65,15 +67,15 @@ final class CompareBar {
         bar = new Composite(parent, SWT.NONE);
         Spacing.group(4).applyTo(bar);
         Label label = new Label(bar, SWT.NONE);
-        label.setText("Compare with");
+        label.setText(TEXTS.text("compare.with"));
         centred(label);
         add = Ids.name(new Button(bar, SWT.PUSH), "power.compare.add");
-        add.setText("Add &project\u2026");
-        add.setToolTipText("Lays the curves of another project's test log over these. Nothing is written to it.");
+        add.setText(TEXTS.text("compare.add"));
+        add.setToolTipText(TEXTS.text("compare.addHint"));
         add.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> addProject()));
         centred(add);
         kinds = Ids.name(new Combo(bar, SWT.READ_ONLY), "power.compare.kind");
-        kinds.setToolTipText("Lays another kind of power of this project over the one in the chart.");
+        kinds.setToolTipText(TEXTS.text("compare.kindHint"));
         kinds.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> addKind()));
         centred(kinds);
         chips = Ids.name(new Composite(bar, SWT.NONE), "power.compare.list");
@@ -97,8 +99,8 @@ final class CompareBar {
     /** Asks for a folder in a dialog. */
     static Optional<Path> ask(Shell shell, Optional<Path> start) {
         DirectoryDialog dialog = new DirectoryDialog(shell, SWT.OPEN);
-        dialog.setText("Compare with another project");
-        dialog.setMessage("Choose the folder of a project; it holds log.db.");
+        dialog.setText(TEXTS.text("compare.dialog"));
+        dialog.setMessage(TEXTS.text("compare.dialogHint"));
         start.ifPresent(folder -> dialog.setFilterPath(folder.toString()));
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }
@@ -114,7 +116,9 @@ final class CompareBar {
     /** Offers the kinds of power that the open project has. */
     void offer(PowerCurves open) {
         offered = open.sorts();
-        List<String> texts = Stream.concat(Stream.of(PROMPT), offered.stream().map(Sort::text))
+        List<String> texts = Stream.concat(
+                        Stream.of(TEXTS.text("compare.prompt")),
+                        offered.stream().map(Sort::text))
                 .toList();
         if (!texts.equals(List.of(kinds.getItems()))) {
             kinds.setItems(texts.toArray(String[]::new));
@@ -162,7 +166,7 @@ final class CompareBar {
         }
         Path folder = chosen.get();
         if (folder.equals(session.get().folder().toAbsolutePath().normalize())) {
-            refuse(OtherLog.name(folder) + " is the project that is open; its other kinds of power are in the list.");
+            refuse(TEXTS.text("compare.isOpen", OtherLog.name(folder)));
             return;
         }
         if (!lay(new LaidOver.Awaited(folder))) {
@@ -173,7 +177,7 @@ final class CompareBar {
         double confidence = project.sheet().confidence();
         desk.work()
                 .start(
-                        "Reading the test log of " + OtherLog.name(folder),
+                        TEXTS.text("compare.reading", OtherLog.name(folder)),
                         progress -> OtherLog.read(folder, amplifier, confidence, progress),
                         this::arrived,
                         failure -> failed(folder, failure));
@@ -189,7 +193,7 @@ final class CompareBar {
 
     private boolean lay(LaidOver wanted) {
         if (all.stream().anyMatch(wanted::same)) {
-            refuse("That is laid over already.");
+            refuse(TEXTS.text("compare.already"));
             return false;
         }
         all.add(wanted);
@@ -268,7 +272,7 @@ final class CompareBar {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(label);
         Button remove = Ids.name(new Button(chip, SWT.PUSH), "power.compare.remove." + number);
         remove.setText("\u00d7");
-        remove.setToolTipText("Takes " + laid.label() + " away from the chart.");
+        remove.setToolTipText(TEXTS.text("compare.away", laid.label()));
         remove.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> remove(laid)));
     }
 

@@ -5,7 +5,6 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.curves.CurveGroup;
 import org.ohmstead.curves.study.PowerDifference;
@@ -13,6 +12,7 @@ import org.ohmstead.curves.study.PowerPrediction;
 import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.curves.study.PowerStudy.PlacedLoad;
 import org.ohmstead.curves.ui.internal.PowerCurves.Sort;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What is laid over one chart.
@@ -21,6 +21,8 @@ import org.ohmstead.curves.ui.internal.PowerCurves.Sort;
  * @param sentences why others have none
  */
 record Comparison(List<Overlay> overlays, List<String> sentences) {
+    private static final Messages TEXTS = Messages.of(Comparison.class);
+
     static final Comparison NONE = new Comparison(List.of(), List.of());
 
     Comparison {
@@ -45,7 +47,7 @@ record Comparison(List<Overlay> overlays, List<String> sentences) {
         for (int index = 0; index < all.size(); index++) {
             LaidOver each = all.get(index);
             if (each instanceof LaidOver.OwnKind own && own.sort().equals(Sort.of(inView))) {
-                sentences.add(own.label() + " is what the chart shows already.");
+                sentences.add(TEXTS.text("compare.shown", own.label()));
             } else if (each instanceof LaidOver.OwnKind own) {
                 add(index + 1, own, open, own.sort(), inView, overlays, sentences);
             } else if (each instanceof LaidOver.Known known) {
@@ -67,18 +69,20 @@ record Comparison(List<Overlay> overlays, List<String> sentences) {
                 .filter(each -> each.mode() == inView.mode() && each.frequencyHz() == inView.frequencyHz())
                 .findFirst();
         if (group.isEmpty()) {
-            String kind = source instanceof LaidOver.OwnKind ? "" : ", " + sort.text();
-            sentences.add(source.label() + " has no curve of this kind ("
-                    + Words.of(inView.mode()).toLowerCase(Locale.ROOT) + ", " + Words.hertz(inView.frequencyHz()) + kind
-                    + ").");
+            String mode = Words.lower(inView.mode());
+            String tone = Words.hertz(inView.frequencyHz());
+            sentences.add(
+                    source instanceof LaidOver.OwnKind
+                            ? TEXTS.text("compare.noCurve", source.label(), mode, tone)
+                            : TEXTS.text("compare.noCurveOfKind", source.label(), mode, tone, sort.text()));
             return;
         }
         Optional<JointStudy> joint = curves.studyOf(group.get());
         Optional<PowerStudy> study = joint.flatMap(JointStudy::study);
         overlays.add(new Overlay(number, source, group.get(), study));
         if (study.isEmpty()) {
-            joint.ifPresent(each -> sentences.add(source.label() + " is left out of the differences: "
-                    + each.findings().get(0)));
+            joint.ifPresent(each -> sentences.add(TEXTS.text(
+                    "compare.leftOut", source.label(), each.findings().get(0))));
         }
     }
 
@@ -88,7 +92,7 @@ record Comparison(List<Overlay> overlays, List<String> sentences) {
         for (Overlay overlay : overlays) {
             String name = overlay.source() instanceof LaidOver.OwnKind
                     ? Sort.of(inView).text()
-                    : "This project";
+                    : TEXTS.text("compare.thisProject");
             if (overlay.study().isPresent()) {
                 PowerStudy other = overlay.study().get();
                 for (PlacedLoad load :

@@ -5,17 +5,19 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.PowerCurve;
 import org.ohmstead.curves.SquareLawFallback;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
 /** What the curves say: power at the customary supply volts, and at the cursor. */
 final class CurveSheet {
+    private static final Messages TEXTS = Messages.of(CurveSheet.class);
+
     /** Customary voltages of 12 V systems: a battery at rest, the same fully charged, and two with the engine running. */
     static final List<Double> CUSTOMARY_VOLTS = List.of(12.0, 12.6, 13.8, 14.4);
 
@@ -35,18 +37,17 @@ final class CurveSheet {
      */
     static Sheet of(List<LoadCurve> curves, OptionalDouble cursorVolts) {
         List<Sheet.Header> headers = new ArrayList<>();
-        headers.add(new Sheet.Header("Load (\u03a9)", true, "The value that the load stands for."));
-        headers.add(new Sheet.Header("Ch.", false, "Which channel's curve."));
-        String hint = "Power in watts with its " + Coverage.adjective().toLowerCase(Locale.ROOT) + " uncertainty ("
-                + Coverage.words() + "); in parentheses where no reading reaches.";
+        headers.add(new Sheet.Header(TEXTS.text("curves.load"), true, TEXTS.text("curves.loadHint")));
+        headers.add(new Sheet.Header(TEXTS.text("curves.channel"), false, TEXTS.text("curves.channelHint")));
+        String hint = TEXTS.text("curves.powerHint", Words.uncertainty());
         for (double supplyVolts : CUSTOMARY_VOLTS) {
-            headers.add(new Sheet.Header("W at " + Figures.fixed(supplyVolts, 1) + " V", true, hint));
+            headers.add(new Sheet.Header(TEXTS.text("curves.wattsAt", Figures.fixed(supplyVolts, 1)), true, hint));
         }
         String cursor = cursorVolts.isPresent()
-                ? "W at " + Figures.fixed(cursorVolts.getAsDouble(), 2) + " V"
-                : "W at the cursor";
-        headers.add(new Sheet.Header(cursor, true, "The same at the supply volts under the chart's cursor."));
-        headers.add(new Sheet.Header("What it says", false, "How the power depends on the supply."));
+                ? TEXTS.text("curves.wattsAt", Figures.fixed(cursorVolts.getAsDouble(), 2))
+                : TEXTS.text("curves.wattsAtCursor");
+        headers.add(new Sheet.Header(cursor, true, TEXTS.text("curves.cursorHint")));
+        headers.add(new Sheet.Header(TEXTS.text("curves.says"), false, TEXTS.text("curves.saysHint")));
         return new Sheet(
                 headers, curves.stream().map(curve -> row(curve, cursorVolts)).toList());
     }
@@ -70,17 +71,17 @@ final class CurveSheet {
         Estimate power = curve.powerAt(supplyVolts);
         double half = Coverage.expanded(power.standardUncertainty());
         String text = Figures.stated(power.value(), half).text();
-        String hover = text + " W (" + Coverage.words() + ")";
+        String coverage = Coverage.words();
         PowerCurve fitted = curve.curve();
         if (fitted instanceof SquareLawFallback) {
-            return new Sheet.Cell("\u2248\u00a0" + text, hover + "; " + SquareLawFallback.NOTE + ".");
+            return new Sheet.Cell(
+                    "\u2248\u00a0" + text, TEXTS.text("curves.fallback", text, coverage, SquareLawFallback.note()));
         }
         double outside = fitted.predict(supplyVolts).extrapolationVolts();
         if (outside > NEGLIGIBLE_VOLTS) {
             return new Sheet.Cell(
-                    "(" + text + ")",
-                    hover + "; " + Figures.fixed(outside, 2) + " V outside the readings, so less sure than it looks.");
+                    "(" + text + ")", TEXTS.text("curves.outside", text, coverage, Figures.fixed(outside, 2)));
         }
-        return new Sheet.Cell(text, hover);
+        return new Sheet.Cell(text, TEXTS.text("curves.power", text, coverage));
     }
 }

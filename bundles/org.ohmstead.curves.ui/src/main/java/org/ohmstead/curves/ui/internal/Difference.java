@@ -18,6 +18,7 @@ import org.ohmstead.curves.study.StudyOutcome;
 import org.ohmstead.curves.study.StudyPoint;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How much more power one part of the readings shows than another, or than the curve of all.
@@ -29,8 +30,10 @@ import org.ohmstead.model.Mode;
  * @param power the difference
  */
 record Difference(String what, String against, PlacedLoad load, double supplyVolts, PowerDifference power) {
+    private static final Messages TEXTS = Messages.of(Difference.class);
+
     private static final double USUAL_VOLTS = 13.8;
-    private static final String JOINT = "the joint curve";
+
     /** Of points that a grouping leaves out: bridged ones belong to no one channel. */
     private static final String NO_GROUP = "";
 
@@ -38,7 +41,9 @@ record Difference(String what, String against, PlacedLoad load, double supplyVol
     static List<Difference> of(PowerStudy study, double confidence) {
         List<Difference> found = new ArrayList<>(betweenChannels(study, confidence));
         found.addAll(fromCurve(
-                study, confidence, point -> point.mode() == Mode.BRIDGED ? NO_GROUP : "Channel " + point.channel()));
+                study,
+                confidence,
+                point -> point.mode() == Mode.BRIDGED ? NO_GROUP : TEXTS.text("differences.channel", point.channel())));
         found.addAll(fromCurve(study, confidence, point -> Words.of(point.mode())));
         found.addAll(fromCurve(study, confidence, point -> Words.load(new PlacedLoad(point.loadOhms(), point.mode()))));
         return found;
@@ -80,12 +85,13 @@ record Difference(String what, String against, PlacedLoad load, double supplyVol
     private static List<Difference> between(
             String first, String second, Map<String, PowerStudy> alone, double supplyVolts, double confidence) {
         List<Difference> found = new ArrayList<>();
+        String what = TEXTS.text("differences.channel", first);
+        String against = TEXTS.text("differences.againstChannel", second);
         for (PlacedLoad load : alone.get(first).loads()) {
             PowerPrediction one = alone.get(first).predict(supplyVolts, load.loadOhms(), load.mode());
             PowerPrediction other = alone.get(second).predict(supplyVolts, load.loadOhms(), load.mode());
-            PowerDifference.of("Channel " + first, one, "channel " + second, other, confidence)
-                    .ifPresent(power -> found.add(
-                            new Difference("Channel " + first, "channel " + second, load, supplyVolts, power)));
+            PowerDifference.of(what, one, against, other, confidence)
+                    .ifPresent(power -> found.add(new Difference(what, against, load, supplyVolts, power)));
         }
         return found;
     }
@@ -133,8 +139,9 @@ record Difference(String what, String against, PlacedLoad load, double supplyVol
                     watts * scatter / Math.sqrt(weights),
                     study.fit().degreesOfFreedom());
             Estimate joint = Estimate.of(watts, 0);
+            String against = TEXTS.text("differences.joint");
             return Optional.of(new Difference(
-                    name, JOINT, load, supplyVolts, PowerDifference.of(name, group, JOINT, joint, confidence)));
+                    name, against, load, supplyVolts, PowerDifference.of(name, group, against, joint, confidence)));
         }
         return Optional.empty();
     }

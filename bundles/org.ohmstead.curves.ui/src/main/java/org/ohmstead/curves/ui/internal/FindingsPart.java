@@ -13,12 +13,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ohmstead.curves.study.ModelChoice;
 import org.ohmstead.curves.study.PowerStudy;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 
 /** What the joint study means, in sentences that can be selected and copied. */
 final class FindingsPart implements StudyPart {
+    private static final Messages TEXTS = Messages.of(FindingsPart.class);
+
     private final StyledText text;
 
     FindingsPart(Composite parent) {
@@ -35,7 +38,7 @@ final class FindingsPart implements StudyPart {
 
     @Override
     public String title() {
-        return "Findings";
+        return TEXTS.text("findings.title");
     }
 
     @Override
@@ -68,12 +71,12 @@ final class FindingsPart implements StudyPart {
     static List<Block> blocks(JointStudy joint) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block(
-                joint.study().isPresent() ? "All loads, modes and channels together" : "No study",
+                joint.study().isPresent() ? TEXTS.text("findings.all") : TEXTS.text("findings.noStudy"),
                 joint.findings().stream().map(Numbers::inSentence).toList()));
         joint.study().ifPresent(study -> blocks.add(models(study)));
         if (!joint.refused().isEmpty()) {
             blocks.add(new Block(
-                    "Not used",
+                    TEXTS.text("findings.notUsed"),
                     joint.refused().stream()
                             .map(each -> Numbers.inSentence(each.point().inWords() + ": " + each.reason()))
                             .toList()));
@@ -86,19 +89,22 @@ final class FindingsPart implements StudyPart {
         for (ModelChoice.Compared each : study.choice().compared()) {
             boolean chosen = each.kind() == study.fit().kind();
             String distance = each.aboveChosen().isPresent() && !chosen
-                    ? "AICc " + Figures.signed(each.aboveChosen().getAsDouble(), 1) + " against the chosen one."
+                    ? TEXTS.text(
+                            "findings.against",
+                            Figures.signed(each.aboveChosen().getAsDouble(), 1))
                     : "";
             boolean rival = study.choice().rivals().stream().anyMatch(fit -> fit.kind() == each.kind());
-            String rank = chosen ? "Chosen." : rival ? "Fits about as well." : "";
+            String rank = chosen ? TEXTS.text("findings.chosen") : rival ? TEXTS.text("findings.rival") : "";
             String remark = Numbers.inSentence(each.remark());
             String said = String.join(
                     " ",
                     List.of(rank, distance, remark).stream()
                             .filter(word -> !word.isEmpty())
                             .toList());
-            lines.add(capital(each.kind().words()) + ": " + (said.isEmpty() ? "not compared." : said));
+            lines.add(
+                    capital(each.kind().words()) + ": " + (said.isEmpty() ? TEXTS.text("findings.notCompared") : said));
         }
-        return new Block("Models compared", lines);
+        return new Block(TEXTS.text("findings.models"), lines);
     }
 
     private static String capital(String words) {

@@ -11,11 +11,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.curves.study.PowerStudy;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** What every load gives at the supply volts of the chart's line. */
 final class LineReadOut {
+    private static final Messages TEXTS = Messages.of(LineReadOut.class);
+
     private static final int FIELD_WIDTH = 60;
 
     private final Composite pane;
@@ -31,9 +34,9 @@ final class LineReadOut {
         Composite bar = new Composite(pane, SWT.NONE);
         Spacing.tight(3).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        label(bar, "All loads &at");
+        label(bar, TEXTS.text("line.at"));
         field = Ids.name(new Text(bar, SWT.BORDER | SWT.SINGLE | SWT.RIGHT), "power.line.volts");
-        field.setToolTipText("Where the line in the chart stands. Drag it there, or move it with comma and full stop.");
+        field.setToolTipText(TEXTS.text("line.hint"));
         GridDataFactory.fillDefaults()
                 .hint(FIELD_WIDTH, SWT.DEFAULT)
                 .align(SWT.FILL, SWT.CENTER)

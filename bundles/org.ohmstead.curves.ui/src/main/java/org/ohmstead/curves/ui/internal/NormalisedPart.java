@@ -14,12 +14,15 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** The power of each load at supply volts that the user can choose. */
 final class NormalisedPart implements StudyPart {
+    private static final Messages TEXTS = Messages.of(NormalisedPart.class);
+
     private static final int FIELD_WIDTH = 260;
 
     private final Composite pane;
@@ -36,10 +39,10 @@ final class NormalisedPart implements StudyPart {
         Spacing.group(3).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         Label label = new Label(bar, SWT.NONE);
-        label.setText("&Supply volts:");
+        label.setText(TEXTS.text("normalised.volts"));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(label);
         field = Ids.name(new Text(bar, SWT.BORDER | SWT.SINGLE), "power.normalised.volts");
-        field.setToolTipText("The columns of the table; up to " + SupplyList.MOST + " voltages with blanks between.");
+        field.setToolTipText(TEXTS.text("normalised.hint", Integer.toString(SupplyList.MOST)));
         GridDataFactory.fillDefaults()
                 .hint(FIELD_WIDTH, SWT.DEFAULT)
                 .align(SWT.FILL, SWT.CENTER)
@@ -58,7 +61,7 @@ final class NormalisedPart implements StudyPart {
 
     @Override
     public String title() {
-        return "Normalised power";
+        return TEXTS.text("normalised.title");
     }
 
     @Override
@@ -82,8 +85,7 @@ final class NormalisedPart implements StudyPart {
     private void commit() {
         Optional<List<Double>> read = SupplyList.read(field.getText());
         if (read.isEmpty()) {
-            message.show(
-                    Severity.ERROR, "Write up to " + SupplyList.MOST + " voltages above zero with blanks between.");
+            message.show(Severity.ERROR, TEXTS.text("normalised.fault", Integer.toString(SupplyList.MOST)));
             return;
         }
         message.clear();

@@ -16,10 +16,13 @@ import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /** Reads the log of a project that is not open, for reading only; on any thread. */
 final class OtherLog {
+    private static final Messages TEXTS = Messages.of(OtherLog.class);
+
     private static final String SUFFIX = ".ohmstead";
 
     private OtherLog() {}
@@ -48,8 +51,7 @@ final class OtherLog {
                 .flatMap(entry -> entry.reading().stream())
                 .map(Reading::takenAt)
                 .max(Comparator.naturalOrder())
-                .orElseThrow(() -> new TestLogException("The test log of " + name(folder)
-                        + " has no valid reading, so there is nothing to lay over. Choose another project."));
+                .orElseThrow(() -> new TestLogException(TEXTS.text("compare.noReading", name(folder))));
         PowerCurves curves = PowerCurves.of(
                 entries,
                 amplifier.withRatings(List.of()),
@@ -64,8 +66,8 @@ final class OtherLog {
         try (TestLog log = TestLog.openReadOnly(folder.resolve(TestLog.FILE_NAME))) {
             VerifyReport report = log.verify();
             if (!report.intact()) {
-                throw new TestLogException("The test log of " + name(folder) + " is not whole, so it is not laid over: "
-                        + report.faults().get(0).sentence() + " Restore it from a backup.");
+                throw new TestLogException(TEXTS.text(
+                        "compare.notWhole", name(folder), report.faults().get(0).sentence()));
             }
             progress.stopIfCancelled();
             return log.entries(LogQuery.validReadings());

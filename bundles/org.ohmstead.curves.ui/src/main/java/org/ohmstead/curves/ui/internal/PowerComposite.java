@@ -27,6 +27,7 @@ import org.ohmstead.plot.ui.PlotReadOut;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -41,6 +42,8 @@ import org.ohmstead.workbench.session.Registration;
 
 /** Power against supply volts: readings, fitted curves, ratings and their verdicts, and what the curves say at any voltage. */
 public final class PowerComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(PowerComposite.class);
+
     private final ProjectDesk desk;
     private final ChoiceBar choices;
     private final Slices building;
@@ -111,13 +114,13 @@ public final class PowerComposite extends Composite {
         ratings.control()
                 .addSelectionListener(
                         SelectionListener.widgetSelectedAdapter(event -> turnToRating(ratings.control())));
-        tabs.tab("Ratings", ratings.control());
+        tabs.tab(TEXTS.text("tabs.ratings"), ratings.control());
         tabs.control().requestLayout();
     }
 
     private void makePowers() {
         powers = new SheetTable(tabs.control(), "power.powers");
-        tabs.tab("Curves", powers.control());
+        tabs.tab(TEXTS.text("tabs.curves"), powers.control());
         makeParts();
     }
 
@@ -220,10 +223,10 @@ public final class PowerComposite extends Composite {
         Amplifier amplifier = project.get().amplifier();
         SheetSettings settings = project.get().sheet();
         List<SetAside> setAside = project.get().setAside();
-        choices.say("Fitting\u2026", Tones.of(this).mutedText());
+        choices.say(TEXTS.text("view.fitting"), Tones.of(this).mutedText());
         desk.work()
                 .start(
-                        "Fitting power against supply",
+                        TEXTS.text("view.fittingJob"),
                         progress -> PowerCurves.of(log.entries(), amplifier, settings, setAside, progress),
                         fitted -> {
                             if (mine == newest) {
@@ -254,7 +257,7 @@ public final class PowerComposite extends Composite {
     private void fail(Exception failure) {
         take(PowerCurves.NOTHING);
         String sentence = failure.getMessage() == null ? failure.toString() : failure.getMessage();
-        choices.say("The curves were not fitted: " + sentence, Tones.of(this).error());
+        choices.say(TEXTS.text("view.notFitted", sentence), Tones.of(this).error());
     }
 
     private void showRatings() {

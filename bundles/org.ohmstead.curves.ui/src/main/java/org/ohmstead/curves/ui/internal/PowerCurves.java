@@ -25,6 +25,7 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.model.SheetSettings;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.WorkProgress;
 
 /**
@@ -44,6 +45,8 @@ record PowerCurves(
         SheetSettings settings,
         List<LogEntry> asides,
         List<JointStudy> studies) {
+    private static final Messages TEXTS = Messages.of(PowerCurves.class);
+
     static final PowerCurves NOTHING =
             new PowerCurves(List.of(), List.of(), List.of(), new SheetSettings("", "", 0.95, ""), List.of(), List.of());
 
@@ -95,14 +98,14 @@ record PowerCurves(
                 valid.stream().filter(entry -> !out.contains(entry.id())).toList();
         List<LogEntry> asides =
                 valid.stream().filter(entry -> out.contains(entry.id())).toList();
-        progress.step(0, STEPS, "Fitting curves through " + entries.size() + " readings");
+        progress.step(0, STEPS, TEXTS.text("view.fittingStep", Integer.toString(entries.size())));
         List<LoadCurve> curves = LoadCurves.fit(readings(entries));
         progress.stopIfCancelled();
-        progress.step(1, STEPS, "Judging ratings");
+        progress.step(1, STEPS, TEXTS.text("view.judgingStep"));
         List<RatingResult> results = RatingJudge.judge(amplifier.ratings(), curves, settings);
         List<CurveGroup> groups = CurveGroup.of(curves);
         progress.stopIfCancelled();
-        progress.step(2, STEPS, "Studying all loads together");
+        progress.step(2, STEPS, TEXTS.text("view.studyingStep"));
         List<JointStudy> studies = JointStudy.of(entries, groups, amplifier, settings);
         return new PowerCurves(entries, groups, results, settings, asides, studies);
     }

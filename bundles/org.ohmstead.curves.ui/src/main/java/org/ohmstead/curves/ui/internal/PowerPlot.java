@@ -31,6 +31,7 @@ import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -41,6 +42,8 @@ import org.ohmstead.workbench.look.Numbers;
  * @param sources the entries behind the points of each series of readings, by the series' name
  */
 record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
+    private static final Messages TEXTS = Messages.of(PowerPlot.class);
+
     PowerPlot {
         sources = Map.copyOf(sources);
     }
@@ -88,8 +91,9 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
             this.severalChannels = group.channels().size() > 1;
             this.plot = Plot.of(
                     "",
-                    Axis.linear("Supply at the amplifier's terminals", "V"),
-                    Axis.linear("Power " + Words.perWhat(group.mode()), "W").withLower(0));
+                    Axis.linear(TEXTS.text("plot.supply"), "V"),
+                    Axis.linear(TEXTS.text("plot.power", Words.perWhat(group.mode())), "W")
+                            .withLower(0));
         }
 
         PowerPlot draw(boolean jointly) {
@@ -139,7 +143,8 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
                     tone = OptionalInt.of(tone(curve));
                 }
             }
-            String text = Numbers.shown(rating.powerWatts()) + "\u00a0W: " + Words.verdict(result.outcome());
+            String text =
+                    TEXTS.text("plot.rating", Numbers.shown(rating.powerWatts()), Words.verdict(result.outcome()));
             plot = plot.withMark(new Mark.Point(rating.supplyVolts(), rating.powerWatts(), text, shape(result), tone));
         }
 
@@ -157,7 +162,8 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
                     }
                 }
                 int tone = study.loadsOhms().indexOf(loadOhms) % Palette.TONES;
-                plot = plot.withSeries(new Series(Words.ohms(loadOhms) + " jointly", points, Style.DASHED_LINE, tone));
+                plot = plot.withSeries(
+                        new Series(TEXTS.text("plot.jointly", Words.ohms(loadOhms)), points, Style.DASHED_LINE, tone));
             }
         }
 
@@ -170,7 +176,10 @@ record PowerPlot(Plot plot, Map<String, List<LogEntry>> sources) {
                 if (inSight && channel.outcome() == EndPointOutcome.REACHED) {
                     double powerWatts = channel.powerWatts() * channel.loadOhms() / reading.nominalLoadOhms();
                     plot = plot.withMark(Mark.point(
-                            channel.supplyVolts(), powerWatts, entry.id() + " aside", MarkerShape.HOLLOW_CIRCLE));
+                            channel.supplyVolts(),
+                            powerWatts,
+                            TEXTS.text("plot.aside", entry.id()),
+                            MarkerShape.HOLLOW_CIRCLE));
                 }
             }
         }

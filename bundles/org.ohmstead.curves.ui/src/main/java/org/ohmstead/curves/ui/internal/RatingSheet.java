@@ -5,7 +5,6 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.RatingOutcome;
@@ -15,12 +14,15 @@ import org.ohmstead.curves.study.StudyRating;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.VerdictRule;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /** The ratings and what became of them, as a table. */
 final class RatingSheet {
+    private static final Messages TEXTS = Messages.of(RatingSheet.class);
+
     /** Which column holds the verdict. */
     static final int VERDICT = 0;
 
@@ -32,34 +34,23 @@ final class RatingSheet {
     static Sheet of(PowerCurves study) {
         VerdictRule rule = study.settings().rule();
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("Verdict", false, Numbers.inSentence(VerdictWords.sentence(rule))),
-                new Sheet.Header("Rating", false, "The maker's claim."),
+                new Sheet.Header(TEXTS.text("ratings.verdict"), false, Numbers.inSentence(VerdictWords.sentence(rule))),
+                new Sheet.Header(TEXTS.text("ratings.rating"), false, TEXTS.text("ratings.ratingHint")),
                 new Sheet.Header(
-                        "Measured (W)",
-                        true,
-                        "Power of the weakest channel from its curve at the rating's volts, with its "
-                                + Coverage.adjective().toLowerCase(Locale.ROOT) + " uncertainty (" + Coverage.words()
-                                + ")."),
-                new Sheet.Header("Rated (W)", true, "Power that the maker claims."),
-                new Sheet.Header("Diff. (W)", true, "Measured minus rated power."),
-                new Sheet.Header("Diff. (%)", true, "Measured over rated power."),
-                new Sheet.Header("Diff. (dB)", true, "Measured over rated power."),
-                new Sheet.Header("P met (%)", true, "Probability that the true power is at least the rated one."),
+                        TEXTS.text("ratings.measured"), true, TEXTS.text("ratings.measuredHint", Words.uncertainty())),
+                new Sheet.Header(TEXTS.text("ratings.rated"), true, TEXTS.text("ratings.ratedHint")),
+                new Sheet.Header(TEXTS.text("ratings.watts"), true, TEXTS.text("ratings.wattsHint")),
+                new Sheet.Header(TEXTS.text("ratings.percent"), true, TEXTS.text("ratings.ratioHint")),
+                new Sheet.Header(TEXTS.text("ratings.db"), true, TEXTS.text("ratings.ratioHint")),
+                new Sheet.Header(TEXTS.text("ratings.met"), true, TEXTS.text("ratings.metHint")),
                 new Sheet.Header(
-                        "Risk (%)",
+                        TEXTS.text("ratings.risk"),
                         true,
-                        "How likely the verdict is wrong: that a rating said to be met is missed (consumer's risk), or one said to"
-                                + " fall short is met (producer's risk). Rule: "
-                                + Numbers.inSentence(VerdictWords.name(rule))
-                                + "."),
-                new Sheet.Header("At (V)", true, "Supply volts that the rating is stated for; it is judged there."),
-                new Sheet.Header("Just met (V)", true, "Supply volts at which the curve reaches the rated power."),
-                new Sheet.Header(
-                        "Jointly (W)",
-                        true,
-                        "The same by the joint curve of all loads, modes and channels; in parentheses where no reading"
-                                + " reaches."),
-                new Sheet.Header("Remark", false, "What else is to be known of the verdict."));
+                        TEXTS.text("ratings.riskHint", Numbers.inSentence(VerdictWords.name(rule)))),
+                new Sheet.Header(TEXTS.text("ratings.at"), true, TEXTS.text("ratings.atHint")),
+                new Sheet.Header(TEXTS.text("ratings.justMet"), true, TEXTS.text("ratings.justMetHint")),
+                new Sheet.Header(TEXTS.text("ratings.jointly"), true, TEXTS.text("ratings.jointlyHint")),
+                new Sheet.Header(TEXTS.text("ratings.remark"), false, TEXTS.text("ratings.remarkHint")));
         return new Sheet(
                 headers,
                 study.ratings().stream()
@@ -102,7 +93,7 @@ final class RatingSheet {
     private static Sheet.Cell justMet(RatingOutcome outcome) {
         return outcome.justMetSupplyVolts().isPresent()
                 ? Sheet.Cell.of(Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2))
-                : new Sheet.Cell(NONE, "No one supply voltage gives just the rated power.");
+                : new Sheet.Cell(NONE, TEXTS.text("ratings.notJust"));
     }
 
     private static Sheet.Cell jointly(StudyRating joint, double confidence) {
@@ -116,20 +107,25 @@ final class RatingSheet {
     private static Sheet.Cell measured(RatingOutcome outcome) {
         double expanded = Coverage.expanded(outcome.standardUncertaintyWatts());
         Stated power = Figures.stated(outcome.powerWatts(), expanded);
-        String justMet = outcome.justMetSupplyVolts().isPresent()
-                ? "; the rated power is reached at "
-                        + Figures.fixed(outcome.justMetSupplyVolts().getAsDouble(), 2) + " V"
-                : "";
+        String channel = outcome.channel();
+        String standard = Numbers.digits(outcome.standardUncertaintyWatts(), 2);
+        OptionalDouble justMet = outcome.justMetSupplyVolts();
         return new Sheet.Cell(
                 power.text(),
-                "Channel " + outcome.channel() + ": " + power.text() + " W (" + Coverage.words()
-                        + "), standard uncertainty "
-                        + Numbers.digits(outcome.standardUncertaintyWatts(), 2) + " W" + justMet);
+                justMet.isPresent()
+                        ? TEXTS.text(
+                                "ratings.measuredReached",
+                                channel,
+                                power.text(),
+                                Coverage.words(),
+                                standard,
+                                Figures.fixed(justMet.getAsDouble(), 2))
+                        : TEXTS.text("ratings.measuredOf", channel, power.text(), Coverage.words(), standard));
     }
 
     private static Sheet.Cell difference(RatingOutcome outcome) {
         return new Sheet.Cell(
                 Figures.signed(outcome.differenceDb(), 2),
-                "Measured is " + Figures.fixed(100 * outcome.powerRatio(), 1) + " % of the rated power.");
+                TEXTS.text("ratings.share", Figures.fixed(100 * outcome.powerRatio(), 1)));
     }
 }

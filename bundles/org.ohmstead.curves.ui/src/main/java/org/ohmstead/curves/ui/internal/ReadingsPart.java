@@ -22,6 +22,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.SetAside;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
@@ -31,8 +32,7 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** The readings behind the curves: which of them count, and why not. */
 final class ReadingsPart implements StudyPart {
-    private static final String HOW = "Choose readings above, then write why they are to be left out of curves and"
-            + " verdicts. They stay in the log.";
+    private static final Messages TEXTS = Messages.of(ReadingsPart.class);
 
     private final ProjectDesk desk;
     private final Composite pane;
@@ -53,16 +53,16 @@ final class ReadingsPart implements StudyPart {
         Spacing.group(4).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         Label label = new Label(bar, SWT.NONE);
-        label.setText("&Reason:");
+        label.setText(TEXTS.text("readings.reason"));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(label);
         reason = Ids.name(new Text(bar, SWT.BORDER | SWT.SINGLE), "power.aside.reason");
-        reason.setMessage("Why it is left out");
+        reason.setMessage(TEXTS.text("readings.reasonPrompt"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(reason);
-        commit = button(bar, "Set as&ide", "power.aside.commit");
-        takeBack = button(bar, "&Take back", "power.aside.back");
+        commit = button(bar, TEXTS.text("readings.setAside"), "power.aside.commit");
+        takeBack = button(bar, TEXTS.text("readings.takeBack"), "power.aside.back");
         message = new MessageLine(pane, "power.aside.message");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(message);
         reason.addModifyListener(event -> check());
@@ -82,7 +82,7 @@ final class ReadingsPart implements StudyPart {
 
     @Override
     public String title() {
-        return "Readings";
+        return TEXTS.text("readings.title");
     }
 
     @Override
@@ -121,12 +121,12 @@ final class ReadingsPart implements StudyPart {
 
     static Sheet sheet(List<LogEntry> entries, Optional<Project> project) {
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("Reading", false, "Entry of the log."),
-                new Sheet.Header("Load", false, "As connected."),
-                new Sheet.Header("Supply (V)", true, "At the amplifier's terminals, of the weakest channel."),
-                new Sheet.Header("Power (W)", true, "Of the weakest channel."),
-                new Sheet.Header("Counts", false, "Whether curves and verdicts use it."),
-                new Sheet.Header("Reason", false, "Why it is set aside."));
+                new Sheet.Header(TEXTS.text("readings.reading"), false, TEXTS.text("readings.readingHint")),
+                new Sheet.Header(TEXTS.text("readings.load"), false, TEXTS.text("readings.loadHint")),
+                new Sheet.Header(TEXTS.text("readings.supply"), true, TEXTS.text("readings.supplyHint")),
+                new Sheet.Header(TEXTS.text("readings.power"), true, TEXTS.text("readings.powerHint")),
+                new Sheet.Header(TEXTS.text("readings.counts"), false, TEXTS.text("readings.countsHint")),
+                new Sheet.Header(TEXTS.text("readings.why"), false, TEXTS.text("readings.whyHint")));
         List<Sheet.Row> rows = new ArrayList<>();
         for (LogEntry entry : entries) {
             Reading reading = entry.reading().orElseThrow();
@@ -138,7 +138,7 @@ final class ReadingsPart implements StudyPart {
                     Sheet.Cell.of(Words.load(new PlacedLoad(reading.nominalLoadOhms(), reading.mode()))),
                     Sheet.Cell.of(Figures.fixed(weakest.supplyVolts(), 2)),
                     Sheet.Cell.of(Figures.fixed(weakest.powerWatts(), 1)),
-                    Sheet.Cell.of(why.isEmpty() ? "yes" : "set aside"),
+                    Sheet.Cell.of(why.isEmpty() ? TEXTS.text("readings.yes") : TEXTS.text("readings.aside")),
                     new Sheet.Cell(why, why))));
         }
         return new Sheet(headers, rows);
@@ -181,10 +181,9 @@ final class ReadingsPart implements StudyPart {
                 !readOnly && !chosenIds(false).isEmpty() && !reason.getText().isBlank());
         takeBack.setEnabled(!readOnly && !chosenIds(true).isEmpty());
         if (desk.session().isPresent() && readOnly) {
-            message.mention("The project is open for reading only, because it is open elsewhere. Readings can be set"
-                    + " aside and taken back there.");
+            message.mention(TEXTS.text("readings.readOnly"));
         } else {
-            message.mention(HOW);
+            message.mention(TEXTS.text("readings.how"));
         }
     }
 
@@ -194,7 +193,7 @@ final class ReadingsPart implements StudyPart {
         if (!commit.isEnabled() || desk.session().isEmpty()) {
             return;
         }
-        desk.session().get().edit("Set " + named(ids) + " aside", project -> {
+        desk.session().get().edit(named("readings.editAside", ids), project -> {
             List<SetAside> all = new ArrayList<>(project.setAside());
             ids.forEach(id -> all.add(new SetAside(id, why)));
             return project.withSetAside(all);
@@ -210,13 +209,15 @@ final class ReadingsPart implements StudyPart {
         desk.session()
                 .get()
                 .edit(
-                        "Take " + named(ids) + " back",
+                        named("readings.editBack", ids),
                         project -> project.withSetAside(project.setAside().stream()
                                 .filter(each -> !ids.contains(each.entryId()))
                                 .toList()));
     }
 
-    private static String named(List<String> ids) {
-        return ids.size() == 1 ? "reading " + ids.get(0) : ids.size() + " readings";
+    private static String named(String key, List<String> ids) {
+        return ids.size() == 1
+                ? TEXTS.text(key + ".one", ids.get(0))
+                : TEXTS.text(key + ".many", Integer.toString(ids.size()));
     }
 }

@@ -30,6 +30,7 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
@@ -38,6 +39,8 @@ import org.ohmstead.workbench.session.ProjectDesk;
 
 /** How far each reading lies off the joint curve. */
 final class ResidualPart implements StudyPart {
+    private static final Messages TEXTS = Messages.of(ResidualPart.class);
+
     private static final int[] CHART_AND_TABLE = {55, 45};
 
     private final ProjectDesk desk;
@@ -60,7 +63,7 @@ final class ResidualPart implements StudyPart {
 
     @Override
     public String title() {
-        return "Residuals";
+        return TEXTS.text("residuals.title");
     }
 
     @Override
@@ -92,7 +95,9 @@ final class ResidualPart implements StudyPart {
     /** Returns the chart: residuals in standard deviations over the supply volts, the outliers named. */
     static Plot plot(PowerStudy study, List<Double> loadsOhms) {
         Plot plot = Plot.of(
-                "", Axis.linear("Supply at the amplifier's terminals", "V"), Axis.linear("Residual", "std. dev."));
+                "",
+                Axis.linear(TEXTS.text("plot.supply"), "V"),
+                Axis.linear(TEXTS.text("plot.residual"), TEXTS.text("plot.deviations")));
         Map<PlacedLoad, List<PlotPoint>> byLoad = new LinkedHashMap<>();
         study.loads().forEach(load -> byLoad.put(load, new ArrayList<>()));
         for (ResidualPoint each : study.fit().diagnostics().residuals()) {

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.table.CellHover;
@@ -23,9 +24,13 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** Shows a {@link Sheet}: figures on the right, more on hover, Ctrl+C copies the selected rows or all of them. */
 final class SheetTable {
+    private static final Messages TEXTS = Messages.of(SheetTable.class);
+
     private static final int CELL_PADDING = 18;
     private static final int WIDEST = 220;
     private static final int LONGEST = 80;
+    /** Heads are bold, which makes them wider. */
+    private static final double HEAD_RATIO = 1.1;
 
     private final Table table;
     private Supplier<Sheet> maker = () -> new Sheet(List.of(), List.of());
@@ -43,7 +48,7 @@ final class SheetTable {
         new CellHover(table, this::hover);
         Menu menu = new Menu(table);
         MenuItem copied = new MenuItem(menu, SWT.PUSH);
-        copied.setText("&Copy as a table\tCtrl+C");
+        copied.setText(TEXTS.text("table.copy"));
         copied.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copy()));
         table.setMenu(menu);
     }
@@ -134,7 +139,8 @@ final class SheetTable {
                     .mapToInt(text -> gc.stringExtent(text).x)
                     .max()
                     .orElse(0);
-            return Math.min(WIDEST, widest + CELL_PADDING);
+            int head = (int) Math.ceil(HEAD_RATIO * gc.stringExtent(texts.get(0)).x);
+            return Math.min(WIDEST, Math.max(widest, head) + CELL_PADDING);
         } finally {
             gc.dispose();
         }

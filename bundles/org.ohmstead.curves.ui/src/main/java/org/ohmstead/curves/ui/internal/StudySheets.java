@@ -5,7 +5,6 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmstead.curves.study.FittedParameter;
@@ -18,30 +17,28 @@ import org.ohmstead.curves.study.ResidualPoint;
 import org.ohmstead.metrology.Covariance;
 import org.ohmstead.metrology.CoverageInterval;
 import org.ohmstead.metrology.Estimate;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 
 /** What a joint study says, as tables. */
 final class StudySheets {
+    private static final Messages TEXTS = Messages.of(StudySheets.class);
+
     private static final String NONE = "\u2013";
 
     private StudySheets() {}
 
-    private static String uncertainty() {
-        return Coverage.adjective().toLowerCase(Locale.ROOT) + " uncertainty (" + Coverage.words() + ")";
-    }
-
     /** Returns the values found with their uncertainties and how they hang together. */
     static Sheet parameters(PowerStudy study, double confidence) {
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("Parameter", false, "What the model has, see the help."),
-                new Sheet.Header("Value", true, "Found by the fit, with its " + uncertainty() + "."),
-                new Sheet.Header("Unit", false, "Of value and uncertainty."),
-                new Sheet.Header("Note", false, "What else is to be known of the value."),
+                new Sheet.Header(TEXTS.text("parameters.parameter"), false, TEXTS.text("parameters.parameterHint")),
                 new Sheet.Header(
-                        "Correlation",
-                        false,
-                        "From \u22121 to 1: how far an error of this value goes with one of another."));
+                        TEXTS.text("parameters.value"), true, TEXTS.text("parameters.valueHint", Words.uncertainty())),
+                new Sheet.Header(TEXTS.text("parameters.unit"), false, TEXTS.text("parameters.unitHint")),
+                new Sheet.Header(TEXTS.text("parameters.note"), false, TEXTS.text("parameters.noteHint")),
+                new Sheet.Header(
+                        TEXTS.text("parameters.correlation"), false, TEXTS.text("parameters.correlationHint")));
         List<FittedParameter> found = study.fit().parameters();
         Covariance covariance = study.fit().covariance();
         List<Sheet.Row> rows = new ArrayList<>();
@@ -59,17 +56,22 @@ final class StudySheets {
         for (int other = 0; other < found.size(); other++) {
             boolean both = covariance.standardUncertainty(row) > 0 && covariance.standardUncertainty(other) > 0;
             if (other != row && both) {
-                correlations.add(Figures.fixed(covariance.correlation(row, other), 2) + " with "
-                        + found.get(other).parameter().words());
+                correlations.add(TEXTS.text(
+                        "parameters.with",
+                        Figures.fixed(covariance.correlation(row, other), 2),
+                        found.get(other).parameter().words()));
             }
         }
-        String note = parameter.atBound() ? "On its bound, counts as fixed there." : freedom(estimate);
+        String note = parameter.atBound() ? TEXTS.text("parameters.atBound") : freedom(estimate);
         String text = half > 0 ? Figures.stated(estimate.value(), half).text() : Numbers.digits(estimate.value(), 4);
         CoverageInterval interval = estimate.interval(confidence);
         String hover = half > 0
-                ? Numbers.percent(confidence) + " interval " + Numbers.digits(interval.lower(), 4) + " to "
-                        + Numbers.digits(interval.upper(), 4) + " "
-                        + unit(parameter)
+                ? TEXTS.text(
+                        "parameters.interval",
+                        Numbers.percent(confidence),
+                        Numbers.digits(interval.lower(), 4),
+                        Numbers.digits(interval.upper(), 4),
+                        unit(parameter))
                 : "";
         String together = String.join("; ", correlations);
         return new Sheet.Row(List.of(
@@ -86,22 +88,21 @@ final class StudySheets {
 
     private static String freedom(Estimate estimate) {
         return Double.isFinite(estimate.degreesOfFreedom())
-                ? "Uncertainty from the scatter, " + Numbers.shown(estimate.degreesOfFreedom()) + " degrees of freedom."
-                : "Uncertainty from that of the readings.";
+                ? TEXTS.text("parameters.scatter", Numbers.shown(estimate.degreesOfFreedom()))
+                : TEXTS.text("parameters.readings");
     }
 
     /** Returns the power of each load at some supply volts. */
     static Sheet normalised(PowerStudy study, List<Double> supplyVolts, double confidence) {
         List<Sheet.Header> headers = new ArrayList<>();
-        headers.add(new Sheet.Header("Load", false, "As connected."));
+        headers.add(new Sheet.Header(TEXTS.text("normalised.load"), false, TEXTS.text("normalised.loadHint")));
         for (double each : supplyVolts) {
             headers.add(new Sheet.Header(
-                    "W at " + Figures.volts(each) + " V",
+                    TEXTS.text("normalised.wattsAt", Figures.volts(each)),
                     true,
-                    "Power by the joint curve with its " + uncertainty()
-                            + "; in parentheses where no reading reaches."));
+                    TEXTS.text("normalised.powerHint", Words.uncertainty())));
         }
-        headers.add(new Sheet.Header("Note", false, "How far the outermost figures lie from the readings."));
+        headers.add(new Sheet.Header(TEXTS.text("parameters.note"), false, TEXTS.text("normalised.noteHint")));
         double from = Difference.supplyVolts(study);
         List<Sheet.Row> rows = new ArrayList<>();
         for (NormalisedTable.Row row : NormalisedTable.of(study, supplyVolts).rows()) {
@@ -138,10 +139,7 @@ final class StudySheets {
     }
 
     private static String naive(Optional<NaiveScaling> scaling) {
-        return scaling.map(each -> "\nThe square law from " + Figures.fixed(each.fromVolts(), 1) + " V would say "
-                        + Figures.fixed(each.naiveWatts(), 1) + " W, "
-                        + Figures.signed(each.naiveAboveStudyDb(), 2) + " dB.")
-                .orElse("");
+        return scaling.map(each -> "\n" + Words.naive(each)).orElse("");
     }
 
     /** Returns a power with its uncertainty, in parentheses where it is extrapolated; a dash where nobody knows. */
@@ -151,7 +149,7 @@ final class StudySheets {
             return new Sheet.Cell(NONE, reason);
         }
         String text = watts(predicted);
-        String hover = text + " W (" + Coverage.words() + "). " + intervals(predicted, confidence) + " "
+        String hover = TEXTS.text("normalised.power", text, Coverage.words(), intervals(predicted, confidence)) + " "
                 + Numbers.inSentence(predicted.distance().sentence());
         return new Sheet.Cell(predicted.distance().outside() ? "(" + text + ")" : text, hover.strip());
     }
@@ -165,25 +163,23 @@ final class StudySheets {
     /** Returns where curve and new reading lie, in two sentences. */
     static String intervals(PowerPrediction.Predicted predicted, double confidence) {
         String share = Numbers.percent(confidence);
-        return "The curve lies within " + range(predicted.confidenceInterval(confidence)) + " (" + share
-                + "). A new reading would lie within " + range(predicted.predictionInterval(confidence)) + " (" + share
-                + ").";
+        return TEXTS.text(
+                "normalised.intervals",
+                range(predicted.confidenceInterval(confidence)),
+                range(predicted.predictionInterval(confidence)),
+                share);
     }
 
     private static String range(CoverageInterval interval) {
-        return Figures.fixed(interval.lower(), 1) + " to " + Figures.fixed(interval.upper(), 1) + " W";
+        return TEXTS.text("normalised.range", Figures.fixed(interval.lower(), 1), Figures.fixed(interval.upper(), 1));
     }
 
     /** Returns what each load gives at one supply voltage. */
     static Sheet readOut(PowerStudy study, double supplyVolts, double confidence) {
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("Load", false, "As connected."),
-                new Sheet.Header(
-                        "W",
-                        true,
-                        "Power by the joint curve with its " + uncertainty() + "; in parentheses where no"
-                                + " reading reaches."),
-                new Sheet.Header(Numbers.percent(confidence), true, "Where the joint curve lies, in watts."));
+                new Sheet.Header(TEXTS.text("normalised.load"), false, TEXTS.text("normalised.loadHint")),
+                new Sheet.Header("W", true, TEXTS.text("normalised.powerHint", Words.uncertainty())),
+                new Sheet.Header(Numbers.percent(confidence), true, TEXTS.text("line.intervalHint")));
         List<Sheet.Row> rows = new ArrayList<>();
         for (PlacedLoad load : study.loads()) {
             PowerPrediction prediction = study.predict(supplyVolts, load.loadOhms(), load.mode());
@@ -202,14 +198,17 @@ final class StudySheets {
     /** Returns how much channels, modes and loads differ. */
     static Sheet differences(List<Difference> differences, double confidence) {
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("What", false, "Data set, channel, mode or load."),
-                new Sheet.Header("Against", false, "What it is held against."),
-                new Sheet.Header("At", false, "Load and supply volts that the watts hold for."),
-                new Sheet.Header("Diff. (W)", true, "First minus second, with its " + uncertainty() + "."),
-                new Sheet.Header("Diff. (%)", true, "First over second."),
-                new Sheet.Header("Diff. (dB)", true, "First over second."),
-                new Sheet.Header(Numbers.percent(confidence) + " (dB)", true, "Where the true difference lies."),
-                new Sheet.Header("What it means", false, "Whether it is real, and whether it would be heard."));
+                new Sheet.Header(TEXTS.text("differences.what"), false, TEXTS.text("differences.whatHint")),
+                new Sheet.Header(TEXTS.text("differences.against"), false, TEXTS.text("differences.againstHint")),
+                new Sheet.Header(TEXTS.text("differences.at"), false, TEXTS.text("differences.atHint")),
+                new Sheet.Header(
+                        TEXTS.text("differences.watts"),
+                        true,
+                        TEXTS.text("differences.wattsHint", Words.uncertainty())),
+                new Sheet.Header(TEXTS.text("differences.percent"), true, TEXTS.text("differences.ratioHint")),
+                new Sheet.Header(TEXTS.text("differences.db"), true, TEXTS.text("differences.ratioHint")),
+                new Sheet.Header(Numbers.percent(confidence) + " (dB)", true, TEXTS.text("differences.intervalHint")),
+                new Sheet.Header(TEXTS.text("differences.meaning"), false, TEXTS.text("differences.meaningHint")));
         return new Sheet(headers, differences.stream().map(StudySheets::row).toList());
     }
 
@@ -225,24 +224,22 @@ final class StudySheets {
                         .text()),
                 Sheet.Cell.of(Figures.signed(100 * each.power().relative().value(), 1)),
                 Sheet.Cell.of(Figures.signed(each.power().differenceDb().value(), 2)),
-                Sheet.Cell.of(Figures.signed(interval.lower(), 2) + " to " + Figures.signed(interval.upper(), 2)),
+                Sheet.Cell.of(TEXTS.text(
+                        "differences.range", Figures.signed(interval.lower(), 2), Figures.signed(interval.upper(), 2))),
                 new Sheet.Cell(sentence, sentence)));
     }
 
     /** Returns the readings beside the joint curve, in the order of the study. */
     static Sheet residuals(PowerStudy study) {
         List<Sheet.Header> headers = List.of(
-                new Sheet.Header("Reading", false, "Entry of the log, and channel."),
-                new Sheet.Header("Load", false, "As connected."),
-                new Sheet.Header("Supply (V)", true, "At the amplifier's terminals."),
-                new Sheet.Header("Read (W)", true, "Brought to the nominal load."),
-                new Sheet.Header("Curve (W)", true, "By the joint curve."),
-                new Sheet.Header("Diff. (%)", true, "Reading over curve."),
-                new Sheet.Header(
-                        "Std. dev.",
-                        true,
-                        "The same in its own standard deviations; beyond 3 chance hardly explains it."),
-                new Sheet.Header("Leverage", true, "How much the reading pulls the curve to itself, 0 to 1."));
+                new Sheet.Header(TEXTS.text("residuals.reading"), false, TEXTS.text("residuals.readingHint")),
+                new Sheet.Header(TEXTS.text("normalised.load"), false, TEXTS.text("normalised.loadHint")),
+                new Sheet.Header(TEXTS.text("residuals.supply"), true, TEXTS.text("residuals.supplyHint")),
+                new Sheet.Header(TEXTS.text("residuals.read"), true, TEXTS.text("residuals.readHint")),
+                new Sheet.Header(TEXTS.text("residuals.curve"), true, TEXTS.text("residuals.curveHint")),
+                new Sheet.Header(TEXTS.text("differences.percent"), true, TEXTS.text("residuals.percentHint")),
+                new Sheet.Header(TEXTS.text("residuals.deviations"), true, TEXTS.text("residuals.deviationsHint")),
+                new Sheet.Header(TEXTS.text("residuals.leverage"), true, TEXTS.text("residuals.leverageHint")));
         return new Sheet(
                 headers,
                 study.fit().diagnostics().residuals().stream()
@@ -251,7 +248,7 @@ final class StudySheets {
     }
 
     private static Sheet.Row row(ResidualPoint residual) {
-        String hover = residual.outlier() ? "Lies so far off that chance hardly explains it: check it." : "";
+        String hover = residual.outlier() ? TEXTS.text("residuals.outlier") : "";
         return new Sheet.Row(List.of(
                 new Sheet.Cell(residual.point().label(), hover),
                 Sheet.Cell.of(Words.load(new PlacedLoad(

@@ -9,9 +9,12 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.ohmstead.units.text.Messages;
 
 /** A tab that holds one table. */
 final class TablePart implements StudyPart {
+    private static final Messages TEXTS = Messages.of(TablePart.class);
+
     private static final int PAUSE_MILLISECONDS = 150;
 
     private final String title;
@@ -52,7 +55,7 @@ final class TablePart implements StudyPart {
     static TablePart parameters(Composite parent) {
         return new TablePart(
                 parent,
-                "Parameters",
+                TEXTS.text("parameters.title"),
                 "power.parameters",
                 view -> () -> view.study()
                         .flatMap(joint -> joint.study().map(study -> StudySheets.parameters(study, joint.confidence())))
@@ -61,9 +64,10 @@ final class TablePart implements StudyPart {
 
     /** Returns the table of differences; those from what is laid over are stated where the line stands. */
     static TablePart differences(Composite parent, LineVolts line) {
-        TablePart part = new TablePart(parent, "Differences", "power.differences", view -> view.study()
-                .map(joint -> differences(view, joint, line))
-                .orElse(() -> Sheet.EMPTY));
+        TablePart part =
+                new TablePart(parent, TEXTS.text("differences.title"), "power.differences", view -> view.study()
+                        .map(joint -> differences(view, joint, line))
+                        .orElse(() -> Sheet.EMPTY));
         Runnable again = () -> {
             if (!part.control().isDisposed()
                     && !part.shown.comparison().overlays().isEmpty()) {

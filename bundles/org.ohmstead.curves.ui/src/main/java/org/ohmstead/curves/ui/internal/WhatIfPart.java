@@ -5,7 +5,6 @@ package org.ohmstead.curves.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -24,6 +23,7 @@ import org.ohmstead.curves.study.PowerPrediction;
 import org.ohmstead.curves.study.PowerStudy;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
@@ -31,6 +31,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** The power that the joint curve gives at any supply voltage into any load. */
 final class WhatIfPart implements StudyPart {
+    private static final Messages TEXTS = Messages.of(WhatIfPart.class);
+
     private static final int STEPS_PER_VOLT = 20;
     private static final int LEAST_VOLTS = 8;
     private static final int MOST_VOLTS = 18;
@@ -62,15 +64,15 @@ final class WhatIfPart implements StudyPart {
         Composite inputs = new Composite(pane, SWT.NONE);
         Spacing.group(4).applyTo(inputs);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.BEGINNING).applyTo(inputs);
-        label(inputs, "&Supply");
+        label(inputs, TEXTS.text("whatif.supply"));
         voltsScale = scale(inputs, "power.whatif.volts.scale", (MOST_VOLTS - LEAST_VOLTS) * STEPS_PER_VOLT);
         voltsField = field(inputs, "power.whatif.volts", line::set);
         label(inputs, "V");
-        label(inputs, "&Load");
+        label(inputs, TEXTS.text("whatif.load"));
         ohmsScale = scale(inputs, "power.whatif.ohms.scale", OCTAVES * STEPS_PER_OCTAVE);
         ohmsField = field(inputs, "power.whatif.ohms", this::setOhms);
         label(inputs, "\u03a9");
-        label(inputs, "&Mode");
+        label(inputs, TEXTS.text("whatif.mode"));
         modes = Ids.name(new Combo(inputs, SWT.READ_ONLY), "power.whatif.mode");
         for (Mode mode : Mode.values()) {
             modes.add(Words.of(mode));
@@ -136,7 +138,7 @@ final class WhatIfPart implements StudyPart {
 
     @Override
     public String title() {
-        return "What if";
+        return TEXTS.text("whatif.title");
     }
 
     @Override
@@ -190,35 +192,28 @@ final class WhatIfPart implements StudyPart {
     static List<String> lines(PowerStudy study, double supplyVolts, double loadOhms, Mode mode, double confidence) {
         PowerPrediction prediction = study.predict(supplyVolts, loadOhms, mode);
         if (prediction instanceof PowerPrediction.Unknown unknown) {
-            return List.of("The readings do not say.", Numbers.inSentence(unknown.reason()));
+            return List.of(TEXTS.text("whatif.unknown"), Numbers.inSentence(unknown.reason()));
         }
         PowerPrediction.Predicted predicted = (PowerPrediction.Predicted) prediction;
         List<String> lines = new ArrayList<>();
-        lines.add(StudySheets.watts(predicted) + " W " + Words.perWhat(mode) + " (" + Coverage.words() + ")");
+        lines.add(TEXTS.text("whatif.power", StudySheets.watts(predicted), Words.perWhat(mode), Coverage.words()));
         lines.add(StudySheets.intervals(predicted, confidence));
         String distance = predicted.distance().sentence();
         lines.add(
                 distance.isEmpty()
-                        ? "Within the supply volts and loads of the readings."
-                        : Numbers.inSentence(distance) + " Less sure than it looks: the model is taken to hold there.");
+                        ? TEXTS.text("whatif.within")
+                        : TEXTS.text("whatif.beyond", Numbers.inSentence(distance)));
         study.percentPerVolt(supplyVolts, loadOhms, mode).map(WhatIfPart::slope).ifPresent(lines::add);
         NaiveScaling.of(study, Difference.supplyVolts(study), supplyVolts, loadOhms, mode)
-                .map(WhatIfPart::naive)
+                .map(Words::naive)
                 .ifPresent(lines::add);
         return lines;
     }
 
     private static String slope(Estimate percent) {
-        return String.format(
-                Locale.ROOT,
-                "One more volt here changes the power by %s %%.",
+        return TEXTS.text(
+                "whatif.slope",
                 Figures.stated(percent.value(), Coverage.expanded(percent.standardUncertainty()))
                         .text());
-    }
-
-    private static String naive(NaiveScaling scaling) {
-        return "The square law from " + Figures.fixed(scaling.fromVolts(), 1) + " V would say "
-                + Figures.fixed(scaling.naiveWatts(), 1) + " W, " + Figures.signed(scaling.naiveAboveStudyDb(), 2)
-                + " dB.";
     }
 }

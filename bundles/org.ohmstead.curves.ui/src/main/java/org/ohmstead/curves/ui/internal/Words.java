@@ -3,10 +3,10 @@
 
 package org.ohmstead.curves.ui.internal;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.VerdictWords;
+import org.ohmstead.curves.study.NaiveScaling;
 import org.ohmstead.curves.study.PowerStudy.PlacedLoad;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.DistortionMeasure;
@@ -15,6 +15,8 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.VerdictRule;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.LogSnapshot;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
@@ -22,30 +24,52 @@ import org.ohmstead.workbench.session.ProjectDesk;
 
 /** What this view calls the cases of the model. */
 final class Words {
+    private static final Messages TEXTS = Messages.of(Words.class);
+
     private Words() {}
 
     static String of(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "Stereo";
-            case BRIDGED -> "Bridged";
-            case SINGLE -> "Single";
-        };
+        return TEXTS.text("mode." + mode.name());
+    }
+
+    /** Returns the same as it stands within a sentence. */
+    static String lower(Mode mode) {
+        return TEXTS.text("mode.lower." + mode.name());
+    }
+
+    /** Returns what an uncertainty is called that stands beside a figure, with its factor: "expanded uncertainty (k = 2)". */
+    static String uncertainty() {
+        String key = Coverage.factor() == 1 ? "words.standardUncertainty" : "words.expandedUncertainty";
+        return TEXTS.text(key, Coverage.words());
+    }
+
+    /** Returns what simple scaling by the square of the volts would make of a power. */
+    static String naive(NaiveScaling scaling) {
+        return TEXTS.text(
+                "words.naive",
+                Figures.fixed(scaling.fromVolts(), 1),
+                Figures.fixed(scaling.naiveWatts(), 1),
+                Figures.signed(scaling.naiveAboveStudyDb(), 2));
     }
 
     static String perWhat(Mode mode) {
-        return mode == Mode.STEREO ? "per channel" : "in the load";
+        return mode == Mode.STEREO ? TEXTS.text("words.perChannel") : TEXTS.text("words.inLoad");
     }
 
     /** Returns the name of a kind of power: what ended the search, and with what stimulus. */
     static String powerName(PowerKind kind, EndPoint endPoint) {
-        String burst = kind == PowerKind.BURST ? ", burst" : "";
+        String name = name(endPoint);
+        return kind == PowerKind.BURST ? TEXTS.text("words.burst", name) : name;
+    }
+
+    private static String name(EndPoint endPoint) {
         if (endPoint instanceof EndPoint.DistortionLimit limit) {
-            return "Distortion-limited, " + Numbers.percent(limit.ratio()) + " " + of(limit.measure()) + burst;
+            return TEXTS.text("words.distortion", Numbers.percent(limit.ratio()), of(limit.measure()));
         }
         if (endPoint instanceof EndPoint.FixedLevel level) {
-            return "At a drive of " + Numbers.shown(level.driveDb()) + " dB" + burst;
+            return TEXTS.text("words.level", Numbers.shown(level.driveDb()));
         }
-        return "Clipping onset" + burst;
+        return TEXTS.text("words.clipping");
     }
 
     static String of(DistortionMeasure measure) {
@@ -68,12 +92,7 @@ final class Words {
 
     /** Returns a load as connected: "4 Ω", "4 Ω bridged", "4 Ω, one channel". */
     static String load(PlacedLoad load) {
-        return ohms(load.loadOhms())
-                + switch (load.mode()) {
-                    case STEREO -> "";
-                    case BRIDGED -> " bridged";
-                    case SINGLE -> ", one channel";
-                };
+        return TEXTS.text("words.load." + load.mode().name(), ohms(load.loadOhms()));
     }
 
     static String volts(double supplyVolts) {
@@ -82,40 +101,38 @@ final class Words {
 
     static String of(Verdict verdict) {
         return switch (verdict) {
-            case MEETS -> "meets";
-            case FALLS_SHORT -> "falls short";
-            case UNDECIDED -> "undecided";
+            case MEETS -> TEXTS.text("verdict.MEETS");
+            case FALLS_SHORT -> TEXTS.text("verdict.FALLS_SHORT");
+            case UNDECIDED -> TEXTS.text("verdict.UNDECIDED");
         };
     }
 
     static String verdict(Optional<RatingOutcome> outcome) {
-        return outcome.map(each -> of(each.verdict())).orElse("not tested");
+        return outcome.map(each -> of(each.verdict())).orElseGet(() -> TEXTS.text("verdict.notTested"));
     }
 
     /** Returns why the rule gives its verdict, and the risk of it. */
     static String explain(Optional<RatingOutcome> outcome, VerdictRule rule) {
         if (outcome.isEmpty()) {
-            return "No valid reading fits this rating.";
+            return TEXTS.text("verdict.noReading");
         }
         boolean met = outcome.get().verdict() == Verdict.MEETS;
         String why =
                 switch (rule.kind()) {
                     case SIMPLE_ACCEPTANCE -> met
-                            ? "The measured power is at least the rated one; its uncertainty does not count."
-                            : "The measured power is below the rated one; its uncertainty does not count.";
+                            ? TEXTS.text("verdict.simpleMet")
+                            : TEXTS.text("verdict.simpleMissed");
                     case GUARDED_ACCEPTANCE -> guarded(outcome.get().verdict());
-                    case GUARDED_REJECTION -> met
-                            ? "The measured power is not below the rated one by more than the measurement may err."
-                            : guarded(Verdict.FALLS_SHORT);
+                    case GUARDED_REJECTION -> met ? TEXTS.text("verdict.notBelow") : guarded(Verdict.FALLS_SHORT);
                 };
         return why + " " + Numbers.inSentence(VerdictWords.risk(outcome.get()));
     }
 
     private static String guarded(Verdict verdict) {
         return switch (verdict) {
-            case MEETS -> "The measured power is above the rated one by more than the measurement may err.";
-            case FALLS_SHORT -> "The measured power is below the rated one by more than the measurement may err.";
-            case UNDECIDED -> "Measured and rated power differ by less than the measurement may err.";
+            case MEETS -> TEXTS.text("verdict.above");
+            case FALLS_SHORT -> TEXTS.text("verdict.below");
+            case UNDECIDED -> TEXTS.text("verdict.near");
         };
     }
 
@@ -124,28 +141,31 @@ final class Words {
         if (!rating.wording().isBlank()) {
             return rating.wording();
         }
-        return Numbers.shown(rating.powerWatts()) + " W " + perWhat(rating.mode()) + ", "
-                + of(rating.mode()).toLowerCase(Locale.ROOT) + ", " + ohms(rating.loadOhms()) + ", "
-                + Numbers.percent(rating.distortionRatio())
-                + (rating.kind() == PowerKind.BURST ? ", burst" : "");
+        String said = TEXTS.text(
+                "words.rating",
+                Numbers.shown(rating.powerWatts()),
+                perWhat(rating.mode()),
+                lower(rating.mode()),
+                ohms(rating.loadOhms()),
+                Numbers.percent(rating.distortionRatio()));
+        return rating.kind() == PowerKind.BURST ? TEXTS.text("words.burst", said) : said;
     }
 
     /** Returns why there is no curve to be seen, and what to do about it. */
     static String whyNothing(ProjectDesk desk) {
         LogSnapshot log = desk.log();
         if (desk.session().isEmpty()) {
-            return "No project is open. Open one to see its power against supply, or open the demo.";
+            return TEXTS.text("view.noProject");
         }
         if (log.state() == LogState.READING) {
-            return "Reading the test log\u2026";
+            return TEXTS.text("view.readingLog");
         }
         if (log.state() == LogState.UNREADABLE) {
             return log.sentence();
         }
         if (log.entries().isEmpty()) {
-            return "No readings yet. Replay recordings with Bench > Replay recordings\u2026, or open the demo.";
+            return TEXTS.text("view.noReadings");
         }
-        return "No valid reading reached its end point yet, so there is no curve. The test log says what each reading"
-                + " found.";
+        return TEXTS.text("view.noCurve");
     }
 }
