@@ -13,9 +13,12 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 
 /** Looks at one branch of a load in one step. */
 final class BranchCheck {
+    private static final Messages TEXTS = Messages.of(BranchCheck.class);
+
     private static final double USUAL_CELSIUS = 25;
     private static final double LEADS_OHMS = 0.1;
     private static final double POWER_ERROR_RATIO = 0.01;
@@ -38,8 +41,10 @@ final class BranchCheck {
         this.branch = load.branches().get(branchIndex);
         this.loadPath = loadPath;
         this.branchPath = loadPath + ".branches[" + branchIndex + "]";
-        this.name = "the load \"" + load.id() + "\""
-                + (load.branches().stream().distinct().count() > 1 ? " (branch " + (branchIndex + 1) + ")" : "");
+        boolean different = load.branches().stream().distinct().count() > 1;
+        this.name = different
+                ? TEXTS.text("branch.nameOfOne", load.id(), Integer.toString(branchIndex + 1))
+                : TEXTS.text("branch.name", load.id());
         this.problems = problems;
     }
 
@@ -78,9 +83,13 @@ final class BranchCheck {
             problems.add(new Problem(
                     Severity.ERROR,
                     loadPath + ".powerLimitWatts",
-                    "The step \"" + step.id() + "\" puts " + Figures.three(meanWatts) + " W into " + name
-                            + ", which is stated to take " + Figures.three(load.powerLimitWatts()) + " W.",
-                    "Use a larger load, or correct the limit if the load takes more."));
+                    TEXTS.text(
+                            "branch.overLimit",
+                            step.id(),
+                            Figures.three(meanWatts),
+                            name,
+                            Figures.three(load.powerLimitWatts())),
+                    TEXTS.text("branch.overLimitRemedy")));
         }
     }
 
@@ -95,8 +104,12 @@ final class BranchCheck {
             problems.add(new Problem(
                     Severity.ERROR,
                     branchPath + ".network",
-                    "The network \"" + branch.network() + "\" of " + name + " cannot be read. Character "
-                            + (fault.position() + 1) + ": " + fault.problem(),
+                    TEXTS.text(
+                            "branch.unreadable",
+                            branch.network(),
+                            name,
+                            Integer.toString(fault.position() + 1),
+                            fault.problem()),
                     fault.remedy()));
             return Optional.empty();
         }
@@ -106,25 +119,22 @@ final class BranchCheck {
         NetworkAnalysis analysis = NetworkAnalysis.of(network, ambientCelsius());
         double low = analysis.worstCaseLowOhms();
         double high = analysis.worstCaseHighOhms();
-        String range = Figures.four(analysis.ohms()) + " ohm, with its tolerances " + Figures.four(low) + " to "
-                + Figures.four(high) + " ohm";
+        String range = TEXTS.text("branch.range", Figures.four(analysis.ohms()), Figures.four(low), Figures.four(high));
         double rounding = 1e-9 * load.nominalOhms();
         if (load.nominalOhms() < low - rounding || load.nominalOhms() > high + rounding) {
             problems.add(new Problem(
                     Severity.WARNING,
                     branchPath + ".network",
-                    "The network of " + name + " comes to " + range + ", which leaves out the "
-                            + Figures.four(load.nominalOhms()) + " ohm that the load stands for.",
-                    "Find a network that is nearer, or state the value that it has."));
+                    TEXTS.text("branch.leavesOut", name, range, Figures.four(load.nominalOhms())),
+                    TEXTS.text("branch.leavesOutRemedy")));
         }
         double doubt = 2 * branch.standardUncertaintyOhms() + rounding;
         if (branch.ohms() < low - doubt || branch.ohms() > high + LEADS_OHMS + doubt) {
             problems.add(new Problem(
                     Severity.WARNING,
                     branchPath + ".ohms",
-                    "The network of " + name + " comes to " + range + ", but " + Figures.four(branch.ohms())
-                            + " ohm were measured.",
-                    "Look for a wrong part, a wrong connection or a bad contact, and measure again by four wires."));
+                    TEXTS.text("branch.differs", name, range, Figures.four(branch.ohms())),
+                    TEXTS.text("branch.differsRemedy")));
         }
     }
 
@@ -143,10 +153,13 @@ final class BranchCheck {
             problems.add(new Problem(
                     Severity.WARNING,
                     branchPath + ".inductanceHenries",
-                    "By its inductance " + name + " takes more than 1 % less than V^2/R above "
-                            + Figures.three(limitHz.getAsDouble()) + " Hz, and the step \"" + step.id() + "\" is at "
-                            + Figures.three(frequencyHz) + " Hz.",
-                    "Use resistors wound without inductance, or test at a lower frequency."));
+                    TEXTS.text(
+                            "branch.band",
+                            name,
+                            Figures.three(limitHz.getAsDouble()),
+                            step.id(),
+                            Figures.three(frequencyHz)),
+                    TEXTS.text("branch.bandRemedy")));
         }
     }
 }

@@ -11,6 +11,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The mean power that a branch of a load bears for as long as a step lasts: what is stated of the load or, when that is less, what brings
@@ -22,14 +23,14 @@ import org.ohmstead.model.Stimulus;
  * @param reason whose limit it is, a whole sentence
  */
 record BranchLimit(double watts, String reason) {
+    private static final Messages TEXTS = Messages.of(BranchLimit.class);
+
     private static final double USUAL_CELSIUS = 25;
     private static final NetworkNotation.Options READING = NetworkNotation.Options.USUAL.withCountsChecked(false);
 
     static BranchLimit of(Project project, Step step, BenchLoad load, LoadBranch branch) {
         BranchLimit stated = new BranchLimit(
-                load.powerLimitWatts(),
-                "The load \"" + load.id() + "\" is stated to take " + Figures.three(load.powerLimitWatts())
-                        + " W in each branch.");
+                load.powerLimitWatts(), TEXTS.text("limit.stated", load.id(), Figures.three(load.powerLimitWatts())));
         if (branch.network().isBlank()) {
             return stated;
         }
@@ -57,8 +58,8 @@ record BranchLimit(double watts, String reason) {
     private static BranchLimit ofPart(double watts, Resistor resistor, BenchLoad load, boolean steady, double seconds) {
         return new BranchLimit(
                 watts,
-                "There \"" + resistor.id() + "\" in the load \"" + load.id() + "\" is at what it bears"
-                        + (steady ? " for " + Figures.three(seconds) + " s from cold." : " for as long as one likes."));
+                TEXTS.text(
+                        steady ? "limit.ofPartFor" : "limit.ofPart", resistor.id(), load.id(), Figures.three(seconds)));
     }
 
     /** How many times what it may take for ever a resistor bears for a while, by the more cautious model; without end when not known. */

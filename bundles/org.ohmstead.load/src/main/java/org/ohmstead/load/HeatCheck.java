@@ -12,9 +12,12 @@ import org.ohmstead.model.PulseRule;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 
 /** Looks at what the power of a step does to a network. */
 final class HeatCheck {
+    private static final Messages TEXTS = Messages.of(HeatCheck.class);
+
     /** Below the about 65 degrees at which bare metal burns the skin within a second (ISO 13732-1). */
     private static final double HOT_CELSIUS = 60;
 
@@ -44,8 +47,8 @@ final class HeatCheck {
         if (heat.isEmpty()) {
             add(
                     Severity.ERROR,
-                    "At " + Figures.three(meanWatts) + " W " + name + " never stops getting warmer.",
-                    "Use larger resistors or better cooling, or correct the temperature coefficients.");
+                    TEXTS.text("heat.runaway", Figures.three(meanWatts), name),
+                    TEXTS.text("heat.runawayRemedy"));
             return;
         }
         boolean overloaded = mean(meanWatts);
@@ -62,10 +65,7 @@ final class HeatCheck {
                 .distinct()
                 .collect(Collectors.joining("\", \"", "\"", "\""));
         if (unrated.length() > 2) {
-            add(
-                    Severity.WARNING,
-                    "No power rating is known of " + unrated + " in " + name + ", so its limit cannot be told.",
-                    "Write the ids of parts of the bench, or add the rating, such as 8R2@50W.");
+            add(Severity.WARNING, TEXTS.text("heat.unrated", unrated, name), TEXTS.text("heat.unratedRemedy"));
         }
     }
 
@@ -89,11 +89,15 @@ final class HeatCheck {
             return false;
         }
         double allowed = analysis.allowedWatts(which).orElseThrow();
-        String what = "At " + Figures.three(meanWatts) + " W into " + name + " \""
-                + analysis.resistor(which).id() + "\" takes " + Figures.three(analysis.powerWatts(which, meanWatts))
-                + " W, but at " + Figures.three(analysis.ambientCelsius()) + " degrees Celsius it may take "
-                + Figures.three(allowed) + " W; the load's limit is " + Figures.three(allowed / analysis.share(which))
-                + " W.";
+        String what = TEXTS.text(
+                "heat.overload",
+                Figures.three(meanWatts),
+                name,
+                analysis.resistor(which).id(),
+                Figures.three(analysis.powerWatts(which, meanWatts)),
+                Figures.three(analysis.ambientCelsius()),
+                Figures.three(allowed),
+                Figures.three(allowed / analysis.share(which)));
         OptionalDouble seconds = longestSeconds(meanWatts);
         boolean brief = seconds.isPresent()
                 && seconds.getAsDouble() >= SHORTEST_USEFUL_SECONDS
@@ -101,10 +105,10 @@ final class HeatCheck {
         if (brief) {
             add(
                     Severity.WARNING,
-                    what + " From cold it lasts " + Figures.three(seconds.getAsDouble()) + " s.",
-                    "Be done within that time and let it cool down, or use a larger load.");
+                    TEXTS.text("heat.brief", what, Figures.three(seconds.getAsDouble())),
+                    TEXTS.text("heat.briefRemedy"));
         } else {
-            add(Severity.ERROR, what, "Use a larger load or better cooling, or lower the power.");
+            add(Severity.ERROR, what, TEXTS.text("heat.overloadRemedy"));
         }
         return true;
     }
@@ -143,14 +147,13 @@ final class HeatCheck {
     }
 
     private void burst(Resistor resistor, double ratio, Stimulus.ToneBurst burst) {
-        String what = "During the burst \"" + resistor.id() + "\" in " + name + " takes " + Figures.three(ratio)
-                + " times what it may take for ever";
+        String times = Figures.three(ratio);
         Optional<PulseRule> rule = resistor.traits().pulseRule();
         if (rule.isEmpty()) {
             add(
                     Severity.WARNING,
-                    what + ", and no short overload is known for it.",
-                    "Enter the overload that its maker allows, or use a larger resistor.");
+                    TEXTS.text("heat.burstUnknown", resistor.id(), name, times),
+                    TEXTS.text("heat.burstUnknownRemedy"));
             return;
         }
         double between = ratio * Math.pow(10, burst.lowLevelDb() / 10);
@@ -160,8 +163,8 @@ final class HeatCheck {
                     .holds()) {
                 add(
                         Severity.ERROR,
-                        what + " for " + Figures.three(burst.onSeconds()) + " s, more than its short overload allows.",
-                        "Make the burst shorter or the pause longer, or use a larger resistor.");
+                        TEXTS.text("heat.burst", resistor.id(), name, times, Figures.three(burst.onSeconds())),
+                        TEXTS.text("heat.burstRemedy"));
                 return;
             }
         }
@@ -177,19 +180,24 @@ final class HeatCheck {
             boolean known = hottest.caseCelsius().isPresent();
             add(
                     Severity.WARNING,
-                    "At " + Figures.three(meanWatts) + " W for long \""
-                            + hottest.resistor().id() + "\" in " + name
-                            + (known ? " reaches " : " may reach up to ") + Math.round(surface.getAsDouble())
-                            + " degrees Celsius and can burn whoever touches it.",
-                    "Keep hands, cables and anything that burns away, and let air through.");
+                    TEXTS.text(
+                            known ? "heat.hot" : "heat.perhapsHot",
+                            Figures.three(meanWatts),
+                            hottest.resistor().id(),
+                            name,
+                            Long.toString(Math.round(surface.getAsDouble()))),
+                    TEXTS.text("heat.hotRemedy"));
         }
         if (Math.abs(heat.overstatementRatio()) > DRIFT_RATIO) {
             add(
                     Severity.NOTE,
-                    "Hot, " + name + " comes to " + Figures.four(heat.hotOhms()) + " ohm instead of "
-                            + Figures.four(heat.coldOhms()) + " ohm, so V^2/R with the cold value is off by "
-                            + Figures.three(100 * heat.overstatementRatio()) + " %.",
-                    "Read quickly from cold, or measure the load again while it is hot.");
+                    TEXTS.text(
+                            "heat.drift",
+                            name,
+                            Figures.four(heat.hotOhms()),
+                            Figures.four(heat.coldOhms()),
+                            Figures.three(100 * heat.overstatementRatio())),
+                    TEXTS.text("heat.driftRemedy"));
         }
     }
 

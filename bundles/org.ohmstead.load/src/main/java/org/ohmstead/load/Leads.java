@@ -5,9 +5,12 @@ package org.ohmstead.load;
 
 import java.util.OptionalInt;
 import org.ohmstead.model.CopperWire;
+import org.ohmstead.units.text.Messages;
 
 /** The leads between the amplifier's terminals and a load, and readings through them; their resistance is that of {@link CopperWire}. */
 public final class Leads {
+    private static final Messages TEXTS = Messages.of(Leads.class);
+
     private static final double HENRIES_PER_METRE = 2e-7;
 
     private Leads() {}
@@ -20,8 +23,7 @@ public final class Leads {
     public static int gauge(String text) throws NotationException {
         OptionalInt gauge = CopperWire.gauge(Checks.present(text, "text"));
         if (gauge.isEmpty()) {
-            throw new NotationException(
-                    text, 0, "This is no wire gauge.", "Write 4/0, 3/0, 2/0, 1/0 or a number from 1 to 40.");
+            throw new NotationException(text, 0, TEXTS.text("leads.gauge"), TEXTS.text("leads.gaugeRemedy"));
         }
         return gauge.getAsInt();
     }

@@ -19,6 +19,7 @@ import org.ohmstead.model.Rating;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.SupplyType;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What is to be said about a step's load before the amplifier is switched on: too small for the power or for so long, hot to the touch,
@@ -28,6 +29,8 @@ import org.ohmstead.model.SupplyType;
  * part.
  */
 public final class LoadPrecautions {
+    private static final Messages TEXTS = Messages.of(LoadPrecautions.class);
+
     private static final double SAME_LOAD_RATIO = 0.05;
     private static final double ROUNDING = 1e-9;
 
@@ -57,8 +60,8 @@ public final class LoadPrecautions {
             return List.of(new Problem(
                     Severity.ERROR,
                     stepPath + ".loadId",
-                    "The step \"" + step.id() + "\" names the load \"" + step.loadId() + "\", which does not exist.",
-                    "Use the id of one of the loads, or add the load."));
+                    TEXTS.text("load.missing", step.id(), step.loadId()),
+                    TEXTS.text("load.missingRemedy")));
         }
         BenchLoad load = project.loads().get(loadIndex);
         String loadPath = "$.loads[" + loadIndex + "]";
@@ -69,8 +72,8 @@ public final class LoadPrecautions {
             problems.add(new Problem(
                     Severity.NOTE,
                     stepPath,
-                    "No power is known for the step \"" + step.id() + "\", so the heat in its load was not looked at.",
-                    "State the maker's rating for this mode and load, or the power expected."));
+                    TEXTS.text("load.unpowered", step.id()),
+                    TEXTS.text("load.unpoweredRemedy")));
         }
         int branches = step.mode() == Mode.STEREO
                 ? Math.min(load.branches().size(), project.amplifier().channelCount())
@@ -129,11 +132,10 @@ public final class LoadPrecautions {
         problems.add(new Problem(
                 step.belowLowestLoadConfirmed() ? Severity.WARNING : Severity.ERROR,
                 stepPath + ".belowLowestLoadConfirmed",
-                "The step \"" + step.id() + "\" works into " + ohms + " ohm, below the lowest load of "
-                        + Figures.four(lowest.getAsDouble()) + " ohm that the maker allows.",
+                TEXTS.text("load.belowLowest", step.id(), ohms, Figures.four(lowest.getAsDouble())),
                 step.belowLowestLoadConfirmed()
-                        ? "It was confirmed: keep the drive short, and watch the supply current and the heat sink."
-                        : "Leave the step out, or confirm it and accept the risk to the amplifier."));
+                        ? TEXTS.text("load.belowLowestConfirmed")
+                        : TEXTS.text("load.belowLowestRemedy")));
     }
 
     private static void pieces(
@@ -149,10 +151,14 @@ public final class LoadPrecautions {
                 problems.add(new Problem(
                         Severity.ERROR,
                         loadPath + ".branches",
-                        "The load \"" + load.id() + "\" uses " + pieces + " pieces of \"" + part.id() + "\""
-                                + (branches > 1 ? " in its " + branches + " branches together" : "")
-                                + ", but the bench has " + part.count() + ".",
-                        "Use other parts, or correct the count in the bench's parts."));
+                        TEXTS.text(
+                                branches > 1 ? "load.piecesTogether" : "load.pieces",
+                                load.id(),
+                                Integer.toString(pieces),
+                                part.id(),
+                                Integer.toString(part.count()),
+                                Integer.toString(branches)),
+                        TEXTS.text("load.piecesRemedy")));
             }
         }
     }

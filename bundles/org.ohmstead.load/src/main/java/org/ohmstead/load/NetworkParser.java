@@ -5,9 +5,12 @@ package org.ohmstead.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmstead.units.text.Messages;
 
 /** Descends through the notation of {@link NetworkNotation}; never deeper than its bound. */
 final class NetworkParser {
+    private static final Messages TEXTS = Messages.of(NetworkParser.class);
+
     private static final char PARALLEL_SIGN = '\u2225';
 
     private final String text;
@@ -23,13 +26,13 @@ final class NetworkParser {
         if (text.length() > NetworkNotation.LONGEST) {
             throw fault(
                     NetworkNotation.LONGEST,
-                    "The network is " + text.length() + " characters long; at most " + NetworkNotation.LONGEST
-                            + " are read.",
-                    "Write a smaller network.");
+                    TEXTS.text(
+                            "network.long", Integer.toString(text.length()), Integer.toString(NetworkNotation.LONGEST)),
+                    TEXTS.text("network.longRemedy"));
         }
         skipSpaces();
         if (at == text.length()) {
-            throw fault(at, "There is no network here.", "Write one such as 8R2||8R2.");
+            throw fault(at, TEXTS.text("network.none"), TEXTS.text("network.noneRemedy"));
         }
         Network network = series(0);
         if (at < text.length()) {
@@ -54,7 +57,7 @@ final class NetworkParser {
         while (at < text.length() && (text.charAt(at) == '|' || text.charAt(at) == PARALLEL_SIGN)) {
             if (text.charAt(at) == '|') {
                 if (at + 1 == text.length() || text.charAt(at + 1) != '|') {
-                    throw fault(at, "A single \"|\" means nothing.", "Write || for parallel.");
+                    throw fault(at, TEXTS.text("network.bar"), TEXTS.text("network.barRemedy"));
                 }
                 at++;
             }
@@ -67,20 +70,14 @@ final class NetworkParser {
     private Network primary(int depth) throws NotationException {
         skipSpaces();
         if (at == text.length()) {
-            throw fault(
-                    at,
-                    "Something is missing at the end.",
-                    "Write a part or a value there, such as 8R2, or take the sign before it away.");
+            throw fault(at, TEXTS.text("network.end"), TEXTS.text("network.endRemedy"));
         }
         char letter = text.charAt(at);
         if (letter == '(') {
             return bracketed(depth);
         }
         if (letter == '+' || letter == '|' || letter == ')' || letter == PARALLEL_SIGN) {
-            throw fault(
-                    at,
-                    "A part or a value is missing before \"" + letter + "\".",
-                    "Write one there, such as 8R2, or take the \"" + letter + "\" away.");
+            throw fault(at, TEXTS.text("network.before", letter), TEXTS.text("network.beforeRemedy", letter));
         }
         int end = operands.end(at);
         Network operand = Network.of(operands.read(at, end));
@@ -94,8 +91,8 @@ final class NetworkParser {
         if (depth == NetworkNotation.DEEPEST) {
             throw fault(
                     at,
-                    "More than " + NetworkNotation.DEEPEST + " brackets lie in one another here.",
-                    "Write the network with fewer brackets; those around a single part can go.");
+                    TEXTS.text("network.deep", Integer.toString(NetworkNotation.DEEPEST)),
+                    TEXTS.text("network.deepRemedy"));
         }
         at++;
         skipSpaces();
@@ -115,19 +112,15 @@ final class NetworkParser {
     }
 
     private NotationException unclosed(int opened) {
-        return fault(
-                opened, "This bracket is never closed.", "Write \")\" where its group ends, or take the \"(\" away.");
+        return fault(opened, TEXTS.text("network.open"), TEXTS.text("network.openRemedy"));
     }
 
     /** Called where a sign between two operands should stand. */
     private NotationException leftOver() {
         if (text.charAt(at) == ')') {
-            return fault(
-                    at,
-                    "This \")\" has no \"(\" before it.",
-                    "Take it away, or write the \"(\" where its group begins.");
+            return fault(at, TEXTS.text("network.close"), TEXTS.text("network.closeRemedy"));
         }
-        return fault(at, "Between two parts a sign is missing.", "Write + for series or || for parallel here.");
+        return fault(at, TEXTS.text("network.sign"), TEXTS.text("network.signRemedy"));
     }
 
     private void skipSpaces() {

@@ -3,11 +3,15 @@
 
 package org.ohmstead.load;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * Something written down, a network, a stock or a resistor's marking, cannot be read. Says at which character, why, and what to write
  * instead.
  */
 public final class NotationException extends Exception {
+    private static final Messages TEXTS = Messages.of(NotationException.class);
+
     private static final long serialVersionUID = 1L;
     private static final int SHOWN_BEFORE = 50;
     private static final int SHOWN_AFTER = 25;
@@ -26,7 +30,7 @@ public final class NotationException extends Exception {
      * @param remedy what to write instead, a whole sentence
      */
     public NotationException(String notation, int position, String problem, String remedy) {
-        super("Character " + number(notation, position) + ": " + problem + " " + remedy);
+        super(TEXTS.text("fault.at", Integer.toString(number(notation, position)), problem, remedy));
         this.notation = notation;
         this.position = position;
         this.problem = Checks.named(problem, "problem");

@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmstead.model.PartTraits;
+import org.ohmstead.units.text.Messages;
 
 /** Turns words of a network into resistors and counts the pieces used. */
 final class OperandReader {
+    private static final Messages TEXTS = Messages.of(OperandReader.class);
+
     private static final double SAME_VALUE = 1e-9;
     private static final int IDS_SHOWN = 5;
     private static final int LETTERS_SHOWN = 40;
@@ -45,8 +48,7 @@ final class OperandReader {
         do {
             at = text.indexOf('"', at + 1);
             if (at < 0) {
-                throw new NotationException(
-                        text, start, "This quote is never closed.", "Write a second \" where the id of the part ends.");
+                throw new NotationException(text, start, TEXTS.text("part.quote"), TEXTS.text("part.quoteRemedy"));
             }
             at++;
         } while (at < text.length() && text.charAt(at) == '"');
@@ -102,8 +104,8 @@ final class OperandReader {
             throw new NotationException(
                     text,
                     start,
-                    "This is piece " + pieces + " of \"" + shown(id) + "\", but the stock has " + item.count() + ".",
-                    "Use another part here, or correct the count in the stock.");
+                    TEXTS.text("part.tooMany", Integer.toString(pieces), shown(id), Integer.toString(item.count())),
+                    TEXTS.text("part.tooManyRemedy"));
         }
         return item.resistor();
     }
@@ -114,10 +116,7 @@ final class OperandReader {
                 .toList();
         if (same.size() > 1) {
             throw new NotationException(
-                    text,
-                    start,
-                    "Several kinds of part in the stock have this value.",
-                    "Write the id of the one you mean: " + listed(same) + ".");
+                    text, start, TEXTS.text("part.several"), TEXTS.text("part.severalRemedy", listed(same)));
         }
         return same.stream().findFirst();
     }
@@ -126,21 +125,20 @@ final class OperandReader {
         String remedy;
         Optional<String> near = nearest(word);
         if (near.isPresent()) {
-            remedy = "Did you mean \"" + shown(near.get()) + "\"? Write the id of a part, or a value such as 8R2.";
+            remedy = TEXTS.text("part.near", shown(near.get()));
         } else if (stock.isEmpty()) {
-            remedy = "The stock is empty; write a value such as 8R2, or fill the stock.";
+            remedy = TEXTS.text("part.emptyStock");
         } else {
-            remedy = "Write the id of a part, such as " + listed(new ArrayList<>(stock.values()))
-                    + ", or a value such as 8R2.";
+            remedy = TEXTS.text("part.such", listed(new ArrayList<>(stock.values())));
         }
-        return new NotationException(text, start, "The stock has no part \"" + shown(word) + "\".", remedy);
+        return new NotationException(text, start, TEXTS.text("part.unknown", shown(word)), remedy);
     }
 
     private static String listed(List<Stock.Item> items) {
         return items.stream()
                 .limit(IDS_SHOWN)
                 .map(item -> "\"" + shown(item.resistor().id()) + "\"")
-                .collect(Collectors.joining(" or "));
+                .collect(Collectors.joining(TEXTS.text("part.or")));
     }
 
     private static String shown(String id) {

@@ -13,9 +13,12 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.ProjectChecks;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
+import org.ohmstead.units.text.Messages;
 
 /** What is to be said about the loads of a whole plan, each thing once however many steps have it. */
 public final class PlanPrecautions {
+    private static final Messages TEXTS = Messages.of(PlanPrecautions.class);
+
     private PlanPrecautions() {}
 
     /**
@@ -50,13 +53,10 @@ public final class PlanPrecautions {
 
     private static Problem unpowered(Project project, List<Integer> steps) {
         String first = project.plan().get(steps.get(0)).id();
-        String which = steps.size() == 1
-                ? "the step \"" + first + "\", so the heat in its load"
-                : steps.size() + " steps, \"" + first + "\" the first, so the heat in their loads";
+        String what = steps.size() == 1
+                ? TEXTS.text("load.unpowered", first)
+                : TEXTS.text("load.unpoweredSteps", Integer.toString(steps.size()), first);
         return new Problem(
-                Severity.NOTE,
-                "$.plan[" + steps.get(0) + "]",
-                "No power is known for " + which + " was not looked at.",
-                "State the maker's rating for this mode and load, or look at the load itself with the power expected.");
+                Severity.NOTE, "$.plan[" + steps.get(0) + "]", what, TEXTS.text("load.unpoweredStepsRemedy"));
     }
 }

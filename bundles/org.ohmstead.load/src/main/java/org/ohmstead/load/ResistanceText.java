@@ -4,12 +4,15 @@
 package org.ohmstead.load;
 
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Reads one resistance as the trade writes it: 8R2, R47, 0R47, 4.7, 1k, 4K7, 10RJ, then perhaps a tolerance letter, then perhaps a rating
  * such as @50W. The first letter of K, M, G and T is the multiplier; one that follows a multiplier is the tolerance, as in IEC 60062.
  */
 final class ResistanceText {
+    private static final Messages TEXTS = Messages.of(ResistanceText.class);
+
     private static final String MULTIPLIERS = "RKMGT";
     private static final double[] FACTORS = {1, 1e3, 1e6, 1e9, 1e12};
     private static final int MOST_DIGITS = 30;
@@ -60,11 +63,11 @@ final class ResistanceText {
             throw text.unexpected();
         }
         if (!(ohms > 0)) {
-            throw text.meaning(
-                    start, "A resistance of 0 ohm short-circuits what it lies across.", "Write a value above 0.");
+            throw text.meaning(start, TEXTS.text("value.zero"), TEXTS.text("value.zeroRemedy"));
         }
         if (Double.isInfinite(ohms)) {
-            throw text.meaning(start, "This resistance is too large.", "Write at most " + MOST_DIGITS + " digits.");
+            throw text.meaning(
+                    start, TEXTS.text("value.large"), TEXTS.text("value.largeRemedy", Integer.toString(MOST_DIGITS)));
         }
         return new Value(ohms, text.toleranceRatio, text.ratedWatts);
     }
@@ -98,9 +101,8 @@ final class ResistanceText {
     private void refuseMinus() throws Fault {
         if (at < end && (notation.charAt(at) == '-' || notation.charAt(at) == '\u2212')) {
             String rest = at + 1 < end ? notation.substring(at + 1, end) : "4R7";
-            String remedy = "Write it without the minus, as " + rest + ".";
-            throw new Fault(
-                    nextIsDigit(), new NotationException(notation, at, "A resistance cannot be negative.", remedy));
+            String remedy = TEXTS.text("value.minusRemedy", rest);
+            throw new Fault(nextIsDigit(), new NotationException(notation, at, TEXTS.text("value.minus"), remedy));
         }
     }
 
@@ -114,7 +116,10 @@ final class ResistanceText {
             at++;
         }
         if (at - start > MOST_DIGITS) {
-            throw meaning(start, "This number has " + (at - start) + " digits.", "Write at most " + MOST_DIGITS + ".");
+            throw meaning(
+                    start,
+                    TEXTS.text("value.digits", Integer.toString(at - start)),
+                    TEXTS.text("value.digitsRemedy", Integer.toString(MOST_DIGITS)));
         }
         return notation.substring(start, at);
     }
@@ -141,10 +146,7 @@ final class ResistanceText {
         }
         double watts = whole.chars().anyMatch(Character::isDigit) ? Double.parseDouble("0" + whole) : 0;
         if (!(watts > 0)) {
-            throw meaning(
-                    start,
-                    "After @ comes the rated power in watts, above 0.",
-                    "Write it as a plain number, such as @50W.");
+            throw meaning(start, TEXTS.text("value.rating"), TEXTS.text("value.ratingRemedy"));
         }
         if (at < end && Character.toUpperCase(notation.charAt(at)) == 'W') {
             at++;
@@ -158,14 +160,12 @@ final class ResistanceText {
 
     private Fault unexpected() {
         int point = at < end ? notation.codePointAt(at) : ' ';
-        String what =
-                at < end ? "\"" + Character.toString(point) + "\" does not belong here." : "A number is missing here.";
+        String what = at < end ? TEXTS.text("value.strange", Character.toString(point)) : TEXTS.text("value.missing");
         String remedy =
                 switch (point) {
-                    case ',' -> "Write the fraction with a point or a letter, such as 4.7 or 4R7.";
-                    case 'm' -> "Write M for mega, or R for a fraction of an ohm, such as 0R47.";
-                    default -> "Write a resistance such as 8R2, 0R47, 4.7 or 1k, then perhaps a tolerance letter of "
-                            + ToleranceLetter.LETTERS + " and a rating such as @50W.";
+                    case ',' -> TEXTS.text("value.comma");
+                    case 'm' -> TEXTS.text("value.milli");
+                    default -> TEXTS.text("value.remedy", ToleranceLetter.LETTERS);
                 };
         return new Fault(false, new NotationException(notation, at, what, remedy));
     }

@@ -6,12 +6,15 @@ package org.ohmstead.load;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A stock in one line, such as {@code 2R7,3R9,5R6x2,10,8R2J@50Wx3}: values as in {@link NetworkNotation}, commas between them, and x with
  * a number for more than one piece. The id of a kind is its value as written; a kind that is written twice counts together.
  */
 public final class StockNotation {
+    private static final Messages TEXTS = Messages.of(StockNotation.class);
+
     private static final int MOST_OF_A_KIND = 10_000;
 
     private final String text;
@@ -37,9 +40,11 @@ public final class StockNotation {
             throw new NotationException(
                     text,
                     NetworkNotation.LONGEST,
-                    "The stock is " + text.length() + " characters long; at most " + NetworkNotation.LONGEST
-                            + " are read.",
-                    "Write several pieces as one value with x and their number, or put the stock into a file.");
+                    TEXTS.text(
+                            "stockList.long",
+                            Integer.toString(text.length()),
+                            Integer.toString(NetworkNotation.LONGEST)),
+                    TEXTS.text("stockList.longRemedy"));
         }
         return new StockNotation(text, defaultToleranceRatio).read();
     }
@@ -66,7 +71,7 @@ public final class StockNotation {
         }
         if (start == end) {
             throw new NotationException(
-                    text, from, "A value is missing here.", "Write one such as 8R2, or take the comma away.");
+                    text, from, TEXTS.text("stockList.missing"), TEXTS.text("stockList.missingRemedy"));
         }
         int times = times(start, end);
         int count = times < 0 ? 1 : count(times + 1, end);
@@ -101,13 +106,13 @@ public final class StockNotation {
             int digit = text.charAt(i) - '0';
             if (digit < 0 || digit > 9) {
                 throw new NotationException(
-                        text, i, "After x comes the number of pieces, in digits alone.", "Write it as in 5R6x2.");
+                        text, i, TEXTS.text("stockList.digits"), TEXTS.text("stockList.countRemedy"));
             }
             count = Math.min(count * 10 + digit, MOST_OF_A_KIND + 1);
         }
         if (count == 0) {
             throw new NotationException(
-                    text, start, "After x comes the number of pieces, at least 1.", "Write it as in 5R6x2.");
+                    text, start, TEXTS.text("stockList.leastOne"), TEXTS.text("stockList.countRemedy"));
         }
         if (count > MOST_OF_A_KIND) {
             throw tooMany(start);
@@ -119,7 +124,7 @@ public final class StockNotation {
         return new NotationException(
                 text,
                 position,
-                "These are more than " + MOST_OF_A_KIND + " pieces of one kind.",
-                "Write at most " + MOST_OF_A_KIND + ".");
+                TEXTS.text("stockList.many", Integer.toString(MOST_OF_A_KIND)),
+                TEXTS.text("stockList.manyRemedy", Integer.toString(MOST_OF_A_KIND)));
     }
 }

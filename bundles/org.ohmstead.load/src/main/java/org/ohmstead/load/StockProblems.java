@@ -9,9 +9,12 @@ import org.ohmstead.model.Mounting;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 
 /** What is odd about the parts of a bench, or missing from them so that less can be said of the loads made of them. */
 public final class StockProblems {
+    private static final Messages TEXTS = Messages.of(StockProblems.class);
+
     private static final double SAME_VALUE_RATIO = 0.25;
 
     private StockProblems() {}
@@ -32,9 +35,8 @@ public final class StockProblems {
                 problems.add(new Problem(
                         Severity.NOTE,
                         where + ".pulseRule",
-                        "No short overload is known for \"" + parts.get(i).id()
-                                + "\", so bursts above its rating cannot be judged.",
-                        "Enter the overload that its maker allows, such as 5 times for 5 s."));
+                        TEXTS.text("stock.noPulse", parts.get(i).id()),
+                        TEXTS.text("stock.noPulseRemedy")));
             }
         }
         return List.copyOf(problems);
@@ -46,15 +48,14 @@ public final class StockProblems {
             problems.add(new Problem(
                     Severity.WARNING,
                     where + ".mounting",
-                    "\"" + part.id() + "\" is said to be in free air, but has a heat sink's thermal resistance.",
-                    "Say that it is on a heat sink, or take the thermal resistance away."));
+                    TEXTS.text("stock.freeWithSink", part.id()),
+                    TEXTS.text("stock.freeWithSinkRemedy")));
         } else if (part.mounting() != Mounting.FREE_AIR && !sink) {
             problems.add(new Problem(
                     Severity.NOTE,
                     where + ".sinkKelvinPerWatt",
-                    "The thermal resistance of the heat sink of \"" + part.id()
-                            + "\" is not known, so its rating is taken by the temperature of the air.",
-                    "Enter it in kelvins per watt to have the case's temperature and the power worked out."));
+                    TEXTS.text("stock.noSink", part.id()),
+                    TEXTS.text("stock.noSinkRemedy")));
         }
     }
 
@@ -70,9 +71,8 @@ public final class StockProblems {
             problems.add(new Problem(
                     Severity.WARNING,
                     where + ".id",
-                    "The id \"" + part.id() + "\" reads as " + Figures.four(written) + " ohm, but the part has "
-                            + Figures.four(part.ohms()) + " ohm.",
-                    "Give it an id that does not mislead, or correct the value."));
+                    TEXTS.text("stock.misleading", part.id(), Figures.four(written), Figures.four(part.ohms())),
+                    TEXTS.text("stock.misleadingRemedy")));
         }
     }
 }

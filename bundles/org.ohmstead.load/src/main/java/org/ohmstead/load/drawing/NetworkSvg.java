@@ -12,12 +12,15 @@ import org.ohmstead.load.drawing.NetworkDrawing.Label;
 import org.ohmstead.load.drawing.NetworkDrawing.Place;
 import org.ohmstead.load.drawing.NetworkDrawing.Role;
 import org.ohmstead.load.drawing.NetworkDrawing.Wire;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Writes a drawing as SVG: a picture that stands by itself, with a title and a description for those who cannot see it. The bar in a
  * resistor is as long as its share of the power; a wire is the thicker the more current it carries.
  */
 public final class NetworkSvg {
+    private static final Messages TEXTS = Messages.of(NetworkSvg.class);
+
     /** The colours of a picture. */
     public enum Look {
         /** For white paper. */
@@ -55,17 +58,14 @@ public final class NetworkSvg {
         out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
                 .append(String.format(
                         Locale.ROOT,
-                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\" "
-                                + "role=\"img\" aria-labelledby=\"title desc\" font-family=\"sans-serif\">\n",
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
+                                + " role=\"img\" aria-labelledby=\"title desc\" font-family=\"sans-serif\">\n",
                         drawing.width(),
                         drawing.height(),
                         drawing.width(),
                         drawing.height()))
-                .append("<title id=\"title\">Load network of ")
-                .append(
-                        drawing.bodies().size() == 1
-                                ? "1 resistor"
-                                : drawing.bodies().size() + " resistors")
+                .append("<title id=\"title\">")
+                .append(escaped(title(drawing.bodies().size())))
                 .append("</title>\n<desc id=\"desc\">")
                 .append(escaped(description(drawing)))
                 .append("</desc>\n");
@@ -95,12 +95,16 @@ public final class NetworkSvg {
         return 1 + 2 * wire.currentRatio();
     }
 
+    private static String title(int resistors) {
+        return TEXTS.text(resistors == 1 ? "drawing.title.one" : "drawing.title.many", Integer.toString(resistors));
+    }
+
     private static String description(NetworkDrawing drawing) {
         String parts = drawing.labels().stream()
                 .filter(label -> label.role() != Role.JOINT)
                 .map(Label::text)
                 .collect(Collectors.joining(", "));
-        return "Between the terminals A and B, from left to right, with value and share of the power: " + parts + ".";
+        return TEXTS.text("drawing.description", parts);
     }
 
     private static void append(StringBuilder out, Wire wire) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkAnalysis;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How to wire a network: its pieces, the joints between them, numbered steps, what a meter must show, and what can hurt. The joints are
@@ -29,6 +30,8 @@ public record WiringList(
         double lowOhms,
         double highOhms,
         List<String> cautions) {
+    private static final Messages TEXTS = Messages.of(WiringList.class);
+
     public WiringList {
         pieces = List.copyOf(pieces);
         joints = List.copyOf(joints);
@@ -116,19 +119,27 @@ public record WiringList(
     /** Returns the whole as plain text: cautions first, then steps, then the tables of joints and pieces. */
     public String text() {
         StringBuilder out = new StringBuilder();
-        out.append("CAUTIONS\n");
+        out.append(TEXTS.text("list.cautions")).append('\n');
         cautions.forEach(caution -> out.append("! ").append(caution).append('\n'));
-        out.append("\nSTEPS\n");
+        out.append('\n').append(TEXTS.text("list.steps")).append('\n');
         for (int i = 0; i < steps.size(); i++) {
             out.append(i + 1).append(". ").append(steps.get(i)).append('\n');
         }
         List<List<String>> jointRows = new ArrayList<>();
-        jointRows.add(List.of("Joint", "Current", "Leads"));
+        jointRows.add(List.of(TEXTS.text("list.joint"), TEXTS.text("list.current"), TEXTS.text("list.leads")));
         joints.forEach(joint ->
                 jointRows.add(List.of(joint.name(), text(joint.ampsRms(), " A"), String.join(", ", joint.leads()))));
-        out.append("\nJOINTS\n").append(TextTable.of(jointRows));
+        out.append('\n').append(TEXTS.text("list.joints")).append('\n').append(TextTable.of(jointRows));
         List<List<String>> pieceRows = new ArrayList<>();
-        pieceRows.add(List.of("Piece", "Ohms", "From", "To", "Share", "Watts", "May take", "Amperes"));
+        pieceRows.add(List.of(
+                TEXTS.text("list.piece"),
+                TEXTS.text("list.ohms"),
+                TEXTS.text("list.from"),
+                TEXTS.text("list.to"),
+                TEXTS.text("list.share"),
+                TEXTS.text("list.watts"),
+                TEXTS.text("list.mayTake"),
+                TEXTS.text("list.amperes")));
         pieces.forEach(piece -> pieceRows.add(List.of(
                 piece.label(),
                 Figures.ohms(piece.ohms()),
@@ -138,7 +149,11 @@ public record WiringList(
                 text(piece.powerWatts(), " W"),
                 text(piece.allowedWatts(), " W"),
                 text(piece.ampsRms(), " A"))));
-        return out.append("\nPIECES\n").append(TextTable.of(pieceRows)).toString();
+        return out.append('\n')
+                .append(TEXTS.text("list.pieces"))
+                .append('\n')
+                .append(TextTable.of(pieceRows))
+                .toString();
     }
 
     private static String text(OptionalDouble value, String unit) {

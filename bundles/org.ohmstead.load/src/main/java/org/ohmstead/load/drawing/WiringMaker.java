@@ -17,9 +17,12 @@ import org.ohmstead.load.drawing.WiringList.Joint;
 import org.ohmstead.load.drawing.WiringList.Piece;
 import org.ohmstead.load.drawing.WiringList.Use;
 import org.ohmstead.model.CopperWire;
+import org.ohmstead.units.text.Messages;
 
 /** Works out which lead goes where, and says it. */
 final class WiringMaker {
+    private static final Messages TEXTS = Messages.of(WiringMaker.class);
+
     /** Cross-sections of conductors in square millimetres, of IEC 60228. */
     private static final double[] CROSS_SECTIONS = {0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120};
 
@@ -62,7 +65,10 @@ final class WiringMaker {
         Map<String, Integer> numbers = new HashMap<>();
         for (Resistor resistor : analysis.resistors()) {
             int number = numbers.merge(resistor.id(), 1, Integer::sum);
-            labels.add(counts.get(resistor.id()) > 1 ? resistor.id() + " no. " + number : resistor.id());
+            labels.add(
+                    counts.get(resistor.id()) > 1
+                            ? TEXTS.text("wiring.number", resistor.id(), Integer.toString(number))
+                            : resistor.id());
         }
     }
 
@@ -117,10 +123,10 @@ final class WiringMaker {
             double in = 0;
             for (int i = 0; i < ends.size(); i++) {
                 if (ends.get(i)[0] == joint) {
-                    leads.add(labels.get(i) + " lead 1");
+                    leads.add(TEXTS.text("wiring.lead", labels.get(i), "1"));
                     out += amps.get(i);
                 } else if (ends.get(i)[1] == joint) {
-                    leads.add(labels.get(i) + " lead 2");
+                    leads.add(TEXTS.text("wiring.lead", labels.get(i), "2"));
                     in += amps.get(i);
                 }
             }
@@ -132,98 +138,97 @@ final class WiringMaker {
 
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
-        steps.add("Read the cautions above. Have the amplifier off and its supply disconnected.");
-        steps.add("Tag the " + count(analysis.size(), "piece") + " as in the table of pieces, and measure each: "
-                + "it must lie within its tolerance" + ranges() + ".");
-        steps.add("Mount them on metal or ceramic with free air around, those on heat sinks with thermal compound and"
-                + " tight screws, fans blowing along the fins.");
+        steps.add(TEXTS.text("step.off"));
+        steps.add(TEXTS.text(
+                analysis.size() == 1 ? "step.tag.one" : "step.tag.many", Integer.toString(analysis.size()), ranges()));
+        steps.add(TEXTS.text("step.mount"));
         for (Joint joint : joints().subList(2, names.size())) {
-            steps.add("Joint " + joint.name() + ": join " + sentence(joint.leads()) + current(joint) + ".");
+            steps.add(joined("step.joint", joint));
         }
         Joint left = joints().get(JointNames.LEFT);
         Joint right = joints().get(JointNames.RIGHT);
-        steps.add("Terminal A: connect " + sentence(left.leads()) + current(left) + ".");
-        steps.add("Terminal B: connect " + sentence(right.leads()) + current(right) + ".");
-        steps.add("Tug at every lead: a loose joint heats first.");
-        steps.add("Measure between A and B, with four wires or with the reading of the shorted test leads taken off."
-                + " Expect "
-                + Figures.ohms(analysis.ohms()) + "; if it is not between "
-                + Figures.ohms(analysis.worstCaseLowOhms())
-                + " and " + Figures.ohms(analysis.worstCaseHighOhms())
-                + ", a joint is wrong. Enter what you measured as"
-                + " the load's resistance.");
-        steps.add("Lead the cables from A and B to the amplifier. " + cable());
-        steps.add("Switch on at a low level first, and look whether any piece gets hot out of turn.");
+        steps.add(joined("step.terminal", left));
+        steps.add(joined("step.terminal", right));
+        steps.add(TEXTS.text("step.tug"));
+        steps.add(TEXTS.text(
+                "step.measure",
+                Figures.ohms(analysis.ohms()),
+                Figures.ohms(analysis.worstCaseLowOhms()),
+                Figures.ohms(analysis.worstCaseHighOhms())));
+        steps.add(TEXTS.text("step.cables", cable()));
+        steps.add(TEXTS.text("step.switchOn"));
         return steps;
     }
 
     private String ranges() {
         List<String> texts = new ArrayList<>();
         for (Resistor resistor : analysis.resistors()) {
-            String text = resistor.id() + " between " + Figures.ohms(resistor.ohms() * (1 - resistor.toleranceRatio()))
-                    + " and " + Figures.ohms(resistor.ohms() * (1 + resistor.toleranceRatio()));
+            String text = TEXTS.text(
+                    "wiring.range",
+                    resistor.id(),
+                    Figures.ohms(resistor.ohms() * (1 - resistor.toleranceRatio())),
+                    Figures.ohms(resistor.ohms() * (1 + resistor.toleranceRatio())));
             if (!texts.contains(text)) {
                 texts.add(text);
             }
         }
-        return " (" + String.join("; ", texts) + ")";
+        return String.join("; ", texts);
     }
 
-    private static String current(Joint joint) {
+    private static String joined(String key, Joint joint) {
+        String leads = sentence(joint.leads());
         return joint.ampsRms().isPresent()
-                ? " (carries " + Figures.amps(joint.ampsRms().getAsDouble()) + ")"
-                : "";
+                ? TEXTS.text(
+                        key + "Carries",
+                        joint.name(),
+                        leads,
+                        Figures.amps(joint.ampsRms().getAsDouble()))
+                : TEXTS.text(key, joint.name(), leads);
     }
 
     /** A cross-section by what the leads add; how much current a cable may carry is for the local code. */
     private String cable() {
         String rating = use.powerWatts().isPresent()
-                ? " They carry "
-                        + Figures.amps(analysis.ampsRms(use.powerWatts().getAsDouble()))
-                        + "; see that your code allows the cable that current."
-                : " See that your code allows the cable the current.";
+                ? TEXTS.text(
+                        "cable.carries",
+                        Figures.amps(analysis.ampsRms(use.powerWatts().getAsDouble())))
+                : TEXTS.text("cable.code");
         for (double squareMillimetres : CROSS_SECTIONS) {
             double added = CopperWire.ohms(squareMillimetres, METRES_THERE_AND_BACK, COPPER_CELSIUS);
             if (added <= LEADS_RATIO * analysis.ohms()) {
-                return "Copper of " + Figures.digits(squareMillimetres, 3) + " mm\u00b2 adds " + Figures.ohms(added)
-                        + " for each metre there and back, " + Figures.percent(added / analysis.ohms())
-                        + " of the load; thinner ones add more than " + Figures.percent(LEADS_RATIO) + "." + rating;
+                return TEXTS.text(
+                        "cable.copper",
+                        Figures.digits(squareMillimetres, 3),
+                        Figures.ohms(added),
+                        Figures.percent(added / analysis.ohms()),
+                        Figures.percent(LEADS_RATIO),
+                        rating);
             }
         }
-        return "Keep them as short and as thick as you can: even 120 mm\u00b2 adds more than "
-                + Figures.percent(LEADS_RATIO) + " of the load for each metre there and back." + rating;
+        return TEXTS.text("cable.thick", Figures.percent(LEADS_RATIO), rating);
     }
 
     private List<String> cautions() {
         List<String> cautions = new ArrayList<>();
-        cautions.add(
-                "Burns: " + hottest() + " They stay hot for minutes. Let them cool before you touch or move a lead.");
-        cautions.add("Fire: keep the load clear of whatever burns or melts, nothing above it that could fall, and never"
-                + " leave it alone under power.");
-        cautions.add(
-                "Ventilation: all of the power ends as heat in the air around; open the room or the housing, and keep"
-                        + " fans running until the load has cooled.");
-        cautions.add(
-                use.bridged()
-                        ? "Live terminals: this load hangs between two outputs. Neither terminal is ground. Never join"
-                                + " A or B to ground, to a chassis or to an instrument's ground clip."
-                        : "Live terminals: A and B carry the amplifier's full output voltage. If the outputs are"
-                                + " bridged, neither terminal is ground.");
+        cautions.add(TEXTS.text("caution.burns", hottest()));
+        cautions.add(TEXTS.text("caution.fire"));
+        cautions.add(TEXTS.text("caution.ventilation"));
+        cautions.add(use.bridged() ? TEXTS.text("caution.bridged") : TEXTS.text("caution.live"));
         for (int i = 0; i < analysis.size(); i++) {
             OptionalDouble allowed = analysis.allowedWatts(i);
             if (use.powerWatts().isPresent() && allowed.isPresent()) {
                 double watts = analysis.powerWatts(i, use.powerWatts().getAsDouble());
                 if (watts > allowed.getAsDouble()) {
-                    cautions.add("Overload: " + labels.get(i) + " would take " + Figures.watts(watts)
-                            + " but may take only "
-                            + Figures.watts(allowed.getAsDouble()) + " for as long as one likes. Keep the power below "
-                            + Figures.watts(analysis.powerLimitWatts().orElse(allowed.getAsDouble()))
-                            + " or choose another network.");
+                    cautions.add(TEXTS.text(
+                            "caution.overload",
+                            labels.get(i),
+                            Figures.watts(watts),
+                            Figures.watts(allowed.getAsDouble()),
+                            Figures.watts(analysis.powerLimitWatts().orElse(allowed.getAsDouble()))));
                 }
             }
         }
-        cautions.add(
-                "Local codes, the makers' instructions and the judgement of a qualified person come before this list.");
+        cautions.add(TEXTS.text("caution.codes"));
         return cautions;
     }
 
@@ -237,16 +242,14 @@ final class WiringMaker {
                         .map(LoadHeat::hottestSurfaceCelsius)
                         .orElse(OptionalDouble.empty());
         return surface.isPresent() && surface.getAsDouble() > TOUCHABLE_CELSIUS
-                ? "the hottest resistor may reach " + Figures.celsius(surface.getAsDouble()) + "."
-                : "resistors under power get hot enough to burn skin.";
+                ? TEXTS.text("caution.hottest", Figures.celsius(surface.getAsDouble()))
+                : TEXTS.text("caution.hot");
     }
 
     private static String sentence(List<String> leads) {
         int last = leads.size() - 1;
-        return last == 0 ? leads.get(0) : String.join(", ", leads.subList(0, last)) + " and " + leads.get(last);
-    }
-
-    private static String count(int number, String thing) {
-        return number == 1 ? "1 " + thing : number + " " + thing + "s";
+        return last == 0
+                ? leads.get(0)
+                : TEXTS.text("wiring.and", String.join(", ", leads.subList(0, last)), leads.get(last));
     }
 }

@@ -14,9 +14,12 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkAnalysis;
+import org.ohmstead.units.text.Messages;
 
 /** Plans a bank: what the loads can be made of, the smallest set of pieces, the order and the strapping. */
 final class BankPlanner {
+    private static final Messages TEXTS = Messages.of(BankPlanner.class);
+
     private static final int MOST_CHOICES = 20_000;
     private static final int MOST_SHAPES = 12;
     private static final int MOST_SHAPES_MADE = 2000;
@@ -57,8 +60,7 @@ final class BankPlanner {
             progress.accept(OPTIONS_SHARE * (load + 1) / request.loads().size());
         }
         if (feasible.isEmpty()) {
-            return new BankPlan(
-                    List.of(), List.of(), false, 0, 0, missing, "None of the loads can be made from the stock.");
+            return new BankPlan(List.of(), List.of(), false, 0, 0, missing, TEXTS.text("bank.none"));
         }
         // Whether the options were all found has to be known before the sets are looked for, which may run into the
         // time limit too.
@@ -131,12 +133,12 @@ final class BankPlanner {
     }
 
     private String sentence(BankPlanRequest.Load load, boolean oneBranchDoes) {
-        String text = "The load of " + SearchReport.number(load.nominalOhms()) + " ohm cannot be made: ";
+        String ohms = SearchReport.number(load.nominalOhms());
         if (oneBranchDoes) {
-            return text + "the stock does not hold enough for " + load.branches() + " branches at the same time.";
+            return TEXTS.text("bank.notEnough", ohms, Integer.toString(load.branches()));
         }
         if (stop.getAsBoolean()) {
-            return text + "the search ended before a network was found.";
+            return TEXTS.text("bank.endedBefore", ohms);
         }
         SearchRequest one = SearchRequest.of(request.stock(), load.nominalOhms(), mostParts)
                 .withErrorLimitRatio(OptionalDouble.of(load.toleranceRatio()))
@@ -144,7 +146,8 @@ final class BankPlanner {
                 .withAmbientCelsius(request.ambientCelsius())
                 .withRanking(1, 1)
                 .withTimeLimit(request.timeLimit());
-        return text + NetworkSearch.run(one, stop, done -> {}).message();
+        return TEXTS.text(
+                "bank.because", ohms, NetworkSearch.run(one, stop, done -> {}).message());
     }
 
     /** Returns for each load the shapes that a set of pieces is enough for. */
@@ -245,19 +248,26 @@ final class BankPlanner {
     }
 
     private String message(PieceSet set, StrapSequence.Found found, boolean fewestProven, int bound) {
-        String pieces = set.size()
-                + (set.size() == 1 ? " piece serves " : " pieces serve ")
-                + found.loads().length
-                + (found.loads().length == 1 ? " load. " : " loads. ")
-                + (fewestProven ? "No smaller set does. " : "Whether a smaller set does is not proven. ");
-        String moves = found.movedEnds() + (found.movedEnds() == 1 ? " end is" : " ends are") + " to be moved in all; ";
-        String gap = bound == found.movedEnds()
-                ? "fewer will not do with the networks considered."
-                : "at least " + bound + " are needed, so at most " + (found.movedEnds() - bound) + " could be saved.";
-        String ending = stop.ending()
-                .map(reason ->
-                        reason == SearchResult.Ending.CANCELLED ? " It was cancelled." : " The time limit is over.")
-                .orElse("");
-        return pieces + moves + gap + ending;
+        List<String> sentences = new ArrayList<>();
+        sentences.add(TEXTS.text(
+                "bank.serves", counted("bank.pieces", set.size()), counted("bank.loads", found.loads().length)));
+        sentences.add(TEXTS.text(fewestProven ? "bank.fewest" : "bank.notProven"));
+        String ends = counted("bank.ends", found.movedEnds());
+        sentences.add(
+                bound == found.movedEnds()
+                        ? TEXTS.text("bank.leastMoves", ends)
+                        : TEXTS.text(
+                                "bank.moves",
+                                ends,
+                                Integer.toString(bound),
+                                Integer.toString(found.movedEnds() - bound)));
+        stop.ending()
+                .ifPresent(reason -> sentences.add(
+                        TEXTS.text(reason == SearchResult.Ending.CANCELLED ? "bank.cancelled" : "bank.timeLimit")));
+        return String.join(" ", sentences);
+    }
+
+    private static String counted(String key, int count) {
+        return TEXTS.text(key + (count == 1 ? ".one" : ".many"), Integer.toString(count));
     }
 }

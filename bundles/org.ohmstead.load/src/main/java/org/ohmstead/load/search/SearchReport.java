@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Says in whole sentences what a search has shown.
@@ -17,13 +18,15 @@ import java.util.Optional;
  * @param ending why the search ended
  */
 record SearchReport(SearchRequest request, int mostParts, int exactParts, SearchResult.Ending ending) {
+    private static final Messages TEXTS = Messages.of(SearchReport.class);
+
     private static final MathContext DIGITS = new MathContext(5);
     private static final double PERCENT = 100;
     private static final double MILLIS_PER_SECOND = 1000;
 
     String message(List<Candidate> candidates, Optional<Candidate> nearest, Optional<Candidate> strongest) {
         if (request.stock().items().isEmpty()) {
-            return "The stock holds no resistors; enter those at hand first.";
+            return TEXTS.text("search.emptyStock");
         }
         String reached = reached();
         if (!candidates.isEmpty() || nearest.isEmpty()) {
@@ -33,68 +36,63 @@ record SearchReport(SearchRequest request, int mostParts, int exactParts, Search
     }
 
     private String reached() {
-        String exact =
-                exactParts == 0 ? "Nothing is proven yet." : "The answer is exact up to " + parts(exactParts) + ".";
+        String exact = exactParts == 0 ? TEXTS.text("search.unproven") : counted("search.exact", exactParts);
         return switch (ending) {
-            case COMPLETE -> mostParts < request.maxParts()
-                    ? "Every network of the " + parts(mostParts)
-                            + " in the stock is accounted for; the answer is exact."
-                    : "Every network of up to " + parts(mostParts) + " is accounted for; the answer is exact.";
-            case CANCELLED -> "The search was cancelled. " + exact + more();
-            case TIME_LIMIT -> "The time limit of " + number(request.timeLimit().toMillis() / MILLIS_PER_SECOND)
-                    + " s is over. " + exact + more();
-            case MEMORY_LIMIT -> exact
-                    + " Networks of more parts were not looked at, because their lists would not fit into the memory"
-                    + " that the search allows itself; a stock with fewer kinds of resistors lets it go further.";
+            case COMPLETE -> counted(
+                    mostParts < request.maxParts() ? "search.wholeStock" : "search.complete", mostParts);
+            case CANCELLED -> TEXTS.text("search.cancelled", exact, more());
+            case TIME_LIMIT -> TEXTS.text(
+                    "search.timeLimit", number(request.timeLimit().toMillis() / MILLIS_PER_SECOND), exact, more());
+            case MEMORY_LIMIT -> TEXTS.text("search.memoryLimit", exact);
         };
     }
 
     private String more() {
-        return " Of networks with " + parts(exactParts + 1) + " some may have been looked at, of larger ones none.";
+        return counted("search.more", exactParts + 1);
     }
 
     private String nothing(Candidate nearest, Optional<Candidate> strongest) {
         double target = request.targetOhms();
         boolean reachable = request.errorLimitRatio().isEmpty()
                 || Math.abs(nearest.errorRatio()) <= request.errorLimitRatio().getAsDouble();
-        String near = "The nearest is " + Ordering.text(nearest.network()) + " with " + number(nearest.ohms())
-                + " ohm (" + signedPercent(nearest.errorRatio()) + ").";
+        String near = TEXTS.text(
+                "search.nearest",
+                Ordering.text(nearest.network()),
+                number(nearest.ohms()),
+                signedPercent(nearest.errorRatio()));
         if (!reachable) {
             String limit = number(PERCENT * request.errorLimitRatio().getAsDouble());
-            return "No network comes within " + limit + " % of " + number(target) + " ohm. " + near + remedy(nearest);
+            return TEXTS.text("search.notNear", limit, number(target), near, remedy(nearest));
         }
         if (request.powerWatts().isPresent() && strongest.isPresent()) {
             return power(strongest.get());
         }
-        return "No network meets the request. " + near + " Allow a larger error, less power or a narrower band.";
+        return TEXTS.text("search.none", near);
     }
 
     private String power(Candidate strongest) {
         String wanted = number(request.powerWatts().orElseThrow());
         String text = Ordering.text(strongest.network());
         if (strongest.powerLimitWatts().isEmpty()) {
-            return "No network near enough is known to take " + wanted + " W, because " + text
-                    + " has a resistor without a power rating; enter the ratings.";
+            return TEXTS.text("search.unrated", wanted, text);
         }
         double limit = strongest.powerLimitWatts().getAsDouble();
         if (limit >= request.powerWatts().orElseThrow()) {
-            return "No network that takes " + wanted
-                    + " W meets the band; use resistors of less inductance or a narrower band.";
+            return TEXTS.text("search.band", wanted);
         }
-        return "No network near enough takes " + wanted + " W. The strongest is " + text + " with " + number(limit)
-                + " W; add resistors, allow more parts, or use stronger or better cooled ones.";
+        return TEXTS.text("search.weak", wanted, text, number(limit));
     }
 
     private String remedy(Candidate nearest) {
         double target = request.targetOhms();
         if (nearest.ohms() < target) {
-            return " Add a resistor of " + number(target - nearest.ohms()) + " ohm in series with it.";
+            return TEXTS.text("search.addSeries", number(target - nearest.ohms()));
         }
-        return " Add a resistor of " + number(1 / (1 / target - 1 / nearest.ohms())) + " ohm in parallel to it.";
+        return TEXTS.text("search.addParallel", number(1 / (1 / target - 1 / nearest.ohms())));
     }
 
-    private static String parts(int count) {
-        return count == 1 ? "1 part" : count + " parts";
+    private static String counted(String key, int count) {
+        return TEXTS.text(key + (count == 1 ? ".one" : ".many"), Integer.toString(count));
     }
 
     private static String signedPercent(double ratio) {

@@ -8,9 +8,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.ohmstead.load.Network;
+import org.ohmstead.units.text.Messages;
 
 /** Says in sentences how to strap a bank and what to change at it. */
 final class StrapSentences {
+    private static final Messages TEXTS = Messages.of(StrapSentences.class);
+
     private static final int LETTERS = 26;
 
     private final PieceSet set;
@@ -28,15 +31,18 @@ final class StrapSentences {
     /** Returns how to strap a bank whose pieces lie loose: how to mark them, then what meets at each joint, branch by branch. */
     List<String> first(PieceSet.Placed placed) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Tag each piece with its number and mark its end 1 with tape; the other is its end 2.");
+        sentences.add(TEXTS.text("strap.tag"));
         int[] next = {0};
         int branch = 1;
         for (Network network : placed.shape().networks()) {
             List<List<String>> joints = new ArrayList<>(List.of(new ArrayList<>(), new ArrayList<>()));
             collect(network, 0, 1, placed.pieces(), next, joints);
             for (int joint = 0; joint < joints.size(); joint++) {
-                sentences.add("Join " + listed(joints.get(joint)) + (joint < 2 ? " to terminal " : " at joint ")
-                        + letter(joint) + " of branch " + branch + ".");
+                sentences.add(TEXTS.text(
+                        joint < 2 ? "strap.toTerminal" : "strap.atJoint",
+                        listed(joints.get(joint)),
+                        letter(joint),
+                        Integer.toString(branch)));
             }
             branch++;
         }
@@ -68,7 +74,9 @@ final class StrapSentences {
 
     private static String listed(List<String> ends) {
         int last = ends.size() - 1;
-        return last == 0 ? ends.get(0) : String.join(", ", ends.subList(0, last)) + " and " + ends.get(last);
+        return last == 0
+                ? ends.get(0)
+                : TEXTS.text("strap.list", String.join(", ", ends.subList(0, last)), ends.get(last));
     }
 
     private static String letter(int joint) {
@@ -85,13 +93,13 @@ final class StrapSentences {
         for (int end : moves) {
             int partner = rewiring.partner(end);
             if (partner >= 0) {
-                on.add("Join " + end(end) + " to " + end(partner) + ".");
+                on.add(TEXTS.text("strap.join", end(end), end(partner)));
             } else if (takenOut(rewiring, end)) {
                 if (done.add(end / 2)) {
-                    off.add("Take " + piece(end / 2) + " out.");
+                    off.add(TEXTS.text("strap.out", piece(end / 2)));
                 }
             } else {
-                off.add("Take " + end(end) + " off.");
+                off.add(TEXTS.text("strap.off", end(end)));
             }
         }
         off.addAll(on);
@@ -104,9 +112,9 @@ final class StrapSentences {
 
     private String end(int end) {
         if (end / 2 < set.size()) {
-            return "end " + (end % 2 + 1) + " of " + piece(end / 2);
+            return TEXTS.text("strap.end", Integer.toString(end % 2 + 1), piece(end / 2));
         }
         int branch = end / 2 - set.size();
-        return "terminal " + letter(end % 2) + " of branch " + (branch + 1);
+        return TEXTS.text("strap.terminal", letter(end % 2), Integer.toString(branch + 1));
     }
 }

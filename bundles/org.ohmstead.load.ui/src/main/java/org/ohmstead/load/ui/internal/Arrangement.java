@@ -5,26 +5,27 @@ package org.ohmstead.load.ui.internal;
 
 import org.ohmstead.load.Stock;
 import org.ohmstead.model.BenchLoad;
+import org.ohmstead.units.text.Messages;
 
 /** How many branches of the stock a load takes, and what hangs on them. */
 enum Arrangement {
     /** A branch for each of two channels. */
-    PAIR("Two, one per channel", 2),
+    PAIR(2),
     /** One branch on one channel. */
-    SINGLE("One, on one channel", 1),
+    SINGLE(1),
     /** One branch between two channels. */
-    BRIDGED("One, bridged", 1);
+    BRIDGED(1);
 
-    private final String words;
+    private static final Messages TEXTS = Messages.of(Arrangement.class);
+
     private final int branches;
 
-    Arrangement(String words, int branches) {
-        this.words = words;
+    Arrangement(int branches) {
         this.branches = branches;
     }
 
     String words() {
-        return words;
+        return TEXTS.text("arrangement." + name());
     }
 
     int branches() {

@@ -8,6 +8,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.ChoiceField;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.form.FormSection;
@@ -19,6 +20,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** The fields of a {@link BankWish}. */
 final class BankForm extends Composite {
+    private static final Messages TEXTS = Messages.of(BankForm.class);
+
     private static final double LONGEST_SECONDS = 3600;
     private static final double SHORTEST_SECONDS = 0.1;
 
@@ -33,13 +36,13 @@ final class BankForm extends Composite {
         Spacing.group(2).applyTo(this);
         FormSection left = section();
         FormSection right = section();
-        tolerance = left.percent("tolerance", "&Error at most");
-        tolerance.check(value -> within(value, 0, 1, "It must lie between 0 and 100 %."));
-        power = left.choice("power", "Po&wer per branch", List.of(BankWish.Power.values()), BankWish.Power::words);
-        power.setHint("What each branch must take for as long as one likes, at the bench's air temperature.");
-        parts = right.integer("parts", "&Most resistors in a branch", 1, BankWish.MOST_PARTS);
-        seconds = right.quantity("seconds", "&Time limit", Measure.of(Unit.SECOND));
-        seconds.check(value -> within(value, SHORTEST_SECONDS, LONGEST_SECONDS, "It must lie between 0.1 and 3600 s."));
+        tolerance = left.percent("tolerance", TEXTS.text("bank.tolerance"));
+        tolerance.check(value -> within(value, 0, 1, TEXTS.text("bank.mustRatio")));
+        power = left.choice("power", TEXTS.text("bank.power"), List.of(BankWish.Power.values()), BankWish.Power::words);
+        power.setHint(TEXTS.text("bank.powerHint"));
+        parts = right.integer("parts", TEXTS.text("bank.parts"), 1, BankWish.MOST_PARTS);
+        seconds = right.quantity("seconds", TEXTS.text("bank.seconds"), Measure.of(Unit.SECOND));
+        seconds.check(value -> within(value, SHORTEST_SECONDS, LONGEST_SECONDS, TEXTS.text("bank.mustSeconds")));
         listen(tolerance, BankWish::withToleranceRatio);
         listen(power, BankWish::withPower);
         listen(parts, BankWish::withMostParts);

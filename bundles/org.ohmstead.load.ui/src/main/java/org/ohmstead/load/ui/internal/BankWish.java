@@ -11,6 +11,7 @@ import org.ohmstead.load.Stock;
 import org.ohmstead.load.search.BankPlanRequest;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a bank is planned for.
@@ -21,6 +22,8 @@ import org.ohmstead.model.Project;
  * @param timeLimitSeconds time after which the best so far is shown
  */
 record BankWish(double toleranceRatio, Power power, int mostParts, double timeLimitSeconds) {
+    private static final Messages TEXTS = Messages.of(BankWish.class);
+
     static final int MOST_PARTS = 12;
     private static final double USUAL_RATIO = 0.02;
     private static final int USUAL_PARTS = 6;
@@ -34,20 +37,14 @@ record BankWish(double toleranceRatio, Power power, int mostParts, double timeLi
     /** How much power a branch must take for as long as one likes. */
     enum Power {
         /** What the amplifier's ratings let expect in the plan's steps. */
-        RATED("As the ratings say"),
+        RATED,
         /** The limit that the load has now. */
-        LIMIT("Each load's limit"),
+        LIMIT,
         /** No wish. */
-        ANY("Any");
-
-        private final String words;
-
-        Power(String words) {
-            this.words = words;
-        }
+        ANY;
 
         String words() {
-            return words;
+            return TEXTS.text("bank.power." + name());
         }
     }
 

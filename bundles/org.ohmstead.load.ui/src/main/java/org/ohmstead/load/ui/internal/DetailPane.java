@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Control;
 import org.ohmstead.load.LoadHeat;
 import org.ohmstead.model.Severity;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Slices;
@@ -23,6 +24,8 @@ import org.ohmstead.workbench.session.ProjectDesk;
 
 /** The chosen network: its drawing, and below it the heat of its resistors, its impedance, and how to wire it. */
 final class DetailPane extends Composite {
+    private static final Messages TEXTS = Messages.of(DetailPane.class);
+
     private static final int[] DRAWING_AND_TABS = {39, 61};
 
     private static final int WIRING = 2;
@@ -59,19 +62,19 @@ final class DetailPane extends Composite {
 
     private void makeHeat() {
         heat = new HeatTable(tabs);
-        tab("Heat", heat.control());
+        tab(TEXTS.text("detail.heat"), heat.control());
         tabs.setSelection(0);
     }
 
     private void makeImpedance(Slices building) {
         impedance = new ImpedancePane(tabs, building);
-        tab("Impedance", impedance);
+        tab(TEXTS.text("detail.impedance"), impedance);
         building.add(this::makeWiring);
     }
 
     private void makeWiring() {
         wiring = new WiringPane(tabs, desk);
-        tab("Wiring list", wiring);
+        tab(TEXTS.text("detail.wiring"), wiring);
         tabs.addListener(SWT.Selection, event -> writeList());
         style();
         complete = true;
@@ -119,7 +122,7 @@ final class DetailPane extends Composite {
         long number = newest;
         desk.work()
                 .start(
-                        "Working out the network",
+                        TEXTS.text("detail.working"),
                         progress -> Design.of(found, target),
                         made -> {
                             if (number == newest && !isDisposed()) {
@@ -128,7 +131,7 @@ final class DetailPane extends Composite {
                         },
                         failure -> {
                             if (number == newest && !isDisposed()) {
-                                clear("The network was not worked out: " + failure.getMessage());
+                                clear(TEXTS.text("detail.failed", failure.getMessage()));
                             }
                         });
     }
@@ -154,9 +157,8 @@ final class DetailPane extends Composite {
         OptionalDouble hottest =
                 made.heat().map(LoadHeat::hottestSurfaceCelsius).orElse(OptionalDouble.empty());
         String hot = hottest.isPresent()
-                ? "Up to " + Words.celsius(hottest.getAsDouble()) + " \u00b0C: "
-                : "Hot under power: ";
-        return hot + "burns skin, starts fires. Give it air, let it cool before you touch it. "
-                + (made.bridged() ? "Bridged: neither terminal is ground." : "Live terminals.");
+                ? TEXTS.text("detail.hotUpTo", Words.celsius(hottest.getAsDouble()))
+                : TEXTS.text("detail.hot");
+        return hot + " " + TEXTS.text(made.bridged() ? "detail.bridged" : "detail.live");
     }
 }

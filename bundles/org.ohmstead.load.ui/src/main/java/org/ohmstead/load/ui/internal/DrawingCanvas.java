@@ -86,8 +86,7 @@ final class DrawingCanvas extends ScrolledComposite {
     }
 
     private String spoken() {
-        return drawing.map(each ->
-                        "Drawing of a network of " + Words.count(each.bodies().size(), "resistor", "resistors") + ".")
+        return drawing.map(each -> Words.count("drawing.spoken", each.bodies().size()))
                 .orElse(sentence);
     }
 

@@ -17,6 +17,7 @@ import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /**
@@ -26,6 +27,8 @@ import org.ohmstead.workbench.look.Numbers;
  * @param sources by the name of a series, the networks of its points
  */
 record ErrorPowerPlot(Plot plot, Map<String, List<FoundNetwork>> sources) {
+    private static final Messages TEXTS = Messages.of(ErrorPowerPlot.class);
+
     /** A smaller error counts as this one, so that the axis can be logarithmic. */
     private static final double LEAST_PERCENT = 0.001;
 
@@ -50,12 +53,12 @@ record ErrorPowerPlot(Plot plot, Map<String, List<FoundNetwork>> sources) {
         }
         Plot plot = Plot.of(
                 "",
-                Axis.log("|Error|, 0.001 or less at the left", "%").withLower(LEAST_PERCENT / 2),
-                Axis.linear("Power limit", "W").withLower(0));
+                Axis.log(TEXTS.text("plot.error"), "%").withLower(LEAST_PERCENT / 2),
+                Axis.linear(TEXTS.text("plot.limit"), "W").withLower(0));
         Map<String, List<FoundNetwork>> sources = new LinkedHashMap<>();
         for (Map.Entry<Integer, List<FoundNetwork>> entry : byParts.entrySet()) {
             int parts = entry.getKey();
-            String name = Words.count(parts, "part", "parts");
+            String name = Words.count("plot.parts", parts);
             List<PlotPoint> points = entry.getValue().stream()
                     .map(each ->
                             new PlotPoint(percent(each), each.powerLimitWatts().orElseThrow()))
@@ -64,7 +67,7 @@ record ErrorPowerPlot(Plot plot, Map<String, List<FoundNetwork>> sources) {
             sources.put(name, List.copyOf(entry.getValue()));
         }
         if (target.powerWatts().isPresent()) {
-            plot = plot.withMark(Mark.horizontal(target.powerWatts().getAsDouble(), "wanted"));
+            plot = plot.withMark(Mark.horizontal(target.powerWatts().getAsDouble(), TEXTS.text("plot.wanted")));
         }
         if (chosen.isPresent() && chosen.get().powerLimitWatts().isPresent()) {
             plot = plot.withMark(Mark.point(

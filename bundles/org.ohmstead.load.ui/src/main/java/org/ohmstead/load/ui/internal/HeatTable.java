@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.load.PartHeat;
 import org.ohmstead.model.Severity;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.look.Tones;
 import org.ohmstead.workbench.table.Column;
@@ -24,7 +25,8 @@ import org.ohmstead.workbench.table.Mark;
 
 /** What each resistor of a network takes: a bar of its share of what it may take, and the figures. */
 final class HeatTable {
-    private static final String TITLE = "What each resistor takes";
+    private static final Messages TEXTS = Messages.of(HeatTable.class);
+
     private static final int BAR_COLUMN = 3;
     private static final int BAR_WIDTH = 120;
     private static final int BAR_INSET = 3;
@@ -67,7 +69,7 @@ final class HeatTable {
     }
 
     HeatTable(Composite parent) {
-        table = new ResultTable<>(parent, "design.heat", TITLE, false, columns());
+        table = new ResultTable<>(parent, "design.heat", TEXTS.text("heat.title"), false, columns());
         table.getTable().getColumn(BAR_COLUMN).setWidth(BAR_WIDTH);
         table.getTable().addListener(SWT.EraseItem, this::paintBar);
     }
@@ -78,26 +80,24 @@ final class HeatTable {
 
     private static List<Column<Row>> columns() {
         return List.of(
-                Columns.<Row>shown("part", "Resistor", Row::label),
-                Columns.<Row>shownQuantity("share", "Share", Measure.percentOfOne(), Row::share)
-                        .withHover(row -> "So much of the power; a change of its value by 1 % changes the network's by "
-                                + Words.percent(row.share() / 100) + "."),
-                optional("watts", "Takes", Unit.WATT, Row::watts),
-                Columns.<Row>shown("used", "Used", HeatTable::used)
+                Columns.<Row>shown("part", TEXTS.text("heat.part"), Row::label),
+                Columns.<Row>shownQuantity("share", TEXTS.text("heat.share"), Measure.percentOfOne(), Row::share)
+                        .withHover(row -> TEXTS.text("heat.shareHint", Words.percent(row.share() / 100))),
+                optional("watts", TEXTS.text("heat.takes"), Unit.WATT, Row::watts),
+                Columns.<Row>shown("used", TEXTS.text("heat.used"), HeatTable::used)
                         .withProblem(row -> row.over()
-                                ? Optional.of(new Mark(
-                                        Severity.ERROR, "It would take more than it may for as long as one likes."))
+                                ? Optional.of(new Mark(Severity.ERROR, TEXTS.text("heat.over")))
                                 : Optional.empty()),
-                optional("allowed", "May take", Unit.WATT, Row::allowedWatts)
-                        .withHover(row -> "For as long as one likes, in this air."),
-                Columns.<Row>shownQuantity("ohms", "Hot", Measure.of(Unit.OHM), Row::ohms),
+                optional("allowed", TEXTS.text("heat.allowed"), Unit.WATT, Row::allowedWatts)
+                        .withHover(row -> TEXTS.text("heat.allowedHint")),
+                Columns.<Row>shownQuantity("ohms", TEXTS.text("heat.hot"), Measure.of(Unit.OHM), Row::ohms),
                 Columns.<Row>shown(
                                 "celsius",
-                                "Up to (\u00b0C)",
+                                TEXTS.text("heat.celsius"),
                                 row -> row.celsius().isPresent()
                                         ? Words.celsius(row.celsius().getAsDouble()) + " " + row.where()
                                         : Words.NONE)
-                        .withHover(row -> "Let it cool before you touch it."));
+                        .withHover(row -> TEXTS.text("heat.celsiusHint")));
     }
 
     private static Column<Row> optional(String id, String header, Unit unit, Function<Row, OptionalDouble> get) {
@@ -110,8 +110,11 @@ final class HeatTable {
     private static String used(Row row) {
         String text = row.used().isPresent()
                 ? Words.number(100 * row.used().getAsDouble()) + " %"
-                : row.watts().isPresent() ? "no rating" : Words.NONE;
-        return text + (row.over() ? ", too much" : row.limiting() ? ", limits" : "");
+                : row.watts().isPresent() ? TEXTS.text("heat.noRating") : Words.NONE;
+        if (row.over()) {
+            return TEXTS.text("heat.tooMuch", text);
+        }
+        return row.limiting() ? TEXTS.text("heat.limits", text) : text;
     }
 
     void show(Design design) {
@@ -126,17 +129,17 @@ final class HeatTable {
 
     private static String title(Design design) {
         if (design.powerWatts().isEmpty()) {
-            return "No power is wanted and no limit known; enter a power for watts";
+            return TEXTS.text("heat.noPower");
         }
         String power = Words.watts(design.powerWatts().getAsDouble());
         if (design.heat().isEmpty()) {
-            return "At " + power + " it would get hotter without end";
+            return TEXTS.text("heat.runaway", power);
         }
-        return design.atLimit() ? "At the limit of " + power : "At " + power;
+        return design.atLimit() ? TEXTS.text("heat.atLimit", power) : TEXTS.text("heat.at", power);
     }
 
     void clear() {
-        table.setTitle(TITLE);
+        table.setTitle(TEXTS.text("heat.title"));
         table.setRows(List.of());
     }
 
@@ -158,8 +161,9 @@ final class HeatTable {
         }
         PartHeat heat = design.heat().get().parts().get(index);
         OptionalDouble celsius = heat.elementCelsius().isPresent() ? heat.elementCelsius() : heat.surfaceCelsius();
-        String where =
-                heat.elementCelsius().isPresent() ? "wire" : heat.caseCelsius().isPresent() ? "case" : "rated";
+        String where = heat.elementCelsius().isPresent()
+                ? TEXTS.text("heat.wire")
+                : heat.caseCelsius().isPresent() ? TEXTS.text("heat.case") : TEXTS.text("heat.rated");
         return new Row(
                 label,
                 heat.hotOhms(),

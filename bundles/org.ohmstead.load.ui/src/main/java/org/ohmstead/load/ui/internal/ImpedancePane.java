@@ -17,6 +17,7 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.form.OptionalQuantityField;
@@ -27,6 +28,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** Magnitude and phase of a network over frequency, alone or behind leads, and what follows from them. */
 final class ImpedancePane extends Composite {
+    private static final Messages TEXTS = Messages.of(ImpedancePane.class);
+
     private static final int[] MAGNITUDE_AND_PHASE = {58, 42};
     private static final double LONGEST_METRES = 1000;
     private static final int LEAST_WIDE = 100;
@@ -69,8 +72,8 @@ final class ImpedancePane extends Composite {
     }
 
     private void makeLeads(Composite parent) {
-        section = new FormSection(parent, "design", "").text("leadSection", "Lea&ds (mm\u00b2 or AWG)");
-        section.setHint("The copper cross-section of one conductor: 2.5, or AWG 14. Empty: the load alone.");
+        section = new FormSection(parent, "design", "").text("leadSection", TEXTS.text("impedance.section"));
+        section.setHint(TEXTS.text("impedance.sectionHint"));
         ((GridData) section.control().getLayoutData()).widthHint = ENTRY_WIDE;
         section.check(LeadPair::readSquareMillimetres);
         section.onCommit(text -> {
@@ -78,8 +81,8 @@ final class ImpedancePane extends Composite {
             draw();
         });
         length = new FormSection(parent, "design", "")
-                .optionalQuantity("leadLength", "Length o&f the pair", Measure.of(Unit.METRE));
-        length.setHint("One way, from the amplifier to the load.");
+                .optionalQuantity("leadLength", TEXTS.text("impedance.length"), Measure.of(Unit.METRE));
+        length.setHint(TEXTS.text("impedance.lengthHint"));
         length.check(value -> value.ifPresent(ImpedancePane::refuseNoLength));
         length.onCommit(value -> {
             metres = value;
@@ -90,7 +93,7 @@ final class ImpedancePane extends Composite {
 
     private static void refuseNoLength(double value) {
         if (!(value > 0 && value <= LONGEST_METRES)) {
-            throw new IllegalArgumentException("It must be above 0 and at most 1000 m.");
+            throw new IllegalArgumentException(TEXTS.text("impedance.mustLength"));
         }
     }
 

@@ -16,10 +16,13 @@ import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** A network's impedance over the audio band: its magnitude, its phase, and what they mean for the power. */
 final class ImpedancePlot {
+    private static final Messages TEXTS = Messages.of(ImpedancePlot.class);
+
     static final double LOWEST_HZ = 20;
     static final double HIGHEST_HZ = 20_000;
     private static final int POINTS = 121;
@@ -51,18 +54,21 @@ final class ImpedancePlot {
                 .withSeries(new Series("", points, Style.LINE, 0));
         OptionalDouble limit = impedance.powerLimitHz(WITHIN_RATIO);
         boolean inSight = limit.isPresent() && limit.getAsDouble() > LOWEST_HZ && limit.getAsDouble() < HIGHEST_HZ;
-        return inSight ? plot.withMark(Mark.vertical(limit.getAsDouble(), "1 % of the power")) : plot;
+        return inSight ? plot.withMark(Mark.vertical(limit.getAsDouble(), TEXTS.text("plot.onePercent"))) : plot;
     }
 
     private static Plot makePhase(NetworkImpedance impedance) {
         List<PlotPoint> points = points(impedance, Impedance::phaseDegrees);
         double span = Math.max(highest(points), LEAST_SPAN_DEGREES);
-        return Plot.of("", frequency(), Axis.linear("Phase", "\u00b0").withRange(-span / 4, 5 * span / 4))
+        return Plot.of(
+                        "",
+                        frequency(),
+                        Axis.linear(TEXTS.text("plot.phase"), "\u00b0").withRange(-span / 4, 5 * span / 4))
                 .withSeries(new Series("", points, Style.LINE, 1));
     }
 
     private static Axis frequency() {
-        return Axis.log("Frequency", "Hz").withRange(LOWEST_HZ, HIGHEST_HZ);
+        return Axis.log(TEXTS.text("plot.frequency"), "Hz").withRange(LOWEST_HZ, HIGHEST_HZ);
     }
 
     private static List<PlotPoint> points(NetworkImpedance impedance, ToDoubleFunction<Impedance> figure) {
@@ -81,18 +87,18 @@ final class ImpedancePlot {
     /** Says up to where the power is V^2/R, and what that rests on. */
     static String note(NetworkImpedance impedance, boolean behindLeads) {
         OptionalDouble limit = impedance.powerLimitHz(WITHIN_RATIO);
-        String within = limit.isEmpty()
-                ? "No inductance is known: the power is V\u00b2/R at every frequency."
-                : "Power within 1 % of V\u00b2/R up to " + hertz(limit.getAsDouble())
-                        + (behindLeads ? ", R with the leads." : ", without leads.");
+        if (limit.isEmpty()) {
+            return TEXTS.text("impedance.resistive");
+        }
         Impedance top = impedance.at(HIGHEST_HZ);
-        String atTop = limit.isEmpty()
-                ? ""
-                : " At 20 kHz " + Numbers.digits(top.magnitudeOhms(), Unit.OHM, 4) + " at "
-                        + Numbers.digits(top.phaseDegrees(), 3) + "\u00b0.";
-        return limit.isEmpty() || impedance.isComplete()
-                ? within + atTop
-                : within + atTop + " Resistors of unknown inductance count as having none.";
+        String within =
+                TEXTS.text(behindLeads ? "impedance.withLeads" : "impedance.withoutLeads", hertz(limit.getAsDouble()));
+        String atTop = TEXTS.text(
+                "impedance.atTop",
+                Numbers.digits(top.magnitudeOhms(), Unit.OHM, 4),
+                Numbers.digits(top.phaseDegrees(), 3));
+        String known = within + " " + atTop;
+        return impedance.isComplete() ? known : known + " " + TEXTS.text("impedance.incomplete");
     }
 
     private static String hertz(double frequencyHz) {

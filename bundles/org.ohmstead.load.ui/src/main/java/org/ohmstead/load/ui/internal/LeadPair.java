@@ -14,6 +14,7 @@ import org.ohmstead.load.NotationException;
 import org.ohmstead.load.TerminalReading;
 import org.ohmstead.model.CopperWire;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /**
@@ -23,6 +24,8 @@ import org.ohmstead.workbench.look.Numbers;
  * @param metres length of the pair, one way, above 0
  */
 record LeadPair(double squareMillimetres, double metres) {
+    private static final Messages TEXTS = Messages.of(LeadPair.class);
+
     private static final double COPPER_CELSIUS = 20;
     private static final double LEAST_SQUARE_MILLIMETRES = 0.05;
     private static final double MOST_SQUARE_MILLIMETRES = 500;
@@ -54,9 +57,7 @@ record LeadPair(double squareMillimetres, double metres) {
         double squareMillimetres =
                 area.matches() ? Double.parseDouble(area.group(1).replace(',', '.')) : 0;
         if (squareMillimetres < LEAST_SQUARE_MILLIMETRES || squareMillimetres > MOST_SQUARE_MILLIMETRES) {
-            throw new IllegalArgumentException("\"" + text.strip()
-                    + "\" is no cross-section; write 0.05 to 500 square millimetres, such as 2.5, or a gauge such as"
-                    + " AWG 14.");
+            throw new IllegalArgumentException(TEXTS.text("impedance.noSection", text.strip()));
         }
         return OptionalDouble.of(squareMillimetres);
     }
@@ -80,10 +81,12 @@ record LeadPair(double squareMillimetres, double metres) {
     /** Says what they add, what a meter at the amplifier's terminals reads, and what follows for a power from it. */
     String words(double loadOhms) {
         TerminalReading reading = new TerminalReading(loadOhms, ohms());
-        return "The leads (copper at 20 \u00b0C, middles two diameters apart) add " + Words.ohms(ohms()) + " and "
-                + Numbers.digits(henries(), Unit.HENRY, 2) + ". A meter at the amplifier's terminals reads "
-                + Words.ohms(reading.terminalOhms()) + "; V\u00b2/R from the volts there and " + Words.ohms(loadOhms)
-                + " is " + Numbers.digits(100 * reading.loadPowerOverstatementRatio(), 2)
-                + " % more than the load gets.";
+        return TEXTS.text(
+                "impedance.leads",
+                Words.ohms(ohms()),
+                Numbers.digits(henries(), Unit.HENRY, 2),
+                Words.ohms(reading.terminalOhms()),
+                Words.ohms(loadOhms),
+                Numbers.digits(100 * reading.loadPowerOverstatementRatio(), 2));
     }
 }

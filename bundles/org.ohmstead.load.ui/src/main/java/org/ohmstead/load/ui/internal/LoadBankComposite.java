@@ -22,6 +22,7 @@ import org.ohmstead.load.search.BankPlanRequest;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -33,6 +34,8 @@ import org.ohmstead.workbench.session.Registration;
 
 /** One set of pieces for all loads of the project, and how to strap it for each. */
 public final class LoadBankComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(LoadBankComposite.class);
+
     private static final int MOST_LOADS = 12;
     private static final double USUAL_CELSIUS = 25;
     private static final int[] STRAPS_AND_STRAP = {50, 50};
@@ -75,14 +78,13 @@ public final class LoadBankComposite extends Composite {
     private void makeForm(Composite parent) {
         form = new BankForm(parent);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
-        bar = new WorkBar(parent, desk.work(), "bank", "&Plan the bank", this::plan);
+        bar = new WorkBar(parent, desk.work(), "bank", TEXTS.text("bank.plan"), this::plan);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         bar.requestLayout();
     }
 
     private void makeStraps(Composite parent) {
-        straps =
-                new ResultTable<>(parent, "bank.straps", "Loads in the order to strap them", false, StrapRow.columns());
+        straps = new ResultTable<>(parent, "bank.straps", TEXTS.text("bank.straps"), false, StrapRow.columns());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(straps);
         parts = text(parent, "bank.pieces");
         GridDataFactory.fillDefaults()
@@ -94,13 +96,13 @@ public final class LoadBankComposite extends Composite {
 
     private void makeStrap(Composite parent) {
         Label label = new Label(parent, SWT.NONE);
-        label.setText("&Branch");
+        label.setText(TEXTS.text("bank.branch"));
         branch = Ids.name(new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN), "bank.branch");
         branch.addListener(SWT.Selection, event -> straps.selection().ifPresent(this::showBranch));
         GridDataFactory.swtDefaults().applyTo(branch);
         use = Ids.name(new Button(parent, SWT.PUSH), "bank.use");
-        use.setText("&Use this bank");
-        use.setToolTipText("Writes the networks of all these loads into the project. Undo takes it back.");
+        use.setText(TEXTS.text("bank.use"));
+        use.setToolTipText(TEXTS.text("bank.useHint"));
         use.addListener(SWT.Selection, event -> use());
         GridDataFactory.swtDefaults()
                 .align(SWT.END, SWT.CENTER)
@@ -148,7 +150,7 @@ public final class LoadBankComposite extends Composite {
         public void projectChanged(Project before, Project after) {
             boolean other = !before.bench().parts().equals(after.bench().parts());
             if (other && bank.isPresent()) {
-                bar.say(Severity.NOTE, "The parts stock has changed since the bank was planned; plan it anew.");
+                bar.say(Severity.NOTE, TEXTS.text("bank.stale"));
             }
         }
 
@@ -174,15 +176,15 @@ public final class LoadBankComposite extends Composite {
     private String whyNothing() {
         Optional<Project> project = desk.session().map(ProjectSession::project);
         if (project.isEmpty()) {
-            return "No project is open. Open one, or the demo, to plan one set of resistors for all its loads.";
+            return TEXTS.text("bank.noProject");
         }
         if (project.get().loads().isEmpty()) {
-            return "The project has no loads yet. Add those that its plan needs, then plan the bank here.";
+            return TEXTS.text("bank.noLoads");
         }
         if (project.get().bench().parts().isEmpty()) {
-            return "The project's parts stock is empty. Enter the resistors at hand there, then plan the bank here.";
+            return TEXTS.text("bank.noParts");
         }
-        return "Press Plan the bank: one set of pieces for all loads of the project, with the fewest ends to move.";
+        return TEXTS.text("bank.how");
     }
 
     private void plan() {
@@ -204,12 +206,12 @@ public final class LoadBankComposite extends Composite {
         if (loads.size() > MOST_LOADS) {
             bar.say(
                     Severity.WARNING,
-                    "A bank serves up to " + MOST_LOADS + " loads; the project has " + loads.size() + ".");
+                    TEXTS.text("bank.tooMany", Integer.toString(MOST_LOADS), Integer.toString(loads.size())));
             return;
         }
         BankPlanRequest request = form.wish().request(project.get());
         bar.run(
-                "Planning the load bank",
+                TEXTS.text("bank.planning"),
                 (ended, progress) -> BankPlan.find(request, ended, progress),
                 plan -> take(PlannedBank.of(plan, loads)));
     }
@@ -238,7 +240,10 @@ public final class LoadBankComposite extends Composite {
 
     private static String pieces(BankPlan plan) {
         List<String> names = plan.pieces().stream().map(Object::toString).toList();
-        return "PIECES\n" + Words.count(names.size(), "piece", "pieces") + ": " + String.join(", ", names) + ".";
+        return TEXTS.text(
+                names.size() == 1 ? "bank.pieces.one" : "bank.pieces.many",
+                Integer.toString(names.size()),
+                String.join(", ", names));
     }
 
     private void show(StrapRow row) {
@@ -246,7 +251,9 @@ public final class LoadBankComposite extends Composite {
         int count = row.strap().branches().size();
         String[] names = new String[count];
         for (int i = 0; i < count; i++) {
-            names[i] = count == 1 ? "The only one" : (i + 1) + " of " + count;
+            names[i] = count == 1
+                    ? TEXTS.text("bank.onlyBranch")
+                    : TEXTS.text("bank.branchOf", Integer.toString(i + 1), Integer.toString(count));
         }
         branch.setItems(names);
         branch.select(Math.min(before, count - 1));
@@ -268,16 +275,12 @@ public final class LoadBankComposite extends Composite {
             return;
         }
         if (session.get().readOnly()) {
-            bar.say(
-                    Severity.WARNING,
-                    "The project is open for reading only, since somebody else works on it. Close it there, or save a"
-                            + " copy.");
+            bar.say(Severity.WARNING, TEXTS.text("use.readOnly"));
             return;
         }
         double celsius = session.get().project().bench().ambientCelsius().orElse(USUAL_CELSIUS);
-        session.get().edit("Use load bank", bank.get().change(celsius));
-        bar.mention(
-                "The loads are built as the bank straps them now. Measure each where its leads meet the amplifier.");
+        session.get().edit(TEXTS.text("bank.edit"), bank.get().change(celsius));
+        bar.mention(TEXTS.text("bank.done"));
     }
 
     @Override

@@ -7,28 +7,39 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.table.Column;
 import org.ohmstead.workbench.table.Columns;
 
 /** The columns of the bench's loads. */
 final class LoadColumns {
+    private static final Messages TEXTS = Messages.of(LoadColumns.class);
+
     private LoadColumns() {}
 
     static List<Column<LoadRow>> all() {
         return List.of(
-                Columns.<LoadRow>shown("id", "Load", row -> row.load().id()),
-                number("nominal", "Stands for", Unit.OHM, row -> row.load().nominalOhms()),
                 Columns.<LoadRow>shown(
-                                "network", "Network", row -> row.notation().isBlank() ? Words.NONE : row.notation())
+                        "id", TEXTS.text("loads.id"), row -> row.load().id()),
+                number("nominal", TEXTS.text("loads.nominal"), Unit.OHM, row -> row.load()
+                        .nominalOhms()),
+                Columns.<LoadRow>shown(
+                                "network",
+                                TEXTS.text("loads.network"),
+                                row -> row.notation().isBlank() ? Words.NONE : row.notation())
                         .withHover(LoadRow::notation),
-                number("value", "Value", Unit.OHM, LoadRow::ohms).withHover(LoadColumns::uncertainty),
-                Columns.<LoadRow>shownQuantity("error", "Error", Measure.named("%"), row -> 100 * row.errorRatio())
+                number("value", TEXTS.text("loads.value"), Unit.OHM, LoadRow::ohms)
+                        .withHover(LoadColumns::uncertainty),
+                Columns.<LoadRow>shownQuantity(
+                                "error", TEXTS.text("loads.error"), Measure.named("%"), row -> 100 * row.errorRatio())
                         .withShown(row -> Words.signedPercent(row.errorRatio()))
                         .withOrder(Comparator.comparingDouble(row -> Math.abs(row.errorRatio()))),
-                number("limit", "Limit", Unit.WATT, row -> row.load().powerLimitWatts())
-                        .withHover(row -> "What each branch can take for as long as a step lasts."),
-                Columns.<LoadRow>shown("state", "State", LoadRow::state).withProblem(LoadRow::mark));
+                number("limit", TEXTS.text("loads.limit"), Unit.WATT, row -> row.load()
+                                .powerLimitWatts())
+                        .withHover(row -> TEXTS.text("loads.limitHint")),
+                Columns.<LoadRow>shown("state", TEXTS.text("loads.state"), LoadRow::state)
+                        .withProblem(LoadRow::mark));
     }
 
     private static Column<LoadRow> number(String id, String header, Unit unit, ToDoubleFunction<LoadRow> get) {

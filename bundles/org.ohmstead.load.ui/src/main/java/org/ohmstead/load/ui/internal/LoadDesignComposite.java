@@ -21,6 +21,7 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.ChosenPoint;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -32,6 +33,8 @@ import org.ohmstead.workbench.session.Registration;
 
 /** From the parts stock to a load: the target, the networks that meet it, and all about the chosen one. */
 public final class LoadDesignComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(LoadDesignComposite.class);
+
     private static final int[] FORM_AND_LOADS = {58, 42};
     private static final int[] FOUND_AND_DETAIL = {48, 52};
     private static final int[] CANDIDATES_AND_CHART = {55, 45};
@@ -93,19 +96,20 @@ public final class LoadDesignComposite extends Composite {
     }
 
     private void makeSearch(Composite parent) {
-        search = new WorkBar(parent, desk.work(), "design", "&Find networks", this::search);
+        search = new WorkBar(parent, desk.work(), "design", TEXTS.text("design.find"), this::search);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
         search.requestLayout();
     }
 
     private void makeLoads(Composite parent) {
-        loads = new ResultTable<>(parent, "design.loads", "Loads of the project", false, LoadColumns.all());
+        loads = new ResultTable<>(parent, "design.loads", TEXTS.text("design.loads"), false, LoadColumns.all());
         loads.widen(2);
         loads.requestLayout();
     }
 
     private void makeCandidates(Composite parent) {
-        candidates = new ResultTable<>(parent, "design.candidates", "Networks found", true, CandidateColumns.all());
+        candidates = new ResultTable<>(
+                parent, "design.candidates", TEXTS.text("design.candidates"), true, CandidateColumns.all());
         candidates.widen(0);
         candidates.requestLayout();
     }
@@ -235,13 +239,9 @@ public final class LoadDesignComposite extends Composite {
 
     private String whyNothing() {
         if (desk.session().isEmpty()) {
-            return "No project is open. Open one, or the demo; or type a network such as (8R2||8R2)+0R47 to see what"
-                    + " it does.";
+            return TEXTS.text("design.noProject");
         }
-        return stock().items().isEmpty()
-                ? "The project's parts stock is empty. Enter the resistors at hand there, then find networks here."
-                : "Choose a load of the project or enter a target, then press Find networks; or type a network by"
-                        + " hand.";
+        return stock().items().isEmpty() ? TEXTS.text("design.noParts") : TEXTS.text("design.how");
     }
 
     /** Takes a load of the project as the target and shows how it is built now. */
@@ -270,7 +270,7 @@ public final class LoadDesignComposite extends Composite {
         Target target = form.target();
         SearchRequest request = target.request(stock());
         search.run(
-                "Finding load networks",
+                TEXTS.text("design.finding"),
                 (ended, progress) -> NetworkSearch.run(request, ended, progress),
                 result -> take(result, target));
     }
@@ -292,7 +292,7 @@ public final class LoadDesignComposite extends Composite {
         } else if (result.ending() == SearchResult.Ending.COMPLETE) {
             search.mention(result.message());
         } else {
-            search.say(Severity.NOTE, "The best so far is shown. " + result.message());
+            search.say(Severity.NOTE, TEXTS.text("design.bestSoFar", result.message()));
         }
     }
 
@@ -334,7 +334,7 @@ public final class LoadDesignComposite extends Composite {
         if (shown.isPresent()) {
             chart.show(PlotSource.of(shown.get().plot()), before);
         } else {
-            chart.showMessage("The power limits are not known. Enter the ratings in the parts stock.");
+            chart.showMessage(TEXTS.text("design.noLimits"));
         }
     }
 

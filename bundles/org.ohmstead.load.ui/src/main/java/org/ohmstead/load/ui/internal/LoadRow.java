@@ -12,6 +12,7 @@ import org.ohmstead.load.Stock;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.table.Mark;
 
 /**
@@ -23,6 +24,8 @@ import org.ohmstead.workbench.table.Mark;
  * @param mark what is wrong and what to do; empty when all is well
  */
 record LoadRow(BenchLoad load, Optional<Network> network, String state, Optional<Mark> mark) {
+    private static final Messages TEXTS = Messages.of(LoadRow.class);
+
     /** Beyond so much a value that was measured is not that of the network any more. */
     private static final double FAR_RATIO = 0.05;
 
@@ -32,24 +35,29 @@ record LoadRow(BenchLoad load, Optional<Network> network, String state, Optional
             return new LoadRow(
                     load,
                     Optional.empty(),
-                    "no network",
-                    Optional.of(new Mark(Severity.NOTE, "Find a network for it, then use it for this load.")));
+                    TEXTS.text("loads.noNetwork"),
+                    Optional.of(new Mark(Severity.NOTE, TEXTS.text("loads.noNetworkHint"))));
         }
         Network network;
         try {
             network = NetworkNotation.parse(branch.network(), stock);
         } catch (NotationException wrong) {
             return new LoadRow(
-                    load, Optional.empty(), "not readable", Optional.of(new Mark(Severity.ERROR, wrong.getMessage())));
+                    load,
+                    Optional.empty(),
+                    TEXTS.text("loads.unreadable"),
+                    Optional.of(new Mark(Severity.ERROR, wrong.getMessage())));
         }
         double difference = branch.ohms() / network.ohms() - 1;
         if (Math.abs(difference) > FAR_RATIO) {
-            String sentence = "It measures " + Words.ohms(branch.ohms()) + ", but its network makes "
-                    + Words.ohms(network.ohms()) + ". Measure it again, or write down how it is wired.";
+            String sentence = TEXTS.text("loads.differsHint", Words.ohms(branch.ohms()), Words.ohms(network.ohms()));
             return new LoadRow(
-                    load, Optional.of(network), "differs", Optional.of(new Mark(Severity.WARNING, sentence)));
+                    load,
+                    Optional.of(network),
+                    TEXTS.text("loads.differs"),
+                    Optional.of(new Mark(Severity.WARNING, sentence)));
         }
-        return new LoadRow(load, Optional.of(network), "in use", Optional.empty());
+        return new LoadRow(load, Optional.of(network), TEXTS.text("loads.inUse"), Optional.empty());
     }
 
     double ohms() {

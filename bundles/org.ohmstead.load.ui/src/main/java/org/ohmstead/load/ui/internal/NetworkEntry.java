@@ -18,12 +18,15 @@ import org.ohmstead.load.Network;
 import org.ohmstead.load.NetworkNotation;
 import org.ohmstead.load.NotationException;
 import org.ohmstead.load.Stock;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** A line in which a network is typed; the character at fault is underlined while one types. */
 final class NetworkEntry extends Composite {
+    private static final Messages TEXTS = Messages.of(NetworkEntry.class);
+
     private final StyledText text;
     private Stock stock = Stock.EMPTY;
     private Consumer<Network> handler = network -> {};
@@ -35,12 +38,11 @@ final class NetworkEntry extends Composite {
         super(parent, SWT.NONE);
         Spacing.tight(2).applyTo(this);
         Label label = new Label(this, SWT.NONE);
-        label.setText("&Network");
+        label.setText(TEXTS.text("entry.network"));
         text = Ids.name(new StyledText(this, SWT.BORDER | SWT.SINGLE), "design.network");
         text.setFont(JFaceResources.getTextFont());
         text.setMargins(Spacing.TIGHT, Spacing.TIGHT, Spacing.TIGHT, Spacing.TIGHT);
-        text.setToolTipText("Type one by hand: + in series, || in parallel, ids of parts or values, such as"
-                + " (8R2||8R2)+0R47. Enter shows it.");
+        text.setToolTipText(TEXTS.text("entry.networkHint"));
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(text);
         text.addListener(SWT.Modify, event -> read());
         text.addVerifyKeyListener(this::keyVerified);

@@ -11,6 +11,7 @@ import org.ohmstead.load.search.BankPlan;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A bank with the loads that it was planned for.
@@ -19,6 +20,8 @@ import org.ohmstead.model.Project;
  * @param rows its straps in order
  */
 record PlannedBank(BankPlan plan, List<StrapRow> rows) {
+    private static final Messages TEXTS = Messages.of(PlannedBank.class);
+
     PlannedBank {
         rows = List.copyOf(rows);
     }
@@ -57,35 +60,40 @@ record PlannedBank(BankPlan plan, List<StrapRow> rows) {
     /** Returns what to do for a strap, a line each. */
     static String steps(StrapRow row) {
         StringBuilder out = new StringBuilder();
-        out.append("CAUTIONS\n");
-        out.append("! Switch the amplifier off and let the resistors cool before you move an end: they burn skin, and"
-                + " paper and insulation too.\n");
-        out.append("! Neither terminal of a bridged output is ground: join no terminal to ground or a chassis.\n");
-        out.append("! Local codes and the judgement of a qualified person come before this list.\n\n");
-        out.append(row.order() == 1 ? "STRAP\n" : "CHANGES\n");
+        out.append(TEXTS.text("steps.cautions")).append("\n! ");
+        out.append(TEXTS.text("steps.hot")).append("\n! ");
+        out.append(TEXTS.text("steps.bridged")).append("\n! ");
+        out.append(TEXTS.text("steps.codes")).append("\n\n");
+        out.append(TEXTS.text(row.order() == 1 ? "steps.strap" : "steps.changes"))
+                .append('\n');
         if (row.strap().changes().isEmpty()) {
-            out.append("Nothing is to be moved.\n");
+            out.append(TEXTS.text("steps.nothing")).append('\n');
         }
         int number = 1;
         for (String change : row.strap().changes()) {
             out.append(number).append(". ").append(change).append('\n');
             number++;
         }
-        out.append("\nDRAWING\n");
-        out.append(
-                "(1\u20132) behind a piece: its end 1 is on the left, towards terminal A. (2\u20131): its end 2 is.\n");
-        out.append("\nMEASURE\n");
+        out.append('\n').append(TEXTS.text("steps.drawing")).append('\n');
+        out.append(TEXTS.text("steps.ends")).append('\n');
+        out.append('\n').append(TEXTS.text("steps.measure")).append('\n');
         int branch = 1;
         for (BankPlan.Branch each : row.strap().branches()) {
-            out.append("Branch ").append(branch).append(": expect ").append(Words.ohms(each.ohms()));
-            each.limitingPiece().ifPresent(piece -> out.append("; it takes ")
-                    .append(Words.watts(each.powerLimitWatts().orElseThrow()))
-                    .append(", then ")
-                    .append(piece)
-                    .append(" is at its limit"));
-            out.append(".\n");
+            out.append(expected(Integer.toString(branch), each)).append('\n');
             branch++;
         }
         return out.toString();
+    }
+
+    private static String expected(String number, BankPlan.Branch branch) {
+        String ohms = Words.ohms(branch.ohms());
+        return branch.limitingPiece()
+                .map(piece -> TEXTS.text(
+                        "steps.expectLimited",
+                        number,
+                        ohms,
+                        Words.watts(branch.powerLimitWatts().orElseThrow()),
+                        piece))
+                .orElseGet(() -> TEXTS.text("steps.expect", number, ohms));
     }
 }

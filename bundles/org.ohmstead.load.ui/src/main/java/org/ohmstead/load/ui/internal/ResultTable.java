@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
@@ -35,6 +36,8 @@ import org.ohmstead.workbench.table.CopiedTable;
  * @param <R> a row
  */
 final class ResultTable<R> extends Composite {
+    private static final Messages TEXTS = Messages.of(ResultTable.class);
+
     private static final int CELL_PADDING = 22;
     private static final int WIDEST = 190;
     private static final int FILTER_WIDTH = 130;
@@ -90,8 +93,8 @@ final class ResultTable<R> extends Composite {
 
     private Text filter(String id) {
         Text text = Ids.name(new Text(this, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), id + ".filter");
-        text.setMessage("Filter (Ctrl+F)");
-        text.setToolTipText("Shows only rows in which each of these words occurs. Escape shows all again.");
+        text.setMessage(TEXTS.text("table.filter"));
+        text.setToolTipText(TEXTS.text("table.filterHint"));
         GridDataFactory.fillDefaults().hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(text);
         text.addListener(SWT.Modify, event -> arrange(selection()));
         text.addListener(SWT.KeyDown, event -> {
@@ -110,8 +113,7 @@ final class ResultTable<R> extends Composite {
         Column<R> definition = columns.get(index);
         TableColumn column = new TableColumn(table, definition.alignRight() ? SWT.RIGHT : SWT.LEFT);
         column.setText(definition.title());
-        column.setToolTipText(
-                "Click to sort by \"" + definition.title() + "\": upwards, downwards, then in the rows' own order.");
+        column.setToolTipText(TEXTS.text("table.sortHint", definition.title()));
         column.setWidth(width(index));
         column.addListener(SWT.Selection, event -> sortBy(index));
     }
@@ -239,12 +241,14 @@ final class ResultTable<R> extends Composite {
     }
 
     private void showHeading() {
-        String count = rows.isEmpty()
-                ? ""
-                : shown.size() == rows.size()
-                        ? " (" + rows.size() + ")"
-                        : " (" + shown.size() + " of " + rows.size() + ")";
-        heading.setText(title + count);
+        String all = Integer.toString(rows.size());
+        if (rows.isEmpty()) {
+            heading.setText(title);
+        } else if (shown.size() == rows.size()) {
+            heading.setText(TEXTS.text("table.heading", title, all));
+        } else {
+            heading.setText(TEXTS.text("table.headingFiltered", title, Integer.toString(shown.size()), all));
+        }
     }
 
     private void fill(Event event) {

@@ -15,6 +15,7 @@ import org.ohmstead.load.Resistor;
 import org.ohmstead.load.search.BankPlan;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.table.Column;
 import org.ohmstead.workbench.table.Columns;
@@ -27,26 +28,30 @@ import org.ohmstead.workbench.table.Columns;
  * @param strap how it is strapped
  */
 record StrapRow(int order, BenchLoad load, BankPlan.Strap strap) {
+    private static final Messages TEXTS = Messages.of(StrapRow.class);
+
     static List<Column<StrapRow>> columns() {
         return List.of(
-                number("order", "Order", "", row -> row.order()),
-                Columns.<StrapRow>shown("load", "Load", row -> row.load().id()),
-                number("nominal", "Stands for", Unit.OHM.symbol(), row -> row.load()
+                number("order", TEXTS.text("strap.order"), "", row -> row.order()),
+                Columns.<StrapRow>shown(
+                        "load", TEXTS.text("strap.load"), row -> row.load().id()),
+                number("nominal", TEXTS.text("strap.nominal"), Unit.OHM.symbol(), row -> row.load()
                         .nominalOhms()),
-                number("error", "Error", "%", row -> 100 * row.worstErrorRatio())
+                number("error", TEXTS.text("strap.error"), "%", row -> 100 * row.worstErrorRatio())
                         .withShown(row -> Words.signedPercent(row.worstErrorRatio()))
                         .withOrder(Comparator.comparingDouble(row -> Math.abs(row.worstErrorRatio())))
-                        .withHover(row -> "That of the branch that is farthest off."),
-                number("limit", "Limit", Unit.WATT.symbol(), row -> row.limitWatts())
+                        .withHover(row -> TEXTS.text("strap.errorHint")),
+                number("limit", TEXTS.text("strap.limit"), Unit.WATT.symbol(), row -> row.limitWatts())
                         .withShown(row -> row.limitWatts() < 0 ? Words.NONE : Words.number(row.limitWatts()))
-                        .withHover(row -> "What each branch can take for as long as one likes."),
-                number("pieces", "Pieces", "", row -> row.pieces()),
-                number("moved", "Moves", "", row -> row.strap().movedEnds())
+                        .withHover(row -> TEXTS.text("strap.limitHint")),
+                number("pieces", TEXTS.text("strap.pieces"), "", row -> row.pieces()),
+                number("moved", TEXTS.text("strap.moves"), "", row -> row.strap()
+                                .movedEnds())
                         .withShown(row -> row.order() == 1
                                 ? Words.NONE
                                 : Integer.toString(row.strap().movedEnds()))
-                        .withHover(row -> "So many ends are moved from the strap before it."),
-                Columns.<StrapRow>shown("networks", "Branches", StrapRow::networks)
+                        .withHover(row -> TEXTS.text("strap.movesHint")),
+                Columns.<StrapRow>shown("networks", TEXTS.text("strap.branches"), StrapRow::networks)
                         .withHover(StrapRow::networks));
     }
 
@@ -57,7 +62,7 @@ record StrapRow(int order, BenchLoad load, BankPlan.Strap strap) {
     String networks() {
         return strap.branches().stream()
                 .map(branch -> NetworkNotation.format(branch.network()))
-                .collect(Collectors.joining("   and   "));
+                .collect(Collectors.joining(TEXTS.text("strap.and")));
     }
 
     double worstErrorRatio() {

@@ -10,6 +10,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.ChoiceField;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.form.FormSection;
@@ -21,6 +22,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** The fields of a {@link Target}. */
 final class TargetForm extends Composite {
+    private static final Messages TEXTS = Messages.of(TargetForm.class);
+
     private static final double HOTTEST_AIR_CELSIUS = 120;
     private static final double COLDEST_AIR_CELSIUS = -60;
     private static final double LONGEST_SECONDS = 3600;
@@ -44,25 +47,26 @@ final class TargetForm extends Composite {
         Spacing.group(2).equalWidth(false).applyTo(this);
         left = section();
         right = section();
-        ohms = left.quantity("ohms", "&Resistance", Measure.of(Unit.OHM));
+        ohms = left.quantity("ohms", TEXTS.text("target.ohms"), Measure.of(Unit.OHM));
         ohms.check(TargetForm::positive);
-        error = left.optionalQuantity("error", "&Error at most", Measure.percentOfOne());
-        error.check(value -> value.ifPresent(ratio -> within(ratio, 0, 1, "It must lie between 0 and 100 %.")));
-        power = left.optionalQuantity("power", "&Power per branch", Measure.of(Unit.WATT));
+        error = left.optionalQuantity("error", TEXTS.text("target.error"), Measure.percentOfOne());
+        error.check(value -> value.ifPresent(ratio -> within(ratio, 0, 1, TEXTS.text("target.mustRatio"))));
+        power = left.optionalQuantity("power", TEXTS.text("target.power"), Measure.of(Unit.WATT));
         power.check(value -> value.ifPresent(TargetForm::positive));
-        arrangement = left.choice("arrangement", "&Branches", List.of(Arrangement.values()), Arrangement::words);
+        arrangement = left.choice(
+                "arrangement", TEXTS.text("target.arrangement"), List.of(Arrangement.values()), Arrangement::words);
     }
 
     /** Makes the second half, and shows the usual target. */
     void makeRest() {
-        highest = right.optionalQuantity("highest", "&Highest frequency", Measure.of(Unit.HERTZ));
+        highest = right.optionalQuantity("highest", TEXTS.text("target.highest"), Measure.of(Unit.HERTZ));
         highest.check(value -> value.ifPresent(TargetForm::positive));
-        ambient = right.quantity("ambient", "&Air", Measure.of(Unit.CELSIUS));
-        ambient.check(value ->
-                within(value, COLDEST_AIR_CELSIUS, HOTTEST_AIR_CELSIUS, "It must lie between -60 and 120 \u00b0C."));
-        parts = right.integer("parts", "&Most resistors", 1, Target.MOST_PARTS);
-        seconds = right.quantity("seconds", "&Time limit", Measure.of(Unit.SECOND));
-        seconds.check(value -> within(value, 0.1, LONGEST_SECONDS, "It must lie between 0.1 and 3600 s."));
+        ambient = right.quantity("ambient", TEXTS.text("target.ambient"), Measure.of(Unit.CELSIUS));
+        ambient.check(
+                value -> within(value, COLDEST_AIR_CELSIUS, HOTTEST_AIR_CELSIUS, TEXTS.text("target.mustCelsius")));
+        parts = right.integer("parts", TEXTS.text("target.parts"), 1, Target.MOST_PARTS);
+        seconds = right.quantity("seconds", TEXTS.text("target.seconds"), Measure.of(Unit.SECOND));
+        seconds.check(value -> within(value, 0.1, LONGEST_SECONDS, TEXTS.text("target.mustSeconds")));
         hints();
         listen(ohms, Target::withOhms);
         listen(error, Target::withErrorLimitRatio);
@@ -87,13 +91,13 @@ final class TargetForm extends Composite {
     }
 
     private void hints() {
-        error.setHint("Empty: networks of any error.");
-        power.setHint("What each branch must take for as long as one likes, at the air's temperature. Empty: any.");
-        arrangement.setHint("Two equal branches share the stock: each gets half of every kind.");
-        highest.setHint("Up to here the power must be within 1 % of V\u00b2/R. Empty: no such wish.");
-        ambient.setHint("The parts' ratings are reduced to this temperature.");
-        parts.setHint("In one branch. Each more takes longer.");
-        seconds.setHint("After this time the best so far is shown.");
+        error.setHint(TEXTS.text("target.errorHint"));
+        power.setHint(TEXTS.text("target.powerHint"));
+        arrangement.setHint(TEXTS.text("target.arrangementHint"));
+        highest.setHint(TEXTS.text("target.highestHint"));
+        ambient.setHint(TEXTS.text("target.ambientHint"));
+        parts.setHint(TEXTS.text("target.partsHint"));
+        seconds.setHint(TEXTS.text("target.secondsHint"));
     }
 
     private <T> void listen(Field<T> field, With<T> with) {
@@ -105,7 +109,7 @@ final class TargetForm extends Composite {
 
     private static void positive(double value) {
         if (!(value > 0)) {
-            throw new IllegalArgumentException("It must be above 0.");
+            throw new IllegalArgumentException(TEXTS.text("target.mustPositive"));
         }
     }
 

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
@@ -23,7 +24,7 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** Says what is chosen, and writes it into a load of the project. */
 final class UseBar extends Composite {
-    private static final String NEW_LOAD = "a new load";
+    private static final Messages TEXTS = Messages.of(UseBar.class);
 
     private final ProjectDesk desk;
     private final Combo into;
@@ -43,13 +44,12 @@ final class UseBar extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(message);
         Label label = new Label(this, SWT.NONE);
-        label.setText("f&or");
+        label.setText(TEXTS.text("use.for"));
         into = Ids.name(new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN), "design.into");
-        into.setToolTipText("The load of the project that is built so.");
+        into.setToolTipText(TEXTS.text("use.forHint"));
         use = Ids.name(new Button(this, SWT.PUSH), "design.use");
-        use.setText("&Use this load");
-        use.setToolTipText(
-                "Writes network, resistance, inductance and power limit into the project. Undo takes it back.");
+        use.setText(TEXTS.text("use.use"));
+        use.setToolTipText(TEXTS.text("use.useHint"));
         use.addListener(SWT.Selection, event -> use());
         refresh();
     }
@@ -62,7 +62,7 @@ final class UseBar extends Composite {
                         session.project().loads().stream().map(BenchLoad::id).toList())
                 .orElse(List.of());
         List<String> texts = new ArrayList<>(loadIds);
-        texts.add(NEW_LOAD);
+        texts.add(TEXTS.text("use.newLoad"));
         if (!texts.equals(List.of(into.getItems()))) {
             into.setItems(texts.toArray(String[]::new));
             into.select(texts.contains(before) ? texts.indexOf(before) : texts.size() - 1);
@@ -103,11 +103,15 @@ final class UseBar extends Composite {
     }
 
     private static String text(FoundNetwork found) {
-        String limit = found.powerLimitWatts().isPresent()
-                ? "up to " + Words.watts(found.powerLimitWatts().getAsDouble())
-                : "power limit not known";
-        return Words.stated(found.ohms(), found.standardRatio()) + ", " + Words.signedPercent(found.errorRatio())
-                + " % off the target, " + limit;
+        String stated = Words.stated(found.ohms(), found.standardRatio());
+        String error = Words.signedPercent(found.errorRatio());
+        return found.powerLimitWatts().isPresent()
+                ? TEXTS.text(
+                        "use.chosen",
+                        stated,
+                        error,
+                        Words.watts(found.powerLimitWatts().getAsDouble()))
+                : TEXTS.text("use.chosenUnlimited", stated, error);
     }
 
     private void enable() {
@@ -121,10 +125,7 @@ final class UseBar extends Composite {
             return;
         }
         if (session.get().readOnly()) {
-            message.show(
-                    Severity.WARNING,
-                    "The project is open for reading only, since somebody else works on it. Close it there, or save a"
-                            + " copy.");
+            message.show(Severity.WARNING, TEXTS.text("use.readOnly"));
             return;
         }
         int index = into.getSelectionIndex();
@@ -132,10 +133,9 @@ final class UseBar extends Composite {
                 index >= 0 && index < loadIds.size() ? Optional.of(loadIds.get(index)) : Optional.empty();
         Project before = session.get().project();
         String name = loadId.orElseGet(() -> LoadUse.freshId(before.loads(), target.ohms()));
-        session.get().edit("Use load " + name, LoadUse.change(chosen.get(), target, loadId));
+        session.get().edit(TEXTS.text("use.edit", name), LoadUse.change(chosen.get(), target, loadId));
         refresh();
         into(name);
-        message.mention("\"" + name + "\" is built as " + chosen.get().notation()
-                + " now. Measure it where its leads meet the amplifier and enter what you measured.");
+        message.mention(TEXTS.text("use.done", name, chosen.get().notation()));
     }
 }

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.ohmstead.load.drawing.NetworkSvg;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
@@ -24,6 +25,8 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** The list by which a technician wires the network, to read, to copy, and the drawing to save. */
 final class WiringPane extends Composite {
+    private static final Messages TEXTS = Messages.of(WiringPane.class);
+
     private final ProjectDesk desk;
     private final StyledText text;
     private final Button copy;
@@ -35,9 +38,9 @@ final class WiringPane extends Composite {
         super(parent, SWT.NONE);
         this.desk = desk;
         Spacing.tight(3).applyTo(this);
-        copy = button("&Copy list", "design.wiring.copy", this::copyList);
-        save = button("&Save drawing\u2026", "design.drawing.save", this::choosePicture);
-        save.setToolTipText("Writes the drawing as an SVG picture.");
+        copy = button(TEXTS.text("wiring.copy"), "design.wiring.copy", this::copyList);
+        save = button(TEXTS.text("wiring.save"), "design.drawing.save", this::choosePicture);
+        save.setToolTipText(TEXTS.text("wiring.saveHint"));
         message = new MessageLine(this, "design.wiring.message");
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -94,13 +97,13 @@ final class WiringPane extends Composite {
             CopiedTable.toClipboard(
                     getDisplay(),
                     each.network().notation() + "\n\n" + each.wiring().text());
-            message.mention("The list is on the clipboard.");
+            message.mention(TEXTS.text("wiring.copied"));
         });
     }
 
     private void choosePicture() {
         FileDialog dialog = new FileDialog(getShell(), SWT.SAVE);
-        dialog.setText("Save the drawing");
+        dialog.setText(TEXTS.text("wiring.saveTitle"));
         dialog.setFilterExtensions(new String[] {"*.svg"});
         dialog.setFileName("load.svg");
         dialog.setOverwrite(true);
@@ -114,13 +117,12 @@ final class WiringPane extends Composite {
     void save(Path file) {
         design.ifPresent(each -> desk.work()
                 .start(
-                        "Saving the drawing",
+                        TEXTS.text("wiring.saving"),
                         progress -> write(file, NetworkSvg.write(each.drawing(), NetworkSvg.Look.LIGHT)),
-                        written -> say(Severity.NOTE, "Saved as " + written.getFileName() + "."),
+                        written -> say(Severity.NOTE, TEXTS.text("wiring.saved", written.getFileName())),
                         failure -> say(
                                 Severity.ERROR,
-                                "The drawing was not saved as " + file.getFileName() + ": " + failure.getMessage()
-                                        + ". Choose another folder.")));
+                                TEXTS.text("wiring.notSaved", file.getFileName(), failure.getMessage()))));
     }
 
     private static Path write(Path file, String svg) throws IOException {

@@ -6,12 +6,15 @@ package org.ohmstead.load.ui.internal;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Coverage;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Stated;
 
 /** Numbers and phrases as these views show them. */
 final class Words {
+    private static final Messages TEXTS = Messages.of(Words.class);
+
     static final String NONE = "\u2013";
     private static final int DIGITS = 4;
     private static final double PERCENT = 100;
@@ -56,8 +59,9 @@ final class Words {
         return stated.text() + " " + Unit.OHM.symbol() + " (" + Coverage.words() + ")";
     }
 
-    static String count(int number, String one, String several) {
-        return number + " " + (number == 1 ? one : several);
+    /** Returns the text of a count: that of the key with ".one" or ".many" behind it. */
+    static String count(String key, int number) {
+        return TEXTS.text(key + (number == 1 ? ".one" : ".many"), Integer.toString(number));
     }
 
     static String celsius(double celsius) {

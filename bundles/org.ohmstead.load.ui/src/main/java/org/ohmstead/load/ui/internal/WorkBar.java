@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
@@ -22,6 +23,8 @@ import org.ohmstead.workbench.session.WorkProgress;
 
 /** Starts the search, shows how far it is, cancels it, and says what it has proven. */
 final class WorkBar extends Composite {
+    private static final Messages TEXTS = Messages.of(WorkBar.class);
+
     private static final int STEPS = 1000;
     private static final int BAR_WIDTH = 110;
 
@@ -39,8 +42,8 @@ final class WorkBar extends Composite {
         this.work = work;
         Spacing.group(4).applyTo(this);
         find = button(startText, id + ".find", start);
-        cancel = button("&Cancel", id + ".cancel", () -> cancelled.set(true));
-        cancel.setToolTipText("Ends the search; the best found so far is shown.");
+        cancel = button(TEXTS.text("work.cancel"), id + ".cancel", () -> cancelled.set(true));
+        cancel.setToolTipText(TEXTS.text("work.cancelHint"));
         bar = Ids.name(new ProgressBar(this, SWT.HORIZONTAL), id + ".progress");
         bar.setMaximum(STEPS);
         GridDataFactory.swtDefaults().hint(BAR_WIDTH, SWT.DEFAULT).applyTo(bar);
@@ -106,7 +109,7 @@ final class WorkBar extends Composite {
         cancelled = mine;
         long number = newest;
         running(true);
-        message.mention("Searching\u2026");
+        message.mention(TEXTS.text("work.searching"));
         // The result is handed over from within, since work that is cancelled in the Progress view gives none.
         work.start(
                 title,
@@ -122,7 +125,7 @@ final class WorkBar extends Composite {
 
     private void step(WorkProgress progress, double done, long number) {
         int steps = (int) Math.round(Math.max(0, Math.min(1, done)) * STEPS);
-        progress.step(steps, STEPS, "Looking at networks");
+        progress.step(steps, STEPS, TEXTS.text("work.looking"));
         work.later(() -> {
             if (number == newest && !isDisposed()) {
                 bar.setSelection(steps);
@@ -140,7 +143,7 @@ final class WorkBar extends Composite {
     private void fail(Exception failure, long number) {
         if (number == newest && !isDisposed()) {
             running(false);
-            message.show(Severity.ERROR, "The search stopped: " + failure.getMessage());
+            message.show(Severity.ERROR, TEXTS.text("work.failed", failure.getMessage()));
         }
     }
 }
