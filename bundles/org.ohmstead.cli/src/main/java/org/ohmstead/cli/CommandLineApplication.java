@@ -4,8 +4,10 @@
 package org.ohmstead.cli;
 
 import java.util.Arrays;
+import java.util.Locale;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.ohmstead.units.text.Language;
 
 /** The command line as an application of the framework. Its exit code is that of {@link Ohmstead#run}. */
 public final class CommandLineApplication implements IApplication {
@@ -18,7 +20,21 @@ public final class CommandLineApplication implements IApplication {
     public Object start(IApplicationContext context) {
         String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
         boolean marked = "marked".equals(System.getProperty(WORDS));
-        return Ohmstead.run(words(arguments == null ? new String[0] : arguments, marked), System.out, System.err);
+        String[] words = words(arguments == null ? new String[0] : arguments, marked);
+        System.setProperty(Language.PROPERTY, language(words, System.getProperty(Language.PROPERTY)));
+        return Ohmstead.run(words, System.out, System.err);
+    }
+
+    /**
+     * Returns the language for some words: English unless another one is asked for, whatever the machine speaks, since the words are
+     * English themselves; and English always for what programs read.
+     *
+     * @param wish the language that is asked for; null or blank for none
+     */
+    static String language(String[] words, String wish) {
+        boolean forPrograms = Arrays.asList(words).contains("--json");
+        boolean asked = wish != null && !wish.isBlank();
+        return asked && !forPrograms ? wish : Locale.ENGLISH.getLanguage();
     }
 
     /** Returns the words without their marks, which keep the framework from taking a word for one of its own options. */

@@ -189,11 +189,11 @@ final class PlanText {
     /** Returns what to say beside a plan's or a step's forecast. */
     static List<String> cautions(boolean battery) {
         List<String> cautions =
-                new ArrayList<>(List.of(SupplyCautions.HOT_PARTS, SupplyCautions.CABLES, SupplyCautions.FUSES));
+                new ArrayList<>(List.of(SupplyCautions.hotParts(), SupplyCautions.cables(), SupplyCautions.fuses()));
         if (battery) {
-            cautions.add(SupplyCautions.BATTERIES);
+            cautions.add(SupplyCautions.batteries());
         }
-        cautions.add(SupplyCautions.WIRING);
+        cautions.add(SupplyCautions.wiring());
         return cautions;
     }
 

@@ -27,7 +27,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "report",
         description = {
-            "Hold each rating against the measurement at the rating's own supply voltage, and write the results sheet as HTML and PDF.",
+            "Hold each rating against the measurement at the rating's own supply voltage, and write the results sheet"
+                    + " as HTML and PDF.",
             ""
         },
         footer = {
@@ -73,8 +74,7 @@ final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--language",
             paramLabel = "LANGUAGE",
-            description =
-                    "Of the bench sheet, the comparison and the handout: en or de (default: that of the machine).")
+            description = "Of the sheet: en or de (default: that of the machine).")
     private String language;
 
     @Option(

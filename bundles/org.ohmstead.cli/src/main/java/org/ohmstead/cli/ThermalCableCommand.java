@@ -30,11 +30,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "cable",
         description = {
-            "What the cable from the supply to the amplifier does with a current: resistance cold and hot, drop, loss, temperature,"
-                    + " time to its limit, the current it carries for ever, and the volts that arrive.",
+            "What the cable from the supply to the amplifier does with a current: resistance cold and hot, drop, loss,"
+                    + " temperature, time to its limit, the current it carries for ever, and the volts that arrive.",
             "",
-            "Either the current is known (--amps), or the power that the amplifier takes at its terminals (--watts), which draws the"
-                    + " more current the more the cable drops.",
+            "Either the current is known (--amps), or the power that the amplifier takes at its terminals (--watts),"
+                    + " which draws the more current the more the cable drops.",
             ""
         },
         footer = {
@@ -48,7 +48,6 @@ final class ThermalCableCommand implements Callable<Integer> {
     private static final double MOST_WATTS = 100_000;
     private static final double MOST_VOLTS = 1000;
     private static final double MILLI = 1000;
-    private static final List<String> CAUTIONS = List.of(SupplyCautions.CABLES, SupplyCautions.WIRING);
 
     private final Console console;
 
@@ -177,7 +176,8 @@ final class ThermalCableCommand implements Callable<Integer> {
                             instanceof CableCurrent.Continuous carried
                     && carried.ampsRms() >= current) {
                 return "Leads of " + Texts.number(size.squareMillimetres())
-                        + " mm\u00b2 carry it for ever by this forecast; otherwise shorten the test or lower the current.";
+                        + " mm\u00b2 carry it for ever by this forecast; otherwise shorten the test or lower the"
+                        + " current.";
             }
         }
         return "Use a thicker cable or several in parallel, shorten the test, or lower the current.";
@@ -220,7 +220,7 @@ final class ThermalCableCommand implements Callable<Integer> {
         table.print(console);
         console.line("");
         lead.notes().forEach(console::line);
-        Cautions.print(console, CAUTIONS);
+        Cautions.print(console, cautions());
     }
 
     private static Optional<Double> terminalVolts(Answers answers) {
@@ -265,7 +265,11 @@ final class ThermalCableCommand implements Callable<Integer> {
                 .put("reason", none.reason())
                 .put("remedy", none.remedy()));
         lead.notes().forEach(root.putArray("notes")::add);
-        Cautions.put(root, CAUTIONS);
+        Cautions.put(root, cautions());
         return root;
+    }
+
+    private static List<String> cautions() {
+        return List.of(SupplyCautions.cables(), SupplyCautions.wiring());
     }
 }

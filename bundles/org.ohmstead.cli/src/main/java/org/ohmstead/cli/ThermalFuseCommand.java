@@ -25,23 +25,23 @@ import picocli.CommandLine.Option;
 @Command(
         name = "fuse",
         description = {
-            "What a current does to a fuse, or to several side by side: whether they carry it for ever, or between which times they"
-                    + " open.",
+            "What a current does to a fuse, or to several side by side: whether they carry it for ever, or between"
+                    + " which times they open.",
             "",
-            "The times are the bands of the standards; those written down from memory are printed as such. The curve of the fuse's"
-                    + " maker decides.",
+            "The times are the bands of the standards; those written down from memory are printed as such. The curve"
+                    + " of the fuse's maker decides.",
             ""
         },
         footer = {
             "",
             "Exit code 1 when the current is more than the fuse is to carry for ever.",
             "Example: ohmstead thermal fuse --amps 75 --rated-amps 30 --count 2",
-            "Example: ohmstead thermal fuse --amps 90 --low-amps 5 --on-seconds 0.02 --period-seconds 0.5 --rated-amps 30"
+            "Example: ohmstead thermal fuse --amps 90 --low-amps 5 --on-seconds 0.02 --period-seconds 0.5 --rated-amps"
+                    + " 30"
         })
 final class ThermalFuseCommand implements Callable<Integer> {
     private static final double MOST_AMPS = 10_000;
     private static final double PERCENT = 100;
-    private static final List<String> CAUTIONS = List.of(SupplyCautions.FUSES, SupplyCautions.WIRING);
 
     private final Console console;
 
@@ -116,11 +116,11 @@ final class ThermalFuseCommand implements Callable<Integer> {
         table.print(console);
         console.line("");
         sources(bank).forEach(source -> console.line("Bands: " + source + "."));
-        console.line("For ever: " + FuseBank.CONTINUOUS_RULE + ", here " + Texts.three(bank.continuousAmps()) + " A.");
+        console.line("For ever: " + FuseBank.continuousRule() + ", here " + Texts.three(bank.continuousAmps()) + " A.");
         if (bank.count() > 1) {
-            console.line(FuseBank.SHARING_NOTE);
+            console.line(FuseBank.sharingNote());
         }
-        Cautions.print(console, CAUTIONS);
+        Cautions.print(console, cautions());
     }
 
     /** Says what comes of it, for the words that show a fuse. */
@@ -191,7 +191,11 @@ final class ThermalFuseCommand implements Callable<Integer> {
             band.earliestSeconds().ifPresent(seconds -> row.put("earliestSeconds", seconds));
             band.latestSeconds().ifPresent(seconds -> row.put("latestSeconds", seconds));
         });
-        Cautions.put(root, CAUTIONS);
+        Cautions.put(root, cautions());
         return root;
+    }
+
+    private static List<String> cautions() {
+        return List.of(SupplyCautions.fuses(), SupplyCautions.wiring());
     }
 }

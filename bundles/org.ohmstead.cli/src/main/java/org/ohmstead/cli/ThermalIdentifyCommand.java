@@ -28,12 +28,12 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "identify",
         description = {
-            "Find thermal resistance, heat capacity and the air's temperature from a logged warm-up or cool-down, with 95 %% intervals;"
-                    + " one time constant or two, as the readings say.",
+            "Find thermal resistance, heat capacity and the air's temperature from a logged warm-up or cool-down, with"
+                    + " 95 %% intervals; one time constant or two, as the readings say.",
             "",
-            "FILE has a line for each reading: seconds, degrees Celsius and, if the power changes, watts that are on from that line to"
-                    + " the next. Commas, semicolons or tabs stand between; a line of names may come first. Time 0 is when the power"
-                    + " comes on or goes off.",
+            "FILE has a line for each reading: seconds, degrees Celsius and, if the power changes, watts that are on"
+                    + " from that line to the next. Commas, semicolons or tabs stand between; a line of names may come"
+                    + " first. Time 0 is when the power comes on or goes off.",
             ""
         },
         footer = {
@@ -46,7 +46,6 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
     private static final double COLDEST_CELSIUS = -60;
     private static final double HOTTEST_CELSIUS = 150;
     private static final QuantityFormat FOUR = QuantityFormat.digits(4);
-    private static final List<String> CAUTIONS = List.of(SupplyCautions.HOT_PARTS);
 
     private final Console console;
 
@@ -111,7 +110,8 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
         }
         if (said > 1) {
             throw new InputException(
-                    "The power is stated more than once. Of --power-watts, --cool-down and the column of watts keep one.");
+                    "The power is stated more than once. Of --power-watts, --cool-down and the column of watts keep"
+                            + " one.");
         }
         if (coolDown) {
             return PowerProfile.constant(0);
@@ -150,7 +150,7 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
         console.line(found.residuals().size() + " readings scatter by " + Texts.three(found.noiseKelvin())
                 + " K about the curve; the farthest is off by " + Texts.three(farthest(found)) + " K.");
         found.remarks().forEach(console::line);
-        Cautions.print(console, CAUTIONS);
+        Cautions.print(console, cautions());
     }
 
     private static double farthest(HeatFit.Found found) {
@@ -189,7 +189,7 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
             root.put("farthestKelvin", farthest(found));
             found.remarks().forEach(root.putArray("remarks")::add);
         }
-        Cautions.put(root, CAUTIONS);
+        Cautions.put(root, cautions());
         return root;
     }
 
@@ -198,5 +198,9 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
                 .put("value", value.value())
                 .put("lower", value.interval().lower())
                 .put("upper", value.interval().upper()));
+    }
+
+    private static List<String> cautions() {
+        return List.of(SupplyCautions.hotParts());
     }
 }

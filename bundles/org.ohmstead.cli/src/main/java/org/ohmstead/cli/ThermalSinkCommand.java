@@ -22,19 +22,19 @@ import picocli.CommandLine.Option;
 @Command(
         name = "sink",
         description = {
-            "Estimate the thermal resistance of a heat sink, or of a case that serves as one, from its size: a base plate with plane"
-                    + " fins that stand upright, air free to rise between them. Without fins it is a plate that gives off heat on"
-                    + " both faces.",
+            "Estimate the thermal resistance of a heat sink, or of a case that serves as one, from its size: a base"
+                    + " plate with plane fins that stand upright, air free to rise between them. Without fins it is a"
+                    + " plate that gives off heat on both faces.",
             "",
-            "Still air moves faster along a hotter surface, so the resistance belongs to a power. A logged warm-up does better: see"
-                    + " the word thermal identify.",
+            "Still air moves faster along a hotter surface, so the resistance belongs to a power. A logged warm-up"
+                    + " does better: see the word thermal identify.",
             ""
         },
         footer = {
             "",
             "Exit code 1 when the sink would get more than 600 K above the air.",
-            "Example: ohmstead thermal sink --length-millimetres 200 --height-millimetres 150 --fins 16 --fin-depth-millimetres 30"
-                    + " --power-watts 60"
+            "Example: ohmstead thermal sink --length-millimetres 200 --height-millimetres 150 --fins 16"
+                    + " --fin-depth-millimetres 30 --power-watts 60"
         })
 final class ThermalSinkCommand implements Callable<Integer> {
     private static final double LEAST_MILLIMETRES = 0.01;
@@ -44,7 +44,6 @@ final class ThermalSinkCommand implements Callable<Integer> {
     private static final double FORMULAS_AT_LEAST = 0.8;
     private static final double MILLI = 1000;
     private static final int MOST_FINS = 1000;
-    private static final List<String> CAUTIONS = List.of(SupplyCautions.HOT_PARTS);
 
     private final Console console;
 
@@ -89,9 +88,8 @@ final class ThermalSinkCommand implements Callable<Integer> {
             names = "--emissivity",
             paramLabel = "E",
             defaultValue = "0.85",
-            description =
-                    "Emissivity of the surface, 0 to 1: 0.05 for bare aluminium, 0.85 to 0.9 anodised or painted (default"
-                            + " ${DEFAULT-VALUE}).")
+            description = "Emissivity of the surface, 0 to 1: 0.05 for bare aluminium, 0.85 to 0.9 anodised or painted"
+                    + " (default ${DEFAULT-VALUE}).")
     private String emissivity;
 
     @Option(names = "--fan", description = "A fan blows along the fins.")
@@ -167,7 +165,7 @@ final class ThermalSinkCommand implements Callable<Integer> {
                 .ifPresent(metres -> console.line("Thin fins " + Texts.three(MILLI * metres)
                         + " mm apart would carry off the most in still air (closed form of Bar-Cohen and Rohsenow)."));
         estimate.remarks().forEach(console::line);
-        Cautions.print(console, CAUTIONS);
+        Cautions.print(console, cautions());
     }
 
     private static OptionalDouble bestGap(SinkSize size, double airCelsius, Range rise) {
@@ -192,7 +190,11 @@ final class ThermalSinkCommand implements Callable<Integer> {
         root.put("radiationWatts", estimate.radiationWatts());
         bestGap(size, airCelsius, estimate.riseKelvin()).ifPresent(metres -> root.put("bestGapMetres", metres));
         estimate.remarks().forEach(root.putArray("remarks")::add);
-        Cautions.put(root, CAUTIONS);
+        Cautions.put(root, cautions());
         return root;
+    }
+
+    private static List<String> cautions() {
+        return List.of(SupplyCautions.hotParts());
     }
 }

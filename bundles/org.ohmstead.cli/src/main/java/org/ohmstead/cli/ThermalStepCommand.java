@@ -33,20 +33,21 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "step",
         description = {
-            "Work out one step: what turns into heat, what flows from the supply, what arrives at the terminals, what the fuse makes of"
-                    + " it, how hot it gets, and for how long it may go on.",
+            "Work out one step: what turns into heat, what flows from the supply, what arrives at the terminals, what"
+                    + " the fuse makes of it, how hot it gets, and for how long it may go on.",
             "",
-            "Either a step of a project's plan, or one that the options describe. Ranges such as 0.4..0.6 are carried through; limits are judged at their hot end.",
+            "Either a step of a project's plan, or one that the options describe. Ranges such as 0.4..0.6 are carried"
+                    + " through; limits are judged at their hot end.",
             ""
         },
         footer = {
             "",
-            "Exit code 1 when a step without a project cannot go on for ever, or one of a project not for as long as its signal is on:"
-                    + " too hot, or too much for fuse, cable or supply.",
+            "Exit code 1 when a step without a project cannot go on for ever, or one of a project not for as long as"
+                    + " its signal is on: too hot, or too much for fuse, cable or supply.",
             "Example: ohmstead thermal step kestrel.ohmstead stereo-4ohm --from-log",
-            "Example: ohmstead thermal step --supply-volts 14.4 --load-ohms 4 --watts 75 --class ab --rail-volts 28 --idle-watts 15"
-                    + " --case-kelvin-per-watt 0.45 --case-joules-per-kelvin 2500 --case-limit-celsius 80 --square-millimetres 25"
-                    + " --metres 3 --rated-amps 30 --count 2"
+            "Example: ohmstead thermal step --supply-volts 14.4 --load-ohms 4 --watts 75 --class ab --rail-volts 28"
+                    + " --idle-watts 15 --case-kelvin-per-watt 0.45 --case-joules-per-kelvin 2500 --case-limit-celsius 80"
+                    + " --square-millimetres 25 --metres 3 --rated-amps 30 --count 2"
         })
 final class ThermalStepCommand implements Callable<Integer> {
     private static final double LONGEST_SECONDS = 1e6;
@@ -235,9 +236,8 @@ final class ThermalStepCommand implements Callable<Integer> {
         side.lead().ifPresent(lead -> notes.addAll(lead.notes()));
         notes.add("The supply current is taken as " + side.waveform().words() + ".");
         if (limits.isEmpty()) {
-            notes.add(
-                    "How hot it gets is not told: give --case-kelvin-per-watt, from the maker, the word thermal sink or a logged"
-                            + " warm-up.");
+            notes.add("How hot it gets is not told: give --case-kelvin-per-watt, from the maker, the word thermal sink"
+                    + " or a logged warm-up.");
         } else if (limits.get().continuousHeatWatts().isEmpty()) {
             notes.add("No limit is given, so none is judged: give --case-limit-celsius or --device-limit-celsius.");
         } else if (limits.get().onTime().isEmpty()) {
@@ -247,13 +247,13 @@ final class ThermalStepCommand implements Callable<Integer> {
     }
 
     private List<String> cautions(StepSupply.Side side) {
-        List<String> cautions = new ArrayList<>(List.of(SupplyCautions.HOT_PARTS));
-        side.lead().ifPresent(lead -> cautions.add(SupplyCautions.CABLES));
-        side.fuses().ifPresent(bank -> cautions.add(SupplyCautions.FUSES));
+        List<String> cautions = new ArrayList<>(List.of(SupplyCautions.hotParts()));
+        side.lead().ifPresent(lead -> cautions.add(SupplyCautions.cables()));
+        side.fuses().ifPresent(bank -> cautions.add(SupplyCautions.fuses()));
         if (source.battery()) {
-            cautions.add(SupplyCautions.BATTERIES);
+            cautions.add(SupplyCautions.batteries());
         }
-        cautions.add(SupplyCautions.WIRING);
+        cautions.add(SupplyCautions.wiring());
         return cautions;
     }
 

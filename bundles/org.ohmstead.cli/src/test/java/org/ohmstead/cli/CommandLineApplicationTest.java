@@ -4,6 +4,7 @@
 package org.ohmstead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
@@ -19,5 +20,18 @@ class CommandLineApplicationTest {
     void leavesWordsWithoutMarksAsTheyAre() {
         assertArrayEquals(
                 new String[] {"=log", "list"}, CommandLineApplication.words(new String[] {"=log", "list"}, false));
+    }
+
+    @Test
+    void speaksEnglishUnlessAnotherLanguageIsAskedFor() {
+        String[] words = {"lesson", "show", "four-wires"};
+        assertEquals("en", CommandLineApplication.language(words, null));
+        assertEquals("en", CommandLineApplication.language(words, " "));
+        assertEquals("de-AT", CommandLineApplication.language(words, "de-AT"));
+    }
+
+    @Test
+    void speaksEnglishToPrograms() {
+        assertEquals("en", CommandLineApplication.language(new String[] {"lesson", "list", "--json"}, "de"));
     }
 }

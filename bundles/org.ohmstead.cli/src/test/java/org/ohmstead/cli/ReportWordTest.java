@@ -4,6 +4,7 @@
 package org.ohmstead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -62,7 +63,19 @@ class ReportWordTest {
         assertTrue(report("--design", "bench", "--paper", "letter").exitCode() <= 1);
         assertTrue(page("-bench.html").contains("Bench sheet"));
         assertTrue(report("--design", "handout", "--language", "de").exitCode() <= 1);
-        assertTrue(page("-handout.html").contains("Bevor Sie umbl\u00e4ttern"));
+        assertTrue(page("-handout-de.html").contains("Bevor Sie umbl\u00e4ttern"));
+    }
+
+    @Test
+    void aGermanReportStandsBesideTheEnglishOne() throws Exception {
+        assertTrue(report("--language", "en").exitCode() <= 1);
+        assertTrue(report("--language", "de").exitCode() <= 1);
+        String german = page("-de.html");
+        assertTrue(german.contains("lang=\"de\"") && german.contains("Die einzelnen Ablesungen"), german);
+        assertFalse(german.contains("Every reading"), german);
+        try (Stream<Path> files = Files.list(output)) {
+            assertEquals(4, files.count());
+        }
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.Range;
 import org.ohmstead.model.SinkSize;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The amplifier as a body that gets warm: a case of one temperature, and junctions that lie above it by what the heat drops on its way out of
@@ -26,6 +27,8 @@ public record AmplifierBody(
         Optional<Range> deviceKelvinPerWatt,
         AmplifierHeat facts,
         List<String> remarks) {
+    private static final Messages TEXTS = Messages.of(AmplifierBody.class);
+
     /** Id of the source of heat in the models. */
     public static final String SOURCE = "amplifier";
 
@@ -66,14 +69,12 @@ public record AmplifierBody(
         if (resistance.isEmpty() && facts.sinkSize().isPresent()) {
             SinkEstimate estimate = SinkEstimate.of(facts.sinkSize().get(), watts, airCelsius, fan);
             resistance = Optional.of(estimate.kelvinPerWatt());
-            remarks.add("The thermal resistance of the case is estimated from its size.");
+            remarks.add(TEXTS.text("body.resistance"));
             remarks.addAll(estimate.remarks());
         }
         if (capacity.isEmpty() && facts.sinkSize().isPresent()) {
             capacity = Optional.of(joulesPerKelvin(facts.sinkSize().get()));
-            remarks.add(
-                    "The heat capacity of the case is estimated from its size, of aluminium with a base of 3 to 8 mm"
-                            + " (common practice, no source).");
+            remarks.add(TEXTS.text("body.capacity"));
         }
         if (resistance.isEmpty() || capacity.isEmpty()) {
             return Optional.empty();
@@ -107,10 +108,10 @@ public record AmplifierBody(
         HeatModel.Builder builder = new HeatModel.Builder();
         int source = builder.source(SOURCE);
         int[] mode = {builder.mode(choice[0] * choice[1], new int[] {source}, new double[] {choice[0]})};
-        HeatPoint outside = new HeatPoint(CASE, "case of the amplifier", facts.caseLimitCelsius());
+        HeatPoint outside = new HeatPoint(CASE, TEXTS.text("place.case"), facts.caseLimitCelsius());
         builder.point(outside, mode, new double[] {1}, new int[0], new double[0]);
         if (deviceKelvinPerWatt.isPresent()) {
-            HeatPoint inside = new HeatPoint(JUNCTION, "junction of the output devices", facts.deviceLimitCelsius());
+            HeatPoint inside = new HeatPoint(JUNCTION, TEXTS.text("place.junction"), facts.deviceLimitCelsius());
             builder.point(inside, mode, new double[] {1}, new int[] {source}, new double[] {choice[2]});
         }
         return builder.build();

@@ -3,6 +3,8 @@
 
 package org.ohmstead.thermal;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * What two readings tell of a battery: its volts at rest and under a load. The difference over the current is its
  * internal resistance of that moment; a rested, warm, full battery has less of it than a cold or empty one.
@@ -12,9 +14,12 @@ package org.ohmstead.thermal;
  * @param loadAmps current of the load in amperes, above 0
  */
 public record BatteryReading(double openVolts, double loadedVolts, double loadAmps) {
+    private static final Messages TEXTS = Messages.of(BatteryReading.class);
+
     /** What to show beside every forecast with a battery. */
-    public static final String NOTE = "The battery is taken as volts behind a resistance. How charge, age and cold"
-            + " change both is not in it; measure again when they have changed.";
+    public static String note() {
+        return TEXTS.text("battery.note");
+    }
 
     public BatteryReading {
         Checks.positive(openVolts, "openVolts");

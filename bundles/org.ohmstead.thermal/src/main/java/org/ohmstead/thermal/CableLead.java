@@ -12,6 +12,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.ohmstead.model.Cable;
 import org.ohmstead.model.SupplyLimits;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The two leads from the supply to the amplifier: their resistance, loss and heat. Each lies alone and level in still
@@ -37,6 +38,8 @@ public record CableLead(
         boolean outerAssumed,
         double limitCelsius,
         boolean limitAssumed) {
+    private static final Messages TEXTS = Messages.of(CableLead.class);
+
     /** Insulation taken where no outer diameter is known, in metres; common practice, no source. */
     public static final double ASSUMED_INSULATION_METRES = 1e-3;
 
@@ -111,25 +114,21 @@ public record CableLead(
     public List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (material.fromMemory()) {
-            notes.add("The wire's resistance is that of " + material.source() + ".");
+            notes.add(TEXTS.text("cable.material", material.source()));
         }
         if (outerAssumed) {
-            notes.add("The insulation is taken as 1 mm thick and the strands as filling 75 % of their circle"
-                    + " (common practice).");
+            notes.add(TEXTS.text("cable.outer"));
         }
         if (limitAssumed) {
-            notes.add("The limit is taken as 70 \u00b0C, that of general-purpose PVC (IEC 60227).");
+            notes.add(TEXTS.text("cable.limit"));
         }
         if (measuredLoopOhms.isPresent()) {
-            notes.add("The measured resistance is taken as that at 20 \u00b0C and as spread along the leads;"
-                    + " a bad contact is hotter.");
+            notes.add(TEXTS.text("cable.measured"));
         }
         if (squareMillimetres > LARGEST_CHECKED_SQUARE_MILLIMETRES) {
-            notes.add("Above 35 mm\u00b2 the currents for ever come out up to 16 % above those of the table in"
-                    + " DIN VDE 0298-4, whose conductors have more resistance; keep that much below them.");
+            notes.add(TEXTS.text("cable.thick"));
         }
-        notes.add("Insulation conducts 0.17 W/(m K), stores 1.7 MJ/(m\u00b3 K) and radiates 90 % of what a black"
-                + " body does (common practice).");
+        notes.add(TEXTS.text("cable.insulation"));
         return List.copyOf(notes);
     }
 
@@ -174,9 +173,8 @@ public record CableLead(
         double hottestSurface = surfaceCelsius(HOTTEST_CELSIUS, ambientCelsius);
         if (ampsRms > ampsAt(hottestSurface, ambientCelsius)) {
             return new SupplyNoSolution(
-                    "At " + SupplyFigures.three(ampsRms) + " A a cable of " + SupplyFigures.three(squareMillimetres)
-                            + " mm\u00b2 gets hotter than 400 \u00b0C; it melts or burns first.",
-                    "Use a thicker cable, several in parallel, or less current.");
+                    TEXTS.text("cable.melts", SupplyFigures.three(ampsRms), SupplyFigures.three(squareMillimetres)),
+                    TEXTS.text("cable.melts.remedy"));
         }
         double surface = root(value -> ampsAt(value, ambientCelsius) - ampsRms, ambientCelsius, hottestSurface);
         double conductor = conductorCelsius(surface, ambientCelsius);
@@ -213,9 +211,8 @@ public record CableLead(
         }
         if (startCelsius >= limitCelsius) {
             return new SupplyNoSolution(
-                    "The cable is at " + SupplyFigures.three(startCelsius) + " \u00b0C already; its limit is "
-                            + SupplyFigures.three(limitCelsius) + " \u00b0C.",
-                    "Let it cool down first.");
+                    TEXTS.text("cable.hot", SupplyFigures.three(startCelsius), SupplyFigures.three(limitCelsius)),
+                    TEXTS.text("cable.hot.remedy"));
         }
         if (ampsRms <= carried.ampsRms() * (1 + SETTLED_RATIO)) {
             double least = Math.min(ampsRms, carried.ampsRms());
@@ -228,7 +225,7 @@ public record CableLead(
 
     /** Returns the point that {@link #chain} brings to a temperature: the wire with its limit. */
     public HeatPoint point() {
-        return new HeatPoint(ID, "cable to the supply", OptionalDouble.of(limitCelsius));
+        return new HeatPoint(ID, TEXTS.text("place.cable"), OptionalDouble.of(limitCelsius));
     }
 
     /**
@@ -274,9 +271,8 @@ public record CableLead(
 
     private SupplyNoSolution tooWarm(double ambientCelsius) {
         return new SupplyNoSolution(
-                "The air is at " + SupplyFigures.three(ambientCelsius) + " \u00b0C, no cooler than the "
-                        + SupplyFigures.three(limitCelsius) + " \u00b0C that the cable's insulation bears.",
-                "Lead the cable through cooler air, or use one for higher temperatures.");
+                TEXTS.text("cable.air", SupplyFigures.three(ambientCelsius), SupplyFigures.three(limitCelsius)),
+                TEXTS.text("cable.air.remedy"));
     }
 
     /** The heat given off by a metre of lead whose wire has a temperature. */

@@ -3,8 +3,8 @@
 
 package org.ohmstead.thermal;
 
-import java.util.Locale;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A linear output stage of class B, or AB with little standing current. The rails deliver their volts times the mean of the rectified output
@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param devices output devices that share the heat, at least 2
  */
 public record ClassAbStage(double reachVolts, int devices) implements OutputStage {
+    private static final Messages TEXTS = Messages.of(ClassAbStage.class);
     private static final double SINE_MEAN = 2 * Math.sqrt(2) / Math.PI;
     private static final double GAUSS_MEAN = Math.sqrt(2 / Math.PI);
     /** Rounding of a level that is meant to be just at the rails. */
@@ -73,16 +74,16 @@ public record ClassAbStage(double reachVolts, int devices) implements OutputStag
         for (Drive.Stretch stretch : drive.stretches()) {
             double voltsRms = stretch.drive().outputVoltsRms();
             if (voltsRms >= reachVolts) {
-                return Optional.of(say(
-                        "%.4g V RMS is more than a square wave between rails that reach %.4g V; correct the rails or the"
-                                + " level.",
-                        voltsRms, reachVolts));
+                return Optional.of(TEXTS.text(
+                        "stage.beyond",
+                        SupplyFigures.format("%.4g", voltsRms),
+                        SupplyFigures.format("%.4g", reachVolts)));
             }
             if (load.phaseRadians() != 0 && voltsRms > sineVoltsRms() * (1 + ROUNDING)) {
-                return Optional.of(say(
-                        "%.4g V RMS clips at rails that reach %.4g V, which is worked out for a resistor only; lower the"
-                                + " level or give the load no phase.",
-                        voltsRms, reachVolts));
+                return Optional.of(TEXTS.text(
+                        "stage.clips",
+                        SupplyFigures.format("%.4g", voltsRms),
+                        SupplyFigures.format("%.4g", reachVolts)));
             }
         }
         return Optional.empty();
@@ -128,9 +129,5 @@ public record ClassAbStage(double reachVolts, int devices) implements OutputStag
         double angle = Math.asin(k);
         double within = (angle - Math.sin(2 * angle) / 2) / 2 / (k * k);
         return 2 / Math.PI * reachVolts * reachVolts * (within + Math.PI / 2 - angle);
-    }
-
-    private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

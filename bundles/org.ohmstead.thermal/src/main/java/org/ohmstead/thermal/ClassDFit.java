@@ -7,6 +7,7 @@ import java.util.List;
 import org.ohmstead.metrology.Estimate;
 import org.ohmstead.metrology.FitException;
 import org.ohmstead.metrology.LinearFit;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A switching stage found from measured powers by linear least squares: the loss is linear in P_0, k_1 and R, since the output power into a
@@ -17,6 +18,8 @@ import org.ohmstead.metrology.LinearFit;
  * @param pathOhms R
  */
 public record ClassDFit(Estimate idleWatts, Estimate switchingVolts, Estimate pathOhms) {
+    private static final Messages TEXTS = Messages.of(ClassDFit.class);
+
     /** As many readings as leave one over for the scatter. */
     private static final int FEWEST = 4;
 
@@ -32,9 +35,8 @@ public record ClassDFit(Estimate idleWatts, Estimate switchingVolts, Estimate pa
     public static ClassDFit of(List<PowerSplit> readings, double loadOhms) throws FitException {
         Checks.positive(loadOhms, "loadOhms");
         if (readings.size() < FEWEST) {
-            throw new FitException("There are " + readings.size()
-                    + " readings of output and input power, too few for three figures and their scatter. Take at least "
-                    + FEWEST + ", at powers from idle to full.");
+            throw new FitException(
+                    TEXTS.text("stage.fewReadings", Integer.toString(readings.size()), Integer.toString(FEWEST)));
         }
         double[][] design = new double[readings.size()][];
         double[] losses = new double[readings.size()];

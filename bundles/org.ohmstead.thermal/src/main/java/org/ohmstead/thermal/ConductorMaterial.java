@@ -4,32 +4,32 @@
 package org.ohmstead.thermal;
 
 import org.ohmstead.model.CopperWire;
+import org.ohmstead.units.text.Messages;
 
 /** What the wire of a cable is made of. */
 public enum ConductorMaterial {
     /** Annealed copper of IEC 60028; density 8890 kg/m3 from there, 385 J/(kg K) as handbooks of physics have it. */
-    COPPER(CopperWire.OHM_SQUARE_MILLIMETRES_PER_METRE, CopperWire.PER_KELVIN, 8890 * 385.0, false, "IEC 60028"),
+    COPPER(CopperWire.OHM_SQUARE_MILLIMETRES_PER_METRE, CopperWire.PER_KELVIN, 8890 * 385.0, false),
 
     /** Aluminium wire in a skin of copper: about 1.6 times the resistance of copper. Common practice, from memory. */
-    COPPER_CLAD_ALUMINIUM(0.0274, 0.0040, 2.6e6, true, "common practice, from memory; use the cable's own data");
+    COPPER_CLAD_ALUMINIUM(0.0274, 0.0040, 2.6e6, true);
+
+    private static final Messages TEXTS = Messages.of(ConductorMaterial.class);
 
     private final double ohmSquareMillimetresPerMetre;
     private final double perKelvin;
     private final double joulesPerCubicMetreKelvin;
     private final boolean fromMemory;
-    private final String source;
 
     ConductorMaterial(
             double ohmSquareMillimetresPerMetre,
             double perKelvin,
             double joulesPerCubicMetreKelvin,
-            boolean fromMemory,
-            String source) {
+            boolean fromMemory) {
         this.ohmSquareMillimetresPerMetre = ohmSquareMillimetresPerMetre;
         this.perKelvin = perKelvin;
         this.joulesPerCubicMetreKelvin = joulesPerCubicMetreKelvin;
         this.fromMemory = fromMemory;
-        this.source = source;
     }
 
     /** Returns the resistivity at 20 degrees Celsius in ohm square millimetres per metre. */
@@ -54,7 +54,7 @@ public enum ConductorMaterial {
 
     /** Returns where the figures come from, to be shown beside them. */
     public String source() {
-        return source;
+        return TEXTS.text("material." + name());
     }
 
     /** Returns the resistance at a temperature in degrees Celsius, -200 to 1000, over that at 20 degrees Celsius. */

@@ -5,11 +5,16 @@ package org.ohmstead.thermal;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /** The sizes and temperature factors of IEC 60228, as data. */
 public final class ConductorTable {
+    private static final Messages TEXTS = Messages.of(ConductorTable.class);
+
     /** Where the table comes from, to be shown beside its figures. */
-    public static final String SOURCE = "IEC 60228, plain copper, 20 \u00b0C";
+    public static String source() {
+        return TEXTS.text("conductors.source");
+    }
 
     private static final List<ConductorSize> SIZES = SupplyTable.rows("conductors.csv").stream()
             .map(row -> new ConductorSize(

@@ -5,6 +5,7 @@ package org.ohmstead.thermal;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A thermal impedance as stages in series, each a resistance with a capacity beside it: Z(t) = sum R_i (1 - e^(-t/tau_i)). Its inner nodes
@@ -13,6 +14,8 @@ import java.util.OptionalDouble;
  * @param stages at least one
  */
 public record FosterChain(List<FosterStage> stages) {
+    private static final Messages TEXTS = Messages.of(FosterChain.class);
+
     public FosterChain {
         stages = List.copyOf(stages);
         if (stages.isEmpty()) {
@@ -93,7 +96,7 @@ public record FosterChain(List<FosterStage> stages) {
     /** Returns a model with this chain as its one point, warmed by one source. */
     public HeatModel model() {
         return new HeatModel.Builder()
-                .chain(new HeatPoint("point", "end of the chain", OptionalDouble.empty()), "source", this)
+                .chain(new HeatPoint("point", TEXTS.text("place.chain"), OptionalDouble.empty()), "source", this)
                 .build();
     }
 

@@ -4,6 +4,7 @@
 package org.ohmstead.thermal;
 
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One row of a fuse table: when a fuse opens with a current.
@@ -20,6 +21,8 @@ public record FuseBand(
         OptionalDouble latestSeconds,
         FuseProvenance provenance,
         String source) {
+    private static final Messages TEXTS = Messages.of(FuseBand.class);
+
     public FuseBand {
         Checks.within(currentRatio, 1, 1000, "currentRatio");
         Checks.present(earliestSeconds, "earliestSeconds")
@@ -37,6 +40,6 @@ public record FuseBand(
 
     /** Returns the source with the words about its provenance, to be printed beside the row. */
     public String citation() {
-        return source + " (" + provenance.words() + ")";
+        return TEXTS.text("fuse.citation", source, provenance.words());
     }
 }

@@ -5,6 +5,7 @@ package org.ohmstead.thermal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Fuses of one kind side by side, as amplifiers have them. They are taken to share the current alike; when one opens
@@ -15,6 +16,8 @@ import java.util.OptionalDouble;
  * @param count how many, at least 1
  */
 public record FuseBank(FuseKind kind, double ratedAmps, int count) {
+    private static final Messages TEXTS = Messages.of(FuseBank.class);
+
     /**
      * Which part of its rating a fuse is to carry for ever at most. A rating by UL standards is meant so; one by IEC
      * standards may be carried whole, so that the rule is cautious for it.
@@ -22,16 +25,16 @@ public record FuseBank(FuseKind kind, double ratedAmps, int count) {
     public static final double CONTINUOUS_RATIO = 0.75;
 
     /** What to print beside {@link #continuousAmps}. */
-    public static final String CONTINUOUS_RULE = "at most 75 % of the rating for ever, as for ratings by UL"
-            + " standards; those by IEC standards may be carried whole";
+    public static String continuousRule() {
+        return TEXTS.text("fuse.rule");
+    }
 
     /** What to print beside several fuses. */
-    public static final String SHARING_NOTE = "Fuses side by side are taken to share the current alike; holders and"
-            + " contacts that differ make one of them carry more.";
+    public static String sharingNote() {
+        return TEXTS.text("fuse.sharing");
+    }
 
     private static final int MOST = 20;
-    private static final String REMEDY = "Lower the level, shorten the step, or shorten the bursts; never fit a"
-            + " larger fuse than the cable and the amplifier's maker allow.";
 
     public FuseBank {
         Checks.present(kind, "kind");
@@ -120,52 +123,63 @@ public record FuseBank(FuseKind kind, double ratedAmps, int count) {
     }
 
     private FuseAnswer.Opens opens(double ratio, FuseOpening.Within within, boolean withinBurst) {
-        StringBuilder reason = new StringBuilder((withinBurst ? "During the burst the " : "The ") + name() + " carries "
-                + SupplyFigures.three(100 * ratio) + " % of its rating and opens");
-        within.earliestSeconds().ifPresent(seconds -> reason.append(" after ")
-                .append(SupplyFigures.time(seconds))
-                .append(" at the soonest"));
-        String joint = within.earliestSeconds().isPresent() ? ", " : " ";
-        if (within.latestSeconds().isPresent()) {
-            reason.append(joint)
-                    .append("within ")
-                    .append(SupplyFigures.time(within.latestSeconds().getAsDouble()))
-                    .append(" at the latest");
-        } else {
-            reason.append(", if at all");
-        }
-        reason.append(within.extrapolated() ? ", beyond the table's currents" : "")
-                .append("; ")
-                .append(within.citation());
+        String when = within.extrapolated() ? TEXTS.text("fuse.beyond", when(within)) : when(within);
         return new FuseAnswer.Opens(
                 ratio,
                 within.earliestSeconds(),
                 within.latestSeconds(),
                 withinBurst,
                 within.citation(),
-                reason.append('.').toString(),
-                REMEDY);
+                TEXTS.text(
+                        withinBurst ? "fuse.opens.burst" : "fuse.opens",
+                        name(),
+                        SupplyFigures.three(100 * ratio),
+                        when,
+                        within.citation()),
+                TEXTS.text("fuse.remedy"));
+    }
+
+    private static String when(FuseOpening.Within within) {
+        OptionalDouble earliest = within.earliestSeconds();
+        OptionalDouble latest = within.latestSeconds();
+        if (latest.isEmpty()) {
+            return earliest.isEmpty()
+                    ? TEXTS.text("fuse.when.never")
+                    : TEXTS.text("fuse.when.earliest", SupplyFigures.time(earliest.getAsDouble()));
+        }
+        String last = SupplyFigures.time(latest.getAsDouble());
+        return earliest.isEmpty()
+                ? TEXTS.text("fuse.when.latest", last)
+                : TEXTS.text("fuse.when.both", SupplyFigures.time(earliest.getAsDouble()), last);
     }
 
     private FuseAnswer.AboveContinuous aboveContinuous(double ratio, FuseOpening.NotInTable table) {
         return new FuseAnswer.AboveContinuous(
                 ratio,
-                "The " + name() + " carries " + SupplyFigures.three(100 * ratio)
-                        + " % of its rating, more than the 75 % for ever; below "
-                        + SupplyFigures.three(100 * table.lowestRatio())
-                        + " % it never opens within the table, but it gets hot and ages; " + table.citation() + ".",
-                REMEDY);
+                TEXTS.text(
+                        "fuse.above",
+                        name(),
+                        SupplyFigures.three(100 * ratio),
+                        SupplyFigures.three(100 * table.lowestRatio()),
+                        table.citation()),
+                TEXTS.text("fuse.remedy"));
     }
 
     private SupplyNoSolution noTable() {
         return new SupplyNoSolution(
-                "There is no table for a " + kind.words() + " of " + SupplyFigures.three(ratedAmps) + " A; it ends at "
-                        + SupplyFigures.three(FuseCurve.highestRatedAmps(kind)) + " A.",
-                "Check the rating and the kind, or read the curve of the fuse's maker.");
+                TEXTS.text(
+                        "fuse.noTable",
+                        kind.words(),
+                        SupplyFigures.three(ratedAmps),
+                        SupplyFigures.three(FuseCurve.highestRatedAmps(kind))),
+                TEXTS.text("fuse.noTable.remedy"));
     }
 
     private String name() {
-        return kind.words() + (count > 1 ? " bank of " + count + " x " : " of ") + SupplyFigures.three(ratedAmps)
-                + " A";
+        return TEXTS.text(
+                count > 1 ? "fuse.name.bank" : "fuse.name",
+                kind.words(),
+                SupplyFigures.three(ratedAmps),
+                Integer.toString(count));
     }
 }

@@ -5,25 +5,22 @@ package org.ohmstead.thermal;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /** Kinds of fuse that there is a table for. */
 public enum FuseKind {
     /** Blade fuses of road vehicles, miniature to medium: types C and F of ISO 8820-3. */
-    BLADE("blade fuse"),
+    BLADE,
     /** Large blade fuses of road vehicles: type E of ISO 8820-3. */
-    LARGE_BLADE("large blade fuse"),
+    LARGE_BLADE,
     /** Cartridge fuses of UL 248-14. */
-    CARTRIDGE("cartridge fuse");
+    CARTRIDGE;
 
-    private final String words;
-
-    FuseKind(String words) {
-        this.words = words;
-    }
+    private static final Messages TEXTS = Messages.of(FuseKind.class);
 
     /** Returns what a person calls it. */
     public String words() {
-        return words;
+        return TEXTS.text("fuse." + name());
     }
 
     /**

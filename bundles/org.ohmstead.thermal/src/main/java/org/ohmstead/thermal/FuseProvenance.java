@@ -3,21 +3,19 @@
 
 package org.ohmstead.thermal;
 
+import org.ohmstead.units.text.Messages;
+
 /** How far a row of a fuse table can be trusted; to be printed wherever it is shown. */
 public enum FuseProvenance {
     /** Written down without the standard at hand. */
-    FROM_MEMORY("from memory, not checked against the standard; use the fuse maker's curve"),
+    FROM_MEMORY,
     /** Read in the source named. */
-    SOURCED("as the source states");
+    SOURCED;
 
-    private final String words;
-
-    FuseProvenance(String words) {
-        this.words = words;
-    }
+    private static final Messages TEXTS = Messages.of(FuseProvenance.class);
 
     /** Returns the words to print. */
     public String words() {
-        return words;
+        return TEXTS.text("fuse." + name());
     }
 }

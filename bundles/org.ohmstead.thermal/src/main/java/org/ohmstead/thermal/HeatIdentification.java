@@ -6,8 +6,8 @@ package org.ohmstead.thermal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Finds thermal resistance, heat capacity and the air's temperature from a logged warm-up or cool-down, with 95 % intervals, by nonlinear
@@ -17,6 +17,7 @@ import java.util.Optional;
  * the intervals are too narrow, which a remark says when the residuals show it.
  */
 public final class HeatIdentification {
+    private static final Messages TEXTS = Messages.of(HeatIdentification.class);
     private static final int FEWEST_READINGS = 10;
     /** A record must last this many of its slowest time constant, or resistance and time constant cannot be told apart. */
     private static final double LEAST_SPAN = 1.5;
@@ -46,18 +47,14 @@ public final class HeatIdentification {
             return found(record, two.get());
         }
         if (one.isEmpty()) {
-            return new HeatFit.Refused(
-                    "No curve of one or two time constants fits the readings.",
-                    "Check that the power and the start are as stated, and log a plain warm-up or cool-down.");
+            return new HeatFit.Refused(TEXTS.text("identify.noCurve"), TEXTS.text("identify.noCurve.remedy"));
         }
         Optional<HeatFit.Refused> doubtful = doubtful(record, one.get(), span);
         if (doubtful.isPresent()) {
             return doubtful.get();
         }
         if (two.isPresent() && two.get().aicc() < one.get().aicc() - PLAINLY_BETTER) {
-            return new HeatFit.Refused(
-                    "One time constant does not fit the readings, and they do not pin down two.",
-                    "Log for longer, with readings close together at the start.");
+            return new HeatFit.Refused(TEXTS.text("identify.notTwo"), TEXTS.text("identify.notTwo.remedy"));
         }
         return found(record, one.get());
     }
@@ -66,18 +63,18 @@ public final class HeatIdentification {
         List<HeatReading> readings = record.readings();
         if (readings.size() < FEWEST_READINGS) {
             return refused(
-                    say("The record has %d readings; at least %d are needed.", readings.size(), FEWEST_READINGS),
-                    "Log more often.");
+                    TEXTS.text("identify.few", Integer.toString(readings.size()), Integer.toString(FEWEST_READINGS)),
+                    TEXTS.text("identify.few.remedy"));
         }
         for (int i = 1; i < readings.size(); i++) {
             if (readings.get(i).seconds() <= readings.get(i - 1).seconds()) {
                 return refused(
-                        say(
-                                "Reading %d is at %.6g s, not after the one before it at %.6g s.",
-                                i + 1,
-                                readings.get(i).seconds(),
-                                readings.get(i - 1).seconds()),
-                        "Sort the readings by time and take out those that are there twice.");
+                        TEXTS.text(
+                                "identify.unsorted",
+                                Integer.toString(i + 1),
+                                SupplyFigures.format("%.6g", readings.get(i).seconds()),
+                                SupplyFigures.format("%.6g", readings.get(i - 1).seconds())),
+                        TEXTS.text("identify.unsorted.remedy"));
             }
         }
         boolean constant = record.powers().steps().stream()
@@ -85,14 +82,10 @@ public final class HeatIdentification {
                         step.shared()[0] == record.powers().steps().get(0).shared()[0]);
         boolean heated = record.powers().steps().stream().anyMatch(step -> step.shared()[0] != 0);
         if (constant && heated && !record.startsCold() && record.airCelsius().isEmpty()) {
-            return refused(
-                    "Under one constant power the temperature of the air and the thermal resistance cannot be told apart.",
-                    "Give the temperature of the air, begin with everything cold, or log the cool-down as well.");
+            return refused(TEXTS.text("identify.constant"), TEXTS.text("identify.constant.remedy"));
         }
         if (!heated && record.startsCold()) {
-            return refused(
-                    "A record that starts cold and has no power holds nothing to see.",
-                    "Give the power, or say that it starts warm.");
+            return refused(TEXTS.text("identify.cold"), TEXTS.text("identify.cold.remedy"));
         }
         return Optional.empty();
     }
@@ -108,33 +101,33 @@ public final class HeatIdentification {
                         .orElse(0);
         if (change <= LEAST_CHANGE_OVER_NOISE * fit.noiseKelvin()) {
             return refused(
-                    say(
-                            "The temperature changes by only %.3g K while the readings scatter by %.2g K.",
-                            change, fit.noiseKelvin()),
-                    "Use more power, log for longer, or fix the thermometer better to the surface.");
+                    TEXTS.text(
+                            "identify.small",
+                            SupplyFigures.format("%.3g", change),
+                            SupplyFigures.format("%.2g", fit.noiseKelvin())),
+                    TEXTS.text("identify.small.remedy"));
         }
         double slowest = fit.slowestTauSeconds();
         if (span < LEAST_SPAN * slowest) {
             return refused(
-                    say(
-                            "The record lasts %s, only %.2g of the time constant of about %s that it hints at.",
-                            Spans.say(span), span / slowest, Spans.say(slowest)),
-                    say(
-                            "Log for at least %s, better %s.",
-                            Spans.say(LEAST_SPAN * slowest), Spans.say(2 * LEAST_SPAN * slowest)));
+                    TEXTS.text(
+                            "identify.short",
+                            Spans.say(span),
+                            SupplyFigures.format("%.2g", span / slowest),
+                            Spans.say(slowest)),
+                    TEXTS.text(
+                            "identify.short.remedy",
+                            Spans.say(LEAST_SPAN * slowest),
+                            Spans.say(2 * LEAST_SPAN * slowest)));
         }
         double spacing = span / (record.readings().size() - 1);
         if (slowest < spacing) {
             return refused(
-                    say(
-                            "The readings are %s apart, more than the time constant of about %s.",
-                            Spans.say(spacing), Spans.say(slowest)),
-                    say("Log at least every %s.", Spans.say(slowest / 4)));
+                    TEXTS.text("identify.sparse", Spans.say(spacing), Spans.say(slowest)),
+                    TEXTS.text("identify.sparse.remedy", Spans.say(slowest / 4)));
         }
         if (!fit.certain(WIDEST_LOGARITHM)) {
-            return refused(
-                    "The readings fit many time constants nearly as well.",
-                    "Log for longer, with more power, or with a quieter thermometer.");
+            return refused(TEXTS.text("identify.many"), TEXTS.text("identify.many.remedy"));
         }
         return Optional.empty();
     }
@@ -153,17 +146,13 @@ public final class HeatIdentification {
         List<String> remarks = new ArrayList<>();
         double together = together(residuals);
         if (together > TWO_DEVIATIONS / Math.sqrt(residuals.size())) {
-            remarks.add(say(
-                    "Neighbouring residuals go together (correlation %.2f), as from draughts, drift or rounding: the"
-                            + " intervals are likely too narrow.",
-                    together));
+            remarks.add(TEXTS.text("identify.together", SupplyFigures.format("%.2f", together)));
         }
         if (fit.kelvinPerWatt().isEmpty()) {
-            remarks.add(
-                    "A cool-down tells the time constant but not the resistance; log a warm-up with a known power too.");
+            remarks.add(TEXTS.text("identify.coolDown"));
         }
         if (record.startsCold()) {
-            remarks.add("Everything is taken to have had the air's temperature at the start.");
+            remarks.add(TEXTS.text("identify.startsCold"));
         }
         return new HeatFit.Found(
                 fit.stages(), fit.kelvinPerWatt(), fit.airCelsius(), fit.noiseKelvin(), residuals, remarks);
@@ -189,9 +178,5 @@ public final class HeatIdentification {
 
     private static Optional<HeatFit.Refused> refused(String reason, String remedy) {
         return Optional.of(new HeatFit.Refused(reason, remedy));
-    }
-
-    private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

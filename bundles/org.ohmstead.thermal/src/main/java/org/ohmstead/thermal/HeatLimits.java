@@ -3,8 +3,10 @@
 
 package org.ohmstead.thermal;
 
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What the limits of a model's points allow in air of one temperature. Every point that has a limit counts, and stays below it by the
@@ -13,6 +15,8 @@ import java.util.Optional;
  * <p>Temperatures are forecasts from a model: they are no reason to leave a bench alone. Watch it, and keep a thermometer on what may burn.
  */
 public final class HeatLimits {
+    private static final Messages TEXTS = Messages.of(HeatLimits.class);
+
     /** Closer than this to a limit counts as at the limit, in kelvins: far below what any model is good for. */
     private static final double AT_LIMIT_KELVIN = 1e-9;
 
@@ -62,18 +66,20 @@ public final class HeatLimits {
         }
         if (least == 0) {
             return new HeatAnswer.Impossible(
-                    say(
-                            "The %s is at %.1f °C already, at or above the %.1f °C that it may reach.",
+                    TEXTS.text(
+                            "limits.already",
                             name(binding),
-                            airCelsius + model.riseKelvin(binding, state, watts),
-                            allowedCelsius(binding)),
-                    "Switch the power off, let it cool, and ask again.");
+                            SupplyFigures.tenth(airCelsius + model.riseKelvin(binding, state, watts)),
+                            SupplyFigures.tenth(allowedCelsius(binding))),
+                    TEXTS.text("limits.already.remedy"));
         }
         return new HeatAnswer.Bounded(
                 least,
-                say(
-                        "After %s the %s reaches the %.1f °C that it may reach.",
-                        Spans.say(least), name(binding), allowedCelsius(binding)));
+                TEXTS.text(
+                        "limits.reaches",
+                        Spans.say(least),
+                        name(binding),
+                        SupplyFigures.tenth(allowedCelsius(binding))));
     }
 
     /**
@@ -89,16 +95,19 @@ public final class HeatLimits {
         ReachTime reach = model.coolsTo(point, state, watts, celsius - airCelsius);
         if (reach instanceof ReachTime.At at) {
             String sentence = at.seconds() == 0
-                    ? say("The %s is at or below %.1f °C already.", name(point), celsius)
-                    : say("After %s the %s is down to %.1f °C.", Spans.say(at.seconds()), name(point), celsius);
+                    ? TEXTS.text("limits.cool", name(point), SupplyFigures.tenth(celsius))
+                    : TEXTS.text("limits.cools", Spans.say(at.seconds()), name(point), SupplyFigures.tenth(celsius));
             return new HeatAnswer.Bounded(at.seconds(), sentence);
         }
         double settled = model.settledCelsius(point, watts, airCelsius);
         return new HeatAnswer.Impossible(
-                say(
-                        "The %s never gets down to %.1f °C; it settles at %.1f °C in air of %.1f °C.",
-                        name(point), celsius, settled, airCelsius),
-                "Wait for a higher temperature, switch off what still heats it, or cool the air or use a fan.");
+                TEXTS.text(
+                        "limits.neverCool",
+                        name(point),
+                        SupplyFigures.tenth(celsius),
+                        SupplyFigures.tenth(settled),
+                        SupplyFigures.tenth(airCelsius)),
+                TEXTS.text("limits.neverCool.remedy"));
     }
 
     /**
@@ -120,10 +129,12 @@ public final class HeatLimits {
             double room = roomKelvin(point) - other;
             if (room < -AT_LIMIT_KELVIN) {
                 return new HeatAnswer.Impossible(
-                        say(
-                                "The %s settles at %.1f °C by what is there anyway, above the %.1f °C that it may reach.",
-                                name(point), airCelsius + other, allowedCelsius(point)),
-                        "Lower what is on all the time, cool the air, use a fan, or a larger sink.");
+                        TEXTS.text(
+                                "limits.anyway",
+                                name(point),
+                                SupplyFigures.tenth(airCelsius + other),
+                                SupplyFigures.tenth(allowedCelsius(point))),
+                        TEXTS.text("limits.anyway.remedy"));
             }
             if (rise > 0 && room / rise < least) {
                 binding = point;
@@ -131,13 +142,15 @@ public final class HeatLimits {
             }
         }
         if (binding < 0) {
-            return new HeatAnswer.Unlimited("No point with a limit is warmed by this power, so nothing bounds it.");
+            return new HeatAnswer.Unlimited(TEXTS.text("limits.unbound"));
         }
         return new HeatAnswer.Bounded(
                 least,
-                say(
-                        "At %.4g times this power the %s settles at the %.1f °C that it may reach.",
-                        least, name(binding), allowedCelsius(binding)));
+                TEXTS.text(
+                        "limits.times",
+                        SupplyFigures.format("%.4g", least),
+                        name(binding),
+                        SupplyFigures.tenth(allowedCelsius(binding))));
     }
 
     /**
@@ -159,12 +172,12 @@ public final class HeatLimits {
         int resting = tooHotSettled(restWatts);
         if (resting >= 0) {
             return new HeatAnswer.Impossible(
-                    say(
-                            "Even at rest the %s settles at %.1f °C, above the %.1f °C that it may reach.",
+                    TEXTS.text(
+                            "limits.atRest",
                             name(resting),
-                            model.settledCelsius(resting, restWatts, airCelsius),
-                            allowedCelsius(resting)),
-                    "Lower what is on at rest, cool the air, use a fan, or a larger sink.");
+                            SupplyFigures.tenth(model.settledCelsius(resting, restWatts, airCelsius)),
+                            SupplyFigures.tenth(allowedCelsius(resting))),
+                    TEXTS.text("limits.atRest.remedy"));
         }
         double low = 0;
         double high = 1;
@@ -179,19 +192,17 @@ public final class HeatLimits {
         int binding = tooHot(watts, restWatts, periodSeconds, high);
         if (low * periodSeconds < Double.MIN_NORMAL) {
             return new HeatAnswer.Impossible(
-                    say(
-                            "The %s passes its %.1f °C at once, however short the power is on.",
-                            name(binding), allowedCelsius(binding)),
-                    "Lower the power.");
+                    TEXTS.text("limits.atOnce", name(binding), SupplyFigures.tenth(allowedCelsius(binding))),
+                    TEXTS.text("limits.atOnce.remedy"));
         }
         return new HeatAnswer.Bounded(
                 low,
-                say(
-                        "On for %.4g %% of each %s the %s just stays below the %.1f °C that it may reach.",
-                        100 * low,
+                TEXTS.text(
+                        "limits.duty",
+                        SupplyFigures.format("%.4g", 100 * low),
                         Spans.say(periodSeconds),
                         name(Math.max(0, binding)),
-                        allowedCelsius(Math.max(0, binding))));
+                        SupplyFigures.tenth(allowedCelsius(Math.max(0, binding)))));
     }
 
     /** Returns why nothing can be done in this air, if it is as hot as a limit. */
@@ -199,12 +210,14 @@ public final class HeatLimits {
         for (int point = 0; point < model.points().size(); point++) {
             if (roomKelvin(point) <= 0) {
                 return Optional.of(new HeatAnswer.Impossible(
-                        say(
-                                "The air is at %.1f °C, and the %s may reach %.1f °C: no room for any power.",
-                                airCelsius, name(point), allowedCelsius(point)),
+                        TEXTS.text(
+                                "limits.hotAir",
+                                SupplyFigures.tenth(airCelsius),
+                                name(point),
+                                SupplyFigures.tenth(allowedCelsius(point))),
                         marginKelvin > 0
-                                ? "Cool the air, or check the limit and the margin."
-                                : "Cool the air, or check the limit."));
+                                ? TEXTS.text("limits.hotAir.remedy.margin")
+                                : TEXTS.text("limits.hotAir.remedy")));
             }
         }
         return Optional.empty();
@@ -233,20 +246,19 @@ public final class HeatLimits {
     }
 
     private String settledSentence(double[] watts) {
-        StringBuilder text = new StringBuilder("Unlimited:");
+        List<String> settled = new ArrayList<>();
         for (int point = 0; point < model.points().size(); point++) {
             if (model.points().get(point).limitCelsius().isPresent()) {
-                text.append(say(
-                        "%s the %s settles at %.1f °C, within the %.1f °C that it may reach",
-                        text.charAt(text.length() - 1) == ':' ? "" : ";",
+                settled.add(TEXTS.text(
+                        "limits.settles",
                         name(point),
-                        model.settledCelsius(point, watts, airCelsius),
-                        allowedCelsius(point)));
+                        SupplyFigures.tenth(model.settledCelsius(point, watts, airCelsius)),
+                        SupplyFigures.tenth(allowedCelsius(point))));
             }
         }
-        return text.charAt(text.length() - 1) == ':'
-                ? "Unlimited: no point has a limit."
-                : text.append('.').toString();
+        return settled.isEmpty()
+                ? TEXTS.text("limits.noLimit")
+                : TEXTS.text("limits.unlimited", String.join("; ", settled));
     }
 
     /** Returns how much warmer than the air a point may be; infinite without a limit. */
@@ -260,9 +272,5 @@ public final class HeatLimits {
 
     private String name(int point) {
         return model.points().get(point).name();
-    }
-
-    private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.model.PartShare;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The resistors of one branch of a load under a drive: how warm they get, and whether that may go on. Shares are
@@ -19,6 +20,8 @@ import org.ohmstead.model.PartShare;
  * @param parts what becomes of each resistor, from left to right
  */
 public record LoadSide(LoadSideDrive drive, double ambientCelsius, List<PartHeating> parts) {
+    private static final Messages TEXTS = Messages.of(LoadSide.class);
+
     public LoadSide {
         Checks.present(drive, "drive");
         Checks.within(ambientCelsius, -60, 120, "ambientCelsius");
@@ -105,8 +108,7 @@ public record LoadSide(LoadSideDrive drive, double ambientCelsius, List<PartHeat
                     OptionalDouble.empty(),
                     List.of(),
                     Optional.empty(),
-                    List.of("Nothing is known of \"" + share.name()
-                            + "\" but its resistance, so its temperature cannot be told."));
+                    List.of(TEXTS.text("part.unknown", share.name())));
         }
         PartHeatingModel model = new PartHeatingModel(share.part().get(), ambientCelsius);
         double allowed = model.allowedWatts();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmstead.model.Part;
 import org.ohmstead.model.PartTraits;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The thermal data of one resistor: what is known of it, what its derating line implies, and time constants. The heat
@@ -17,6 +18,8 @@ import org.ohmstead.model.PartTraits;
  * @param ambientCelsius temperature of the air
  */
 public record PartHeatingModel(Part part, double ambientCelsius) {
+    private static final Messages TEXTS = Messages.of(PartHeatingModel.class);
+
     /**
      * Heat that warms the case on its sink by a kelvin, in joules for each rated watt; common practice, no source, on
      * the low side.
@@ -92,19 +95,19 @@ public record PartHeatingModel(Part part, double ambientCelsius) {
         if (!sink.isEmpty()) {
             points.add(new PartHeatingPoint(
                     PartHeatingPoint.Place.CASE,
-                    new HeatPoint(id + ".case", "case of " + part.id(), zero),
+                    new HeatPoint(id + ".case", TEXTS.text("place.part.case", part.id()), zero),
                     new FosterChain(sink)));
         }
         traits().elementKelvinPerWatt()
                 .ifPresent(kelvinPerWatt -> points.add(new PartHeatingPoint(
                         PartHeatingPoint.Place.ELEMENT,
-                        new HeatPoint(id + ".element", "wire of " + part.id(), zero),
+                        new HeatPoint(id + ".element", TEXTS.text("place.part.wire", part.id()), zero),
                         chain(sink, kelvinPerWatt))));
         FosterChain implied = chain(sink, impliedKelvinPerWatt());
         double limit = ambientCelsius + allowedWatts() * implied.kelvinPerWatt();
         points.add(new PartHeatingPoint(
                 PartHeatingPoint.Place.RATING,
-                new HeatPoint(id + ".rating", "hottest spot of " + part.id(), OptionalDouble.of(limit)),
+                new HeatPoint(id + ".rating", TEXTS.text("place.part.hottest", part.id()), OptionalDouble.of(limit)),
                 implied));
         return List.copyOf(points);
     }
@@ -113,18 +116,14 @@ public record PartHeatingModel(Part part, double ambientCelsius) {
     public List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (traits().elementKelvinPerWatt().isEmpty()) {
-            notes.add("The temperature of \"" + part.id() + "\" inside is what its derating line implies.");
+            notes.add(TEXTS.text("part.inside", part.id()));
         }
         notes.add(
                 traits().pulseRule().isPresent()
-                        ? "The time constant of \"" + part.id() + "\" comes from its short overload: the overload just"
-                                + " reaches the rise of the rated power."
-                        : "The time constant of \"" + part.id() + "\" is taken as "
-                                + SupplyFigures.three(elementTauSeconds())
-                                + " s for its rated power (common practice, on the short side).");
+                        ? TEXTS.text("part.pulse", part.id())
+                        : TEXTS.text("part.tau", part.id(), SupplyFigures.three(elementTauSeconds())));
         if (traits().sinkKelvinPerWatt().isPresent()) {
-            notes.add("The sink of \"" + part.id() + "\" is taken to store 1 J/K for each rated watt"
-                    + " (common practice, on the low side).");
+            notes.add(TEXTS.text("part.sink", part.id()));
         }
         return List.copyOf(notes);
     }

@@ -6,6 +6,7 @@ package org.ohmstead.thermal;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmstead.model.PulseRule;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a drive does to a resistor by the one short overload that its maker states, in two models: that the energy of
@@ -30,10 +31,12 @@ public record PartHeatingPulse(
         OptionalDouble firstOrderSeconds,
         double firstOrderPeakRatio,
         boolean holds) {
+    private static final Messages TEXTS = Messages.of(PartHeatingPulse.class);
+
     /** What to print beside every figure of it. */
-    public static final String NOTE =
-            "From the maker's one overload by two models; pulses beyond that overload, or of a"
-                    + " few milliseconds, rest on the models alone.";
+    public static String note() {
+        return TEXTS.text("part.pulse.note");
+    }
 
     private static final double ROUNDING = 1e-9;
 

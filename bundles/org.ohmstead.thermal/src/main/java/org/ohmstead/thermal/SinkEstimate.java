@@ -5,10 +5,10 @@ package org.ohmstead.thermal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.model.Range;
 import org.ohmstead.model.SinkSize;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The thermal resistance of a sink from its size, at one power: the temperature at which still air and radiation carry off that power. Since
@@ -22,6 +22,8 @@ import org.ohmstead.model.SinkSize;
  */
 public record SinkEstimate(
         Range kelvinPerWatt, Range riseKelvin, double convectionWatts, double radiationWatts, List<String> remarks) {
+    private static final Messages TEXTS = Messages.of(SinkEstimate.class);
+
     /** Thermal conductivity of the aluminium of sinks in W/(m K). */
     private static final double ALUMINIUM = 200;
 
@@ -59,22 +61,15 @@ public record SinkEstimate(
         double low = surface.rise(watts, 1 + doubt);
         double high = surface.rise(watts, 1 - doubt);
         List<String> remarks = new ArrayList<>();
-        remarks.add(String.format(
-                Locale.ROOT,
-                "Formulas for still air at sea level, upright and free on all sides, hold within %.0f %%.",
-                100 * doubt));
+        remarks.add(TEXTS.text("sink.formulas", SupplyFigures.format("%.0f", 100 * doubt)));
         if (surface.finned()) {
-            remarks.add(
-                    "The back of the base is taken as covered; the fins are of aluminium and have air gaps between.");
+            remarks.add(TEXTS.text("sink.finned"));
         }
         if (!Convection.laminar(airCelsius + middle, airCelsius, size.heightMetres())) {
-            remarks.add(
-                    "The sink is so tall or hot that the flow turns turbulent; it will be somewhat cooler than this.");
+            remarks.add(TEXTS.text("sink.turbulent"));
         }
         if (fan) {
-            remarks.add(
-                    "A fan along the fins is taken to leave 25 to 60 % of the resistance (common practice, no source);"
-                            + " log a warm-up with the fan on to do better.");
+            remarks.add(TEXTS.text("sink.fan"));
             low *= FAN_LEFT.low();
             high *= FAN_LEFT.high();
         }

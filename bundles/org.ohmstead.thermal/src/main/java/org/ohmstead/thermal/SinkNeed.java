@@ -3,10 +3,12 @@
 
 package org.ohmstead.thermal;
 
-import java.util.Locale;
+import org.ohmstead.units.text.Messages;
 
 /** What sink some devices need, by Ohm's law of heat: the drops from junction to case to sink to air add up. */
 public final class SinkNeed {
+    private static final Messages TEXTS = Messages.of(SinkNeed.class);
+
     private SinkNeed() {}
 
     /**
@@ -29,22 +31,18 @@ public final class SinkNeed {
         double left = room - deviceWatts * deviceKelvinPerWatt;
         if (room <= 0) {
             return new HeatAnswer.Impossible(
-                    say("The air is at %.1f °C and a junction may reach %.1f °C.", airCelsius, junctionCelsius),
-                    "Cool the air, or check the limit.");
+                    TEXTS.text("sink.air", SupplyFigures.tenth(airCelsius), SupplyFigures.tenth(junctionCelsius)),
+                    TEXTS.text("limits.hotAir.remedy"));
         }
         if (left <= 0) {
             return new HeatAnswer.Impossible(
-                    say(
-                            "Each device alone drops %.1f K between junction and sink, and there are only %.1f K.",
-                            deviceWatts * deviceKelvinPerWatt, room),
-                    "Share the heat among more devices, or use a better washer or a lower power.");
+                    TEXTS.text(
+                            "sink.drop",
+                            SupplyFigures.tenth(deviceWatts * deviceKelvinPerWatt),
+                            SupplyFigures.tenth(room)),
+                    TEXTS.text("sink.drop.remedy"));
         }
         double need = left / (devices * deviceWatts);
-        return new HeatAnswer.Bounded(
-                need, say("The sink may have at most %.3g K/W, from its surface to the air.", need));
-    }
-
-    private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+        return new HeatAnswer.Bounded(need, TEXTS.text("sink.need", SupplyFigures.format("%.3g", need)));
     }
 }

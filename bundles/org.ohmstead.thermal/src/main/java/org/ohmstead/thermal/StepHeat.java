@@ -8,13 +8,15 @@ import java.util.List;
 import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.Range;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Works out the heat of a step from what is known of the amplifier: measured input power when there is one, else the closed forms for its
  * class, else usual efficiencies. What is not known is taken as a range, and said.
  */
 public final class StepHeat {
-    private static final String PRACTICE = " (common practice, no source)";
+    private static final Messages TEXTS = Messages.of(StepHeat.class);
+
     private static final Range USUAL_CONVERTER = new Range(0.8, 0.95);
     private static final Range USUAL_CLASS_D = new Range(0.75, 0.9);
     private static final Range USUAL_CLASS_AB = new Range(0.25, 0.6);
@@ -55,7 +57,7 @@ public final class StepHeat {
                 return new HeatEstimate(
                         output, exact, steady ? exact : loudest, HeatEstimate.Basis.MEASURED, List.of());
             }
-            remarks.add("The measured input power is below the output power and was not used; check both readings.");
+            remarks.add(TEXTS.text("heat.unused"));
         }
         return new HeatEstimate(
                 output, average, loud, basis, remarks.stream().distinct().toList());
@@ -66,7 +68,7 @@ public final class StepHeat {
             case CLASS_AB -> linear(part);
             case CLASS_D -> switching(part);
             case UNKNOWN -> {
-                remarks.add("The class of the output stage is not known; the range covers both.");
+                remarks.add(TEXTS.text("heat.noClass"));
                 Range linear = linear(part);
                 Range switching = switching(part);
                 yield new Range(Math.min(linear.low(), switching.low()), Math.max(linear.high(), switching.high()));
@@ -75,8 +77,7 @@ public final class StepHeat {
     }
 
     private Range switching(StepDemand part) {
-        remarks.add("A switching stage is taken as 75 to 90 % efficient at any level, beside its idle power" + PRACTICE
-                + "; measure the input power to do better.");
+        remarks.add(TEXTS.text("heat.switching"));
         return fromEfficiency(part, USUAL_CLASS_D);
     }
 
@@ -88,24 +89,23 @@ public final class StepHeat {
             double nominal = facts.railSupplyVolts().orElse(part.supplyVolts());
             if (nominal != part.supplyVolts()) {
                 stages.add(stage(new Converter(1, false, nominal).railVolts(railVolts, part.supplyVolts())));
-                remarks.add("The rails may follow the supply volts or be regulated; the range covers both.");
+                remarks.add(TEXTS.text("heat.rails"));
             }
             basis = HeatEstimate.Basis.RAILS;
         } else if (part.mostOutputVoltsRms().isPresent()) {
             double peakVolts = Math.sqrt(2) * part.mostOutputVoltsRms().getAsDouble();
             stages.add(new ClassAbStage(USUAL_HEADROOM.low() * peakVolts, 2));
             stages.add(new ClassAbStage(USUAL_HEADROOM.high() * peakVolts, 2));
-            remarks.add(
-                    "The rails are taken from the most unclipped output, up to 15 % above its peak" + PRACTICE + ".");
+            remarks.add(TEXTS.text("heat.mostPower"));
             basis = facts.outputClass() == OutputClass.UNKNOWN
                     ? HeatEstimate.Basis.COMMON_PRACTICE
                     : HeatEstimate.Basis.MOST_POWER;
         } else {
-            remarks.add("The rails are not known; the amplifier is taken as 25 to 60 % efficient" + PRACTICE + ".");
+            remarks.add(TEXTS.text("heat.noRails"));
             return fromEfficiency(part, USUAL_CLASS_AB);
         }
         Range converter = facts.converterEfficiencyRatio().orElseGet(() -> {
-            remarks.add("The efficiency of the converter is taken as 80 to 95 %" + PRACTICE + ".");
+            remarks.add(TEXTS.text("heat.converter"));
             return USUAL_CONVERTER;
         });
         Range idle = idle();
@@ -138,7 +138,7 @@ public final class StepHeat {
         if (stage.objection(part.drive(), part.load()).isEmpty()) {
             return stage;
         }
-        remarks.add("The rails given do not reach this step's level; rails that just do were used. Check the rails.");
+        remarks.add(TEXTS.text("heat.railsReach"));
         return new ClassAbStage(Math.sqrt(2) * part.highestVoltsRms(), stage.devices());
     }
 
@@ -151,7 +151,7 @@ public final class StepHeat {
 
     private Range idle() {
         return facts.idleWatts().orElseGet(() -> {
-            remarks.add("The idle power is not known and was left out; read the input power without a signal.");
+            remarks.add(TEXTS.text("heat.noIdle"));
             return Range.of(0);
         });
     }

@@ -4,6 +4,7 @@
 package org.ohmstead.thermal;
 
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A supply with a cable that warms up under the current it carries, whereby its resistance rises.
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param lead the cable
  */
 public record SupplyFeed(SupplySource source, CableLead lead) {
+    private static final Messages TEXTS = Messages.of(SupplyFeed.class);
     private static final int MOST_ROUNDS = 1000;
     private static final double SAME_KELVIN = 1e-9;
 
@@ -63,9 +65,6 @@ public record SupplyFeed(SupplySource source, CableLead lead) {
             celsius = settled.conductorCelsius();
         }
         return new Warm(
-                new SupplyNoSolution(
-                        "The cable keeps getting warmer and the current keeps growing with it.",
-                        "Use a thicker cable, or a lower level."),
-                Optional.empty());
+                new SupplyNoSolution(TEXTS.text("supply.grows"), TEXTS.text("supply.grows.remedy")), Optional.empty());
     }
 }

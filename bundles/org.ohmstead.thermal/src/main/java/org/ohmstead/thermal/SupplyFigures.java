@@ -3,6 +3,7 @@
 
 package org.ohmstead.thermal;
 
+import java.util.Locale;
 import org.ohmstead.units.QuantityFormat;
 
 /** Numbers in sentences. */
@@ -14,6 +15,16 @@ final class SupplyFigures {
     /** Returns a number with three significant digits, without an exponent. */
     static String three(double value) {
         return THREE.format(value);
+    }
+
+    /** Returns a number to a tenth. */
+    static String tenth(double value) {
+        return format("%.1f", value);
+    }
+
+    /** Returns a number in a format of {@link String#format}, with a point whatever the language. */
+    static String format(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
     }
 
     /** Returns a time in the unit that fits: 0.15 s, 12.0 s, 10.0 min, 100 h. */

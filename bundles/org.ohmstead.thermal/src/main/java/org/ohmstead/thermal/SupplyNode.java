@@ -4,6 +4,7 @@
 package org.ohmstead.thermal;
 
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A supply with a cable: what arrives at the far end. Closed forms; the cable's resistance is that of the moment
@@ -13,6 +14,8 @@ import java.util.OptionalDouble;
  * @param cableOhms of the cable, there and back, at least 0
  */
 public record SupplyNode(SupplySource source, double cableOhms) {
+    private static final Messages TEXTS = Messages.of(SupplyNode.class);
+
     public SupplyNode {
         Checks.present(source, "source");
         Checks.notNegative(cableOhms, "cableOhms");
@@ -52,7 +55,7 @@ public record SupplyNode(SupplySource source, double cableOhms) {
         double volts = source.openVolts();
         double rest = volts * volts - 4 * totalOhms() * watts;
         if (rest < 0) {
-            return tooMuch("The amplifier wants " + SupplyFigures.three(watts) + " W");
+            return tooMuch("supply.tooMuch.watts", watts);
         }
         double amps = 2 * watts / (volts + Math.sqrt(rest));
         return limits(amps) ? inLimit(amps, OptionalDouble.empty()) : delivered(amps);
@@ -60,7 +63,7 @@ public record SupplyNode(SupplySource source, double cableOhms) {
 
     private SupplyAnswer constantCurrent(double amps) {
         if (totalOhms() * amps >= source.openVolts()) {
-            return tooMuch("The amplifier wants " + SupplyFigures.three(amps) + " A");
+            return tooMuch("supply.tooMuch.amps", amps);
         }
         return limits(amps) ? inLimit(amps, OptionalDouble.empty()) : delivered(amps);
     }
@@ -88,24 +91,26 @@ public record SupplyNode(SupplySource source, double cableOhms) {
     private SupplyAnswer inLimit(double amps, OptionalDouble terminalVolts) {
         double limit = source.limitAmps().orElseThrow();
         double highest = limit * Math.max(0, source.openVolts() - totalOhms() * limit);
-        String end = terminalVolts.isPresent()
-                ? "the terminals settle at " + SupplyFigures.three(terminalVolts.getAsDouble()) + " V"
-                : "the volts at the amplifier fall until it stops";
+        String wanted = SupplyFigures.three(amps);
+        String reason = terminalVolts.isPresent()
+                ? TEXTS.text(
+                        "supply.folds",
+                        wanted,
+                        SupplyFigures.three(limit),
+                        SupplyFigures.three(terminalVolts.getAsDouble()))
+                : TEXTS.text("supply.folds.stops", wanted, SupplyFigures.three(limit));
         return new SupplyAnswer.InLimit(
-                limit,
-                terminalVolts,
-                highest,
-                "The amplifier wants " + SupplyFigures.three(amps) + " A, but the supply limits at "
-                        + SupplyFigures.three(limit) + " A: it folds back, and " + end + ".",
-                "Use a stronger supply, or lower the level so that the terminals need no more than "
-                        + SupplyFigures.three(highest) + " W.");
+                limit, terminalVolts, highest, reason, TEXTS.text("supply.folds.remedy", SupplyFigures.three(highest)));
     }
 
-    private SupplyNoSolution tooMuch(String wanted) {
+    private SupplyNoSolution tooMuch(String key, double wanted) {
         return new SupplyNoSolution(
-                wanted + ", more than " + SupplyFigures.three(source.openVolts()) + " V behind "
-                        + SupplyFigures.three(1000 * totalOhms()) + " m\u03a9 can carry, which is at most "
-                        + SupplyFigures.three(highestWatts().orElseThrow()) + " W.",
-                "Use a thicker or shorter cable, a supply with less internal resistance, or a lower level.");
+                TEXTS.text(
+                        key,
+                        SupplyFigures.three(wanted),
+                        SupplyFigures.three(source.openVolts()),
+                        SupplyFigures.three(1000 * totalOhms()),
+                        SupplyFigures.three(highestWatts().orElseThrow())),
+                TEXTS.text("supply.tooMuch.remedy"));
     }
 }

@@ -79,9 +79,10 @@ class SupplyCurrentTest {
     @Test
     void cautionsWhereverItMatters() {
         assertEquals(5, SupplyCautions.all().size());
-        assertTrue(SupplyCautions.FUSES.contains("local code"));
-        assertTrue(SupplyCautions.CABLES.contains("local code") && SupplyCautions.CABLES.contains("licensed"));
-        assertTrue(SupplyCautions.BATTERIES.contains("Fuse it at its terminal"));
-        assertTrue(SupplyCautions.HOT_PARTS.contains("burn"));
+        assertTrue(SupplyCautions.fuses().contains("local code"));
+        assertTrue(SupplyCautions.cables().contains("local code")
+                && SupplyCautions.cables().contains("licensed"));
+        assertTrue(SupplyCautions.batteries().contains("Fuse it at its terminal"));
+        assertTrue(SupplyCautions.hotParts().contains("burn"));
     }
 }

@@ -137,7 +137,7 @@ class SupplyNodeTest {
                 delivered(new SupplyNode(battery, 0.005), new SupplyDemand.ConstantCurrent(100));
         assertEquals(11.72, answer.outputVolts(), 1e-9);
         assertEquals(11.22, answer.terminalVolts(), 1e-9);
-        assertTrue(BatteryReading.NOTE.contains("charge"));
+        assertTrue(BatteryReading.note().contains("charge"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new BatteryReading(12, 12.5, 10))
                 .getMessage()
                 .contains("loadedVolts"));

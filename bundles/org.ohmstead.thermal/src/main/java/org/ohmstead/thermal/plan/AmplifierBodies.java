@@ -16,19 +16,18 @@ import org.ohmstead.model.SinkSize;
 import org.ohmstead.thermal.HeatModel;
 import org.ohmstead.thermal.HeatPoint;
 import org.ohmstead.thermal.SinkEstimate;
+import org.ohmstead.units.text.Messages;
 
 /** Puts the amplifier's case and devices into a model, in the corners of what is known of them. */
 final class AmplifierBodies {
+    private static final Messages TEXTS = Messages.of(AmplifierBodies.class);
+
     /** The source of the most heat that the ranges allow. */
     static final String SOURCE = "amplifier";
 
     /** The source of the middle of the ranges. */
     static final String LIKELY = "amplifier.likely";
 
-    /** What a person calls the case. */
-    static final String CASE = "case of the amplifier";
-
-    private static final String PRACTICE = " (common practice, no source)";
     private static final double USUAL_CASE_CELSIUS = 80;
     private static final double USUAL_DEVICE_CELSIUS = 150;
     private static final Range USUAL_TAU_SECONDS = new Range(600, 2400);
@@ -65,7 +64,7 @@ final class AmplifierBodies {
         }
         OptionalDouble sink = project.amplifier().heatSinkKelvinPerWatt();
         if (sink.isPresent()) {
-            notes.add("The thermal resistance of the case is taken as that of the heat sink.");
+            notes.add(TEXTS.text("body.sink"));
             return Optional.of(Range.of(sink.getAsDouble()));
         }
         return facts.sinkSize().flatMap(this::bySize);
@@ -74,14 +73,12 @@ final class AmplifierBodies {
     private Optional<Range> bySize(SinkSize size) {
         boolean gaps = size.finCount() <= 1 || size.finCount() * size.finThicknessMetres() < size.lengthMetres();
         if (!gaps) {
-            notes.add("The fins of the heat sink leave no gap between them, so that its size does not tell its thermal"
-                    + " resistance.");
+            notes.add(TEXTS.text("body.noGap"));
             return Optional.empty();
         }
         double rise = Math.max(LEAST_RISE_KELVIN, caseLimitCelsius() - ambientCelsius);
         double watts = SinkEstimate.watts(size, rise, ambientCelsius);
-        notes.add("The thermal resistance of the case is not known; it was estimated from its size for a case at its"
-                + " limit in still air.");
+        notes.add(TEXTS.text("body.bySize"));
         SinkEstimate estimate = SinkEstimate.of(size, watts, ambientCelsius, false);
         notes.addAll(estimate.remarks());
         return Optional.of(estimate.kelvinPerWatt());
@@ -95,16 +92,12 @@ final class AmplifierBodies {
             SinkSize size = facts.sinkSize().get();
             double fins = size.finCount() * size.finDepthMetres() * size.finThicknessMetres() * size.heightMetres();
             double face = size.lengthMetres() * size.heightMetres();
-            notes.add("The heat capacity of the case is not known; it was estimated as that of its fins and a base of 4"
-                    + " to 10 mm of aluminium"
-                    + PRACTICE + ".");
+            notes.add(TEXTS.text("body.capacityBySize"));
             return new Range(
                     ALUMINIUM_JOULES_PER_CUBIC_METRE_KELVIN * (fins + face * USUAL_BASE_METRES.low()),
                     ALUMINIUM_JOULES_PER_CUBIC_METRE_KELVIN * (fins + face * USUAL_BASE_METRES.high()));
         }
-        notes.add(
-                "The heat capacity of the case is not known; it was estimated from a time constant of 10 to 40 minutes"
-                        + PRACTICE + ".");
+        notes.add(TEXTS.text("body.capacityByTau"));
         double middle = kelvinPerWatt.middle();
         return new Range(USUAL_TAU_SECONDS.low() / middle, USUAL_TAU_SECONDS.high() / middle);
     }
@@ -124,18 +117,15 @@ final class AmplifierBodies {
             corners.put(".least", capacity.low());
             corners.put(".middle", Math.sqrt(capacity.low() * capacity.high()));
             corners.put(".most", capacity.high());
-            notes.add(
-                    "The heat capacity of the case is known as a range only: the case is kept below its limit with the"
-                            + " least, the middle and the greatest of it.");
+            notes.add(TEXTS.text("body.range"));
         }
         if (facts.caseLimitCelsius().isEmpty()) {
-            notes.add("The limit of the case is not known; it was taken as 80 degrees Celsius" + PRACTICE + ".");
+            notes.add(TEXTS.text("body.noLimit"));
         }
         if (facts.deviceKelvinPerWatt().isEmpty()) {
-            notes.add("The thermal resistance from the devices to the case is not known, so that only the case is"
-                    + " watched.");
+            notes.add(TEXTS.text("body.noDevice"));
         } else if (facts.deviceLimitCelsius().isEmpty()) {
-            notes.add("The limit of the devices is not known; it was taken as 150 degrees Celsius" + PRACTICE + ".");
+            notes.add(TEXTS.text("body.noDeviceLimit"));
         }
         corners.forEach((ending, joules) -> bodies(
                 builder,
@@ -163,10 +153,15 @@ final class AmplifierBodies {
         int[] source = {builder.source(limited ? SOURCE : LIKELY)};
         int[] mode = {builder.mode(kelvinPerWatt * joulesPerKelvin, source, new double[] {kelvinPerWatt})};
         double[] one = {1};
-        builder.point(point("case" + ending, CASE, limited, caseLimitCelsius()), mode, one, new int[0], new double[0]);
+        builder.point(
+                point("case" + ending, TEXTS.text("place.case"), limited, caseLimitCelsius()),
+                mode,
+                one,
+                new int[0],
+                new double[0]);
         // The devices are taken to follow the case at once, which is cautious: their own heat capacity is small.
         device.ifPresent(through -> builder.point(
-                point("device" + ending, "hottest device of the amplifier", limited, deviceLimitCelsius()),
+                point("device" + ending, TEXTS.text("place.device"), limited, deviceLimitCelsius()),
                 mode,
                 one,
                 source,

@@ -11,12 +11,15 @@ import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.FuseAnswer;
 import org.ohmstead.thermal.SupplyCurrent;
 import org.ohmstead.thermal.SupplyNoSolution;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Looks at whether supply, fuses and load can take the current and power of a step. What rests on the rating of another load is an upper
  * bound of the power: it warns, but forbids nothing.
  */
 final class CurrentChecks {
+    private static final Messages TEXTS = Messages.of(CurrentChecks.class);
+
     private final Project project;
     private final List<Problem> problems;
 
@@ -31,7 +34,7 @@ final class CurrentChecks {
                     Severity.WARNING,
                     planned.where(),
                     forecast.power().sentence(),
-                    "State the maker's rating for this mode and load, or run a step like it first."));
+                    TEXTS.text("current.unknown.remedy")));
             return;
         }
         if (!project.heat().supply().battery()) {
@@ -40,12 +43,11 @@ final class CurrentChecks {
                     gravest(forecast),
                     forecast.loudAmps(),
                     project.bench().supply().currentLimitAmps(),
-                    "at which the supply limits");
+                    "limits");
         }
         OptionalDouble continuous = project.heat().supply().continuousAmps();
         SupplyCurrent current = forecast.current().get();
-        continuous.ifPresent(amps ->
-                limit(planned, gravest(forecast), current.averageAmps(), amps, "that the supply gives for long"));
+        continuous.ifPresent(amps -> limit(planned, gravest(forecast), current.averageAmps(), amps, "long"));
         volts(planned, forecast);
         forecast.fuse().ifPresent(answer -> fuse(planned, gravest(forecast), answer));
         load(planned, forecast);
@@ -64,10 +66,12 @@ final class CurrentChecks {
         problems.add(new Problem(
                 beyond ? gravest : Severity.WARNING,
                 planned.where(),
-                "\"" + planned.step().id() + "\" draws up to " + Said.three(amps) + " A, "
-                        + (beyond ? "more than" : "too near to") + " the " + Said.three(limitAmps) + " A " + which
-                        + ".",
-                "Use a stronger supply, a lower level or a higher load, or leave the step out."));
+                TEXTS.text(
+                        (beyond ? "current.more." : "current.near.") + which,
+                        planned.step().id(),
+                        Said.three(amps),
+                        Said.three(limitAmps)),
+                TEXTS.text("current.remedy")));
     }
 
     private void volts(PlannedStep planned, StepForecast forecast) {
@@ -77,10 +81,13 @@ final class CurrentChecks {
             problems.add(new Problem(
                     Severity.ERROR,
                     planned.where() + (planned.warmUp() ? "" : ".supplyVolts"),
-                    "To bring " + Said.three(planned.step().supplyVolts()) + " V to the amplifier in \""
-                            + planned.step().id() + "\" the supply would have to be set to up to " + Said.three(set)
-                            + " V; it goes up to " + Said.three(highest) + " V.",
-                    "Use a thicker or shorter cable, lower supply volts, or a supply of more volts."));
+                    TEXTS.text(
+                            "current.volts",
+                            Said.three(planned.step().supplyVolts()),
+                            planned.step().id(),
+                            Said.three(set),
+                            Said.three(highest)),
+                    TEXTS.text("current.volts.remedy")));
         }
     }
 
@@ -91,13 +98,13 @@ final class CurrentChecks {
             problems.add(new Problem(
                     during ? gravest : Severity.WARNING,
                     planned.where(),
-                    "In \"" + planned.step().id() + "\": " + opens.reason(),
+                    TEXTS.text("current.fuse", planned.step().id(), opens.reason()),
                     opens.remedy()));
         } else if (answer instanceof FuseAnswer.AboveContinuous above) {
             problems.add(new Problem(
                     Severity.WARNING,
                     planned.where(),
-                    "In \"" + planned.step().id() + "\": " + above.reason(),
+                    TEXTS.text("current.fuse", planned.step().id(), above.reason()),
                     above.remedy()));
         } else if (answer instanceof SupplyNoSolution none) {
             Problem problem = new Problem(Severity.NOTE, "$.amplifier.fuses", none.reason(), none.remedy());
@@ -121,10 +128,13 @@ final class CurrentChecks {
             problems.add(new Problem(
                     gravest(forecast),
                     planned.where(),
-                    "\"" + planned.step().id() + "\" puts " + Said.three(mean) + " W into each branch of the load \""
-                            + planned.load().id() + "\", which can take "
-                            + Said.three(planned.load().powerLimitWatts()) + " W.",
-                    "Use a larger load, a lower level or bursts."));
+                    TEXTS.text(
+                            "current.load",
+                            planned.step().id(),
+                            Said.three(mean),
+                            planned.load().id(),
+                            Said.three(planned.load().powerLimitWatts())),
+                    TEXTS.text("current.load.remedy")));
         }
     }
 }

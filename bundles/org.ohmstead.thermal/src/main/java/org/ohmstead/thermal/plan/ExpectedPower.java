@@ -13,6 +13,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.SupplyType;
+import org.ohmstead.units.text.Messages;
 
 /**
  * How much output power to expect of a step, and why.
@@ -23,6 +24,8 @@ import org.ohmstead.model.SupplyType;
  * @param sentence the same for people; says what was assumed
  */
 public record ExpectedPower(OptionalDouble watts, Basis basis, String sentence) {
+    private static final Messages TEXTS = Messages.of(ExpectedPower.class);
+
     /** What a power comes from, best first. */
     public enum Basis {
         /** Readings, as the caller says. */
@@ -64,7 +67,7 @@ public record ExpectedPower(OptionalDouble watts, Basis basis, String sentence) 
             return new ExpectedPower(
                     OptionalDouble.of(known.get().outputWatts()),
                     Basis.READING,
-                    "The power of \"" + step.id() + "\" comes from readings.");
+                    TEXTS.text("power.readings", step.id()));
         }
         double nominal = project.load(step.loadId()).orElseThrow().nominalOhms();
         double ohms = step.mode() == Mode.BRIDGED ? nominal / 2 : nominal;
@@ -86,9 +89,7 @@ public record ExpectedPower(OptionalDouble watts, Basis basis, String sentence) 
                                 .thenComparing(nearestVolts(step)));
         return other.map(rating -> ofOtherLoad(project, step, rating, ohms, higher.isPresent()))
                 .orElseGet(() -> new ExpectedPower(
-                        OptionalDouble.empty(),
-                        Basis.UNKNOWN,
-                        "No power is known for \"" + step.id() + "\", so that its heat and current are not forecast."));
+                        OptionalDouble.empty(), Basis.UNKNOWN, TEXTS.text("power.unknown", step.id())));
     }
 
     private static ExpectedPower ofSameLoad(Project project, Step step, List<Rating> same) {
@@ -107,13 +108,11 @@ public record ExpectedPower(OptionalDouble watts, Basis basis, String sentence) 
                 .orElseThrow();
         boolean scaled = !held(project)
                 && Math.abs(step.supplyVolts() - best.supplyVolts()) > SAME_VOLTS_RATIO * best.supplyVolts();
-        String sentence = "The power of \"" + step.id() + "\" comes from the rating \"" + best.id() + "\""
-                + (sameMode ? "" : " for another mode, a bridged amplifier being taken as two channels")
-                + (scaled ? ", by the square of the supply volts." : ".");
+        String key = "power.rating" + (sameMode ? "" : ".mode") + (scaled ? ".scaled" : "");
         return new ExpectedPower(
                 OptionalDouble.of(forStep(step, channelWatts(project, step, best))),
                 scaled || !sameMode ? Basis.SCALED : Basis.RATING,
-                sentence);
+                TEXTS.text(key, step.id(), best.id()));
     }
 
     private static ExpectedPower ofOtherLoad(Project project, Step step, Rating rating, double ohms, boolean cautious) {
@@ -121,9 +120,7 @@ public record ExpectedPower(OptionalDouble watts, Basis basis, String sentence) 
         return new ExpectedPower(
                 OptionalDouble.of(forStep(step, watts)),
                 Basis.OTHER_LOAD,
-                "There is no rating for the load of \"" + step.id() + "\"; its power was estimated from the rating \""
-                        + rating.id() + "\" with the same output volts, "
-                        + (cautious ? "which is rather too much." : "which may be somewhat too little."));
+                TEXTS.text(cautious ? "power.other.much" : "power.other.little", step.id(), rating.id()));
     }
 
     private static Comparator<Rating> nearestVolts(Step step) {

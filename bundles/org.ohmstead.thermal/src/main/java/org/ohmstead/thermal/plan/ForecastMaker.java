@@ -24,9 +24,11 @@ import org.ohmstead.model.SupplyLimits;
 import org.ohmstead.thermal.CableLead;
 import org.ohmstead.thermal.FuseBank;
 import org.ohmstead.thermal.HeatModel;
+import org.ohmstead.units.text.Messages;
 
 /** Puts a {@link PlanForecast} together. */
 final class ForecastMaker {
+    private static final Messages TEXTS = Messages.of(ForecastMaker.class);
     private static final double USUAL_AMBIENT_CELSIUS = 25;
 
     private final Project project;
@@ -42,7 +44,7 @@ final class ForecastMaker {
         this.project = project;
         this.known = known;
         ambientCelsius = project.bench().ambientCelsius().orElseGet(() -> {
-            notes.add("The temperature of the air is not known; it was taken as 25 degrees Celsius.");
+            notes.add(TEXTS.text("forecast.noAir"));
             return USUAL_AMBIENT_CELSIUS;
         });
         amplifier = new AmplifierBodies(project, ambientCelsius, notes);
@@ -80,10 +82,10 @@ final class ForecastMaker {
         if (estimated.size() == 1) {
             notes.add(estimated.get(0).power().sentence());
         } else if (!estimated.isEmpty()) {
-            notes.add("There is no rating for the loads of " + estimated.size() + " steps, \""
-                    + estimated.get(0).jobId()
-                    + "\" the first; their power was estimated from ratings of other loads with the same"
-                    + " output volts.");
+            notes.add(TEXTS.text(
+                    "forecast.otherLoads",
+                    Integer.toString(estimated.size()),
+                    estimated.get(0).jobId()));
         }
     }
 
@@ -92,10 +94,7 @@ final class ForecastMaker {
         if (project.heat().pacing().warmUp()) {
             Optional<PlannedStep> warmUp = WarmUp.of(project);
             warmUp.ifPresent(planned::add);
-            notes.add(
-                    warmUp.isPresent()
-                            ? WarmUp.NOTE
-                            : "There is no warm-up, as no continuous stereo rating has a load that the plan uses.");
+            notes.add(warmUp.isPresent() ? WarmUp.note() : TEXTS.text("forecast.noWarmUp"));
         }
         Set<String> ids = new LinkedHashSet<>();
         for (int index = 0; index < project.plan().size(); index++) {
@@ -110,8 +109,7 @@ final class ForecastMaker {
                         "$.plan[" + index + "]",
                         project.heat().pacing().stepSeconds()));
             } else {
-                notes.add("The step \"" + step.id()
-                        + "\" is left out, as its load does not exist or its id is used twice.");
+                notes.add(TEXTS.text("forecast.leftOut", step.id()));
             }
         }
         return planned;
@@ -125,8 +123,8 @@ final class ForecastMaker {
             problems.add(new Problem(
                     Severity.WARNING,
                     "$.heat.supply.cableOuterMetres",
-                    "The cable's outer diameter is less than that of its wire, and was not used.",
-                    "Enter the diameter of one lead with its insulation, in metres."));
+                    TEXTS.text("forecast.thinCable"),
+                    TEXTS.text("forecast.thinCable.remedy")));
             limits = new SupplyLimits(
                     limits.battery(),
                     limits.sourceOhms(),
@@ -140,8 +138,7 @@ final class ForecastMaker {
     private Optional<FuseBank> fuses() {
         Optional<FuseBank> bank = FuseBanks.of(project);
         if (bank.isEmpty() && !project.amplifier().fuses().isEmpty()) {
-            notes.add("The amplifier's fuses are not alike, or of no kind that there is a table for, so that they are"
-                    + " not looked at.");
+            notes.add(TEXTS.text("forecast.fuses"));
         }
         return bank;
     }
@@ -155,9 +152,8 @@ final class ForecastMaker {
             problems.add(new Problem(
                     Severity.WARNING,
                     "$.heat.amplifier.caseKelvinPerWatt",
-                    "Nothing tells the thermal resistance of the amplifier's case, so that its temperature is not"
-                            + " forecast and no rest protects it.",
-                    "Log a warm-up and identify it, or enter the size of the heat sink."));
+                    TEXTS.text("forecast.noCase"),
+                    TEXTS.text("forecast.noCase.remedy")));
         }
         List<Map<String, Pulse>> powers = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
@@ -178,9 +174,8 @@ final class ForecastMaker {
             problems.add(new Problem(
                     Severity.ERROR,
                     "$.bench.ambientCelsius",
-                    "The air, at " + Said.celsius(ambientCelsius) + ", is no cooler than the "
-                            + Said.celsius(lead.limitCelsius()) + " that the cable's insulation bears.",
-                    "Test where it is cooler, or use a cable for higher temperatures."));
+                    TEXTS.text("forecast.warmAir", Said.celsius(ambientCelsius), Said.celsius(lead.limitCelsius())),
+                    TEXTS.text("forecast.warmAir.remedy")));
         }
     }
 }

@@ -18,12 +18,14 @@ import org.ohmstead.thermal.HeatModel;
 import org.ohmstead.thermal.LoadSideDrive;
 import org.ohmstead.thermal.PartHeatingModel;
 import org.ohmstead.thermal.PartHeatingPoint;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Puts the load resistors into a model: of each kind of part one piece, which is taken to be the hottest one in every
  * step, as nobody says which piece is which.
  */
 final class LoadBodies {
+    private static final Messages TEXTS = Messages.of(LoadBodies.class);
     private static final String PREFIX = "part.";
 
     private final Project project;
@@ -53,8 +55,7 @@ final class LoadBodies {
                 planned.load().branches().stream().limit(branches).distinct().toList()) {
             List<PartShare> shares = sharing.shares(project.bench().parts(), branch);
             if (shares.isEmpty()) {
-                notes.add("No network is known of the load \"" + planned.load().id()
-                        + "\", so that the temperature of its parts is not forecast.");
+                notes.add(TEXTS.text("load.noNetwork", planned.load().id()));
             }
             for (PartShare share : shares) {
                 add(powers, share, drive);
@@ -65,8 +66,7 @@ final class LoadBodies {
 
     private void add(Map<String, Pulse> powers, PartShare share, LoadSideDrive drive) {
         if (share.part().isEmpty()) {
-            notes.add("Nothing is known of \"" + share.name()
-                    + "\" but its resistance, so that its temperature is not forecast.");
+            notes.add(TEXTS.text("load.unknown", share.name()));
             return;
         }
         Part part = share.part().get();
@@ -89,8 +89,7 @@ final class LoadBodies {
             notes.addAll(model.notes());
         }
         if (!parts.isEmpty()) {
-            notes.add("Of each kind of load resistor one piece is watched, as if the hottest piece were the same one in"
-                    + " every step.");
+            notes.add(TEXTS.text("load.onePiece"));
         }
     }
 }

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmstead.thermal.HeatPoint;
+import org.ohmstead.units.text.Messages;
 
 /** Finds what no order and no rest can help against. */
 final class Obstacles {
+    private static final Messages TEXTS = Messages.of(Obstacles.class);
     private static final int HALVINGS = 60;
     private static final double CLOSE_KELVIN = 1e-6;
 
@@ -43,25 +45,24 @@ final class Obstacles {
                 Optional.of(id),
                 Optional.of(which.id()),
                 excess,
-                "In this order \"" + id + "\" makes the " + which.name() + " " + Said.three(excess)
-                        + " K too warm, and no rest helps, as idling keeps it warm.",
-                "Do it earlier, while everything is cool, switch the amplifier off during rests, or shorten the step.");
+                TEXTS.text("obstacle.order", id, which.name(), Said.three(excess)),
+                TEXTS.text("obstacle.order.remedy"));
     }
 
     private void look(int point) {
         double limit = plant.limit[point];
         HeatPoint which = task.model().points().get(plant.pointNumber[point]);
-        String allowed = Said.celsius(which.limitCelsius().orElseThrow())
-                + (task.marginKelvin() > 0 ? " less the margin of " + Said.three(task.marginKelvin()) + " K" : "");
+        String whole = Said.celsius(which.limitCelsius().orElseThrow());
+        String allowed =
+                task.marginKelvin() > 0 ? TEXTS.text("said.less", whole, Said.three(task.marginKelvin())) : whole;
         if (limit <= 0) {
             found.add(new Obstacle(
                     Obstacle.Reason.AMBIENT,
                     Optional.empty(),
                     Optional.of(which.id()),
                     -limit,
-                    "The air, at " + Said.celsius(task.ambientCelsius()) + ", leaves no room for the " + which.name()
-                            + ", which may reach " + allowed + ".",
-                    "Test where it is cooler, or correct the limit or the margin."));
+                    TEXTS.text("obstacle.air", Said.celsius(task.ambientCelsius()), which.name(), allowed),
+                    TEXTS.text("obstacle.air.remedy")));
             return;
         }
         double idle = plant.idleDirect[point];
@@ -74,9 +75,8 @@ final class Obstacles {
                     Optional.empty(),
                     Optional.of(which.id()),
                     Math.max(0, idle - limit),
-                    "Without a signal the " + which.name() + " reaches " + Said.celsius(task.ambientCelsius() + idle)
-                            + " in the end, but it may reach " + allowed + ".",
-                    "Cool it with a fan, or switch the amplifier off during rests and set its idle power to 0."));
+                    TEXTS.text("obstacle.idle", which.name(), Said.celsius(task.ambientCelsius() + idle), allowed),
+                    TEXTS.text("obstacle.idle.remedy")));
             return;
         }
         for (int job = 0; job < plant.jobs; job++) {
@@ -98,12 +98,10 @@ final class Obstacles {
                 Optional.of(id),
                 Optional.of(which.id()),
                 peak - plant.limit[point],
-                "\"" + id + "\" brings the " + which.name() + " to " + Said.celsius(task.ambientCelsius() + peak)
-                        + " even from as cool as it gets; it may reach " + allowed + ".",
+                TEXTS.text("obstacle.step", id, which.name(), Said.celsius(task.ambientCelsius() + peak), allowed),
                 seconds >= 1
-                        ? "Keep it on for at most " + Said.time(Math.floor(seconds))
-                                + ", lower its power, use bursts, or cool better."
-                        : "Lower its power, use bursts, or cool better."));
+                        ? TEXTS.text("obstacle.step.shorter", Said.time(Math.floor(seconds)))
+                        : TEXTS.text("obstacle.step.remedy")));
     }
 
     /**

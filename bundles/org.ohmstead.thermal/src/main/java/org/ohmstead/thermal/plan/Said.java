@@ -4,9 +4,11 @@
 package org.ohmstead.thermal.plan;
 
 import java.util.Locale;
+import org.ohmstead.units.text.Messages;
 
 /** Numbers as people say them. */
 final class Said {
+    private static final Messages TEXTS = Messages.of(Said.class);
     private static final double SECONDS_PER_MINUTE = 60;
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double MINUTES_FROM = 100;
@@ -32,6 +34,7 @@ final class Said {
     }
 
     static String celsius(double value) {
-        return String.format(Locale.ROOT, "%.1f degrees Celsius", value).replace(".0 ", " ");
+        return TEXTS.text(
+                "said.celsius", String.format(Locale.ROOT, "%.1f", value).replaceFirst("\\.0$", ""));
     }
 }

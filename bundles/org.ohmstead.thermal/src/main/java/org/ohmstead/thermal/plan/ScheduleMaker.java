@@ -6,9 +6,11 @@ package org.ohmstead.thermal.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /** Writes an order down as a schedule, with all points of the model. */
 final class ScheduleMaker {
+    private static final Messages TEXTS = Messages.of(ScheduleMaker.class);
     private static final double SAME_SECONDS = 1e-3;
 
     private final ScheduleTask task;
@@ -107,12 +109,8 @@ final class ScheduleMaker {
     }
 
     private static String message(double time, double changes, double rests, double bound, boolean proven) {
-        String takes = "It takes " + Said.time(time) + ", of which " + Said.time(changes) + " for change-overs and "
-                + Said.time(rests) + " for rests.";
-        if (proven) {
-            return takes + " No order and no rests take less.";
-        }
-        return takes + " No order can take less than " + Said.time(bound) + ", so that at most "
-                + Said.three(100 * (1 - bound / time)) + " % could be gained.";
+        String key = proven ? "schedule.proven" : "schedule.bound";
+        String gain = Said.three(100 * (1 - bound / time));
+        return TEXTS.text(key, Said.time(time), Said.time(changes), Said.time(rests), Said.time(bound), gain);
     }
 }

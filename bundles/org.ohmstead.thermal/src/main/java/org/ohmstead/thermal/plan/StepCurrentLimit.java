@@ -14,12 +14,14 @@ import org.ohmstead.thermal.FuseBank;
 import org.ohmstead.thermal.FuseCurve;
 import org.ohmstead.thermal.FuseOpening;
 import org.ohmstead.thermal.SupplyCurrent;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The current from the supply at which a step by itself is to be stopped: the lowest of what supply and fuses bear for as long as the step
  * lasts. A limit that the forecast of the step is beyond already does not count: somebody has said yes to that, or the step is forbidden.
  */
 final class StepCurrentLimit {
+    private static final Messages TEXTS = Messages.of(StepCurrentLimit.class);
     private static final double HIGHEST_RATIO = 20;
     private static final int HALVINGS = 60;
 
@@ -47,13 +49,12 @@ final class StepCurrentLimit {
         }
         double totalAmps = bank.get().totalRatedAmps();
         double seconds = project.heat().pacing().stepSeconds();
-        String after = Said.three(seconds) + " s, as long as the step lasts.";
+        String lasts = Said.three(seconds);
         List<StopLimit> limits = new ArrayList<>();
         ratio(curve.get(), seconds, StepCurrentLimit::soonestSeconds)
-                .ifPresent(
-                        ratio -> limits.add(StopLimits.amps(ratio * totalAmps, "The fuses may open within " + after)));
+                .ifPresent(ratio -> limits.add(StopLimits.amps(ratio * totalAmps, TEXTS.text("limit.mayOpen", lasts))));
         ratio(curve.get(), seconds, StepCurrentLimit::latestSeconds)
-                .ifPresent(ratio -> limits.add(StopLimits.amps(ratio * totalAmps, "The fuses open within " + after)));
+                .ifPresent(ratio -> limits.add(StopLimits.amps(ratio * totalAmps, TEXTS.text("limit.open", lasts))));
         return limits;
     }
 

@@ -43,7 +43,7 @@ final class StepMaker {
                 ? new ExpectedPower(
                         OptionalDouble.of(planned.known().orElseThrow().outputWatts()),
                         ExpectedPower.Basis.RATING,
-                        WarmUp.NOTE)
+                        WarmUp.note())
                 : ExpectedPower.of(project, planned.step(), planned.known());
         if (power.watts().isEmpty()) {
             Range idle = project.heat().amplifier().idleWatts().orElse(Range.of(0));

@@ -7,11 +7,12 @@ package org.ohmstead.thermal.plan;
  * When to stop a run by hand or by a watching instrument.
  *
  * @param quantity what is watched
+ * @param placeId id of the point of the model; "supply" for the current
  * @param name what a person calls the place, such as "case of the amplifier"
  * @param limit the value above which to stop
  * @param why what is in danger there, a whole sentence
  */
-public record StopLimit(Quantity quantity, String name, double limit, String why) {
+public record StopLimit(Quantity quantity, String placeId, String name, double limit, String why) {
     /** What is watched. */
     public enum Quantity {
         /** A temperature in degrees Celsius. */
@@ -22,6 +23,7 @@ public record StopLimit(Quantity quantity, String name, double limit, String why
 
     public StopLimit {
         Require.present(quantity, "quantity");
+        Require.named(placeId, "placeId");
         Require.named(name, "name");
         Require.finite(limit, "limit");
         Require.named(why, "why");

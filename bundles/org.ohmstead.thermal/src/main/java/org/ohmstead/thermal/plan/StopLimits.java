@@ -11,9 +11,13 @@ import java.util.OptionalDouble;
 import org.ohmstead.model.Project;
 import org.ohmstead.thermal.FuseBank;
 import org.ohmstead.thermal.HeatPoint;
+import org.ohmstead.units.text.Messages;
 
 /** At what a run is to be stopped, by hand or by a watching instrument. */
 public final class StopLimits {
+    private static final Messages TEXTS = Messages.of(StopLimits.class);
+    private static final String SUPPLY = "supply";
+
     private StopLimits() {}
 
     /**
@@ -45,10 +49,7 @@ public final class StopLimits {
                 continue;
             }
             if (!isBody(point, "case")) {
-                limits.add(celsius(
-                        point,
-                        point.limitCelsius().getAsDouble(),
-                        "It is the most that the " + point.name() + " bears."));
+                limits.add(celsius(point, point.limitCelsius().getAsDouble(), TEXTS.text("limit.bears", point.name())));
             } else if (!caseSeen) {
                 caseSeen = true;
                 limits.add(ofCase(forecast, task, point));
@@ -57,7 +58,16 @@ public final class StopLimits {
     }
 
     private static boolean isBody(HeatPoint point, String name) {
-        return point.id().equals(name) || point.id().startsWith(name + ".");
+        return isBody(point.id(), name);
+    }
+
+    /** Returns whether a limit is that of the amplifier's case. */
+    static boolean ofCase(StopLimit limit) {
+        return isBody(limit.placeId(), "case");
+    }
+
+    private static boolean isBody(String pointId, String name) {
+        return pointId.equals(name) || pointId.startsWith(name + ".");
     }
 
     private static StopLimit ofCase(PlanForecast forecast, ScheduleTask task, HeatPoint point) {
@@ -76,13 +86,12 @@ public final class StopLimits {
                 ? celsius(
                         point,
                         byDevice,
-                        "In the step with the most heat, " + Said.three(loudest) + " W, the devices inside reach "
-                                + Said.celsius(device.orElseThrow()) + " then.")
-                : celsius(point, own, "It is the most that the " + point.name() + " may reach.");
+                        TEXTS.text("limit.devices", Said.three(loudest), Said.celsius(device.orElseThrow())))
+                : celsius(point, own, TEXTS.text("limit.reach", point.name()));
     }
 
     private static StopLimit celsius(HeatPoint point, double celsius, String why) {
-        return new StopLimit(StopLimit.Quantity.CELSIUS, point.name(), celsius, why);
+        return new StopLimit(StopLimit.Quantity.CELSIUS, point.id(), point.name(), celsius, why);
     }
 
     private static Optional<StopLimit> current(Project project) {
@@ -94,12 +103,12 @@ public final class StopLimits {
     static List<StopLimit> ofSupply(Project project) {
         List<StopLimit> candidates = new ArrayList<>();
         if (!project.heat().supply().battery()) {
-            candidates.add(amps(project.bench().supply().currentLimitAmps(), "There the supply limits its current."));
+            candidates.add(amps(project.bench().supply().currentLimitAmps(), TEXTS.text("limit.supply")));
         }
         project.heat()
                 .supply()
                 .continuousAmps()
-                .ifPresent(amps -> candidates.add(amps(amps, "It is what the supply gives for as long as one likes.")));
+                .ifPresent(amps -> candidates.add(amps(amps, TEXTS.text("limit.continuous"))));
         return candidates;
     }
 
@@ -108,11 +117,11 @@ public final class StopLimits {
         double fuseAmps = project.amplifier().totalFuseAmps();
         return fuseAmps > 0
                 ? Optional.of(amps(
-                        FuseBank.CONTINUOUS_RATIO * fuseAmps, "Fuses are to carry " + FuseBank.CONTINUOUS_RULE + "."))
+                        FuseBank.CONTINUOUS_RATIO * fuseAmps, TEXTS.text("limit.fuses", FuseBank.continuousRule())))
                 : Optional.empty();
     }
 
     static StopLimit amps(double amps, String why) {
-        return new StopLimit(StopLimit.Quantity.SUPPLY_AMPS, "current from the supply", amps, why);
+        return new StopLimit(StopLimit.Quantity.SUPPLY_AMPS, SUPPLY, TEXTS.text("limit.amps"), amps, why);
     }
 }

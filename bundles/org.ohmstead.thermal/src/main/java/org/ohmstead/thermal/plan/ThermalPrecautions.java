@@ -12,9 +12,12 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.SupplyCautions;
+import org.ohmstead.units.text.Messages;
 
 /** What is to be said about heat, current and time of a plan before it is run, each with a path into the project. */
 public final class ThermalPrecautions {
+    private static final Messages TEXTS = Messages.of(ThermalPrecautions.class);
+
     private ThermalPrecautions() {}
 
     /**
@@ -44,7 +47,10 @@ public final class ThermalPrecautions {
         }
         if (forecast.project().heat().supply().battery()) {
             problems.add(new Problem(
-                    Severity.NOTE, "$.heat.supply.battery", "The supply is a battery.", SupplyCautions.BATTERIES));
+                    Severity.NOTE,
+                    "$.heat.supply.battery",
+                    TEXTS.text("precaution.battery"),
+                    SupplyCautions.batteries()));
         }
         return List.copyOf(problems);
     }

@@ -14,14 +14,18 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The preconditioning of 16 CFR 432.3(c): all channels at one eighth of rated power with a sine of 1 kHz for an hour.
  */
 final class WarmUp {
-    static final String NOTE =
-            "The warm-up is that of 16 CFR 432.3(c): all channels at once at 1/8 of rated power with a sine of 1 kHz"
-                    + " for one hour; 432.3(d) asks for still air of at least 25 degrees Celsius.";
+    private static final Messages TEXTS = Messages.of(WarmUp.class);
+
+    /** Returns where the warm-up comes from. */
+    static String note() {
+        return TEXTS.text("warmUp.note");
+    }
 
     private static final double SECONDS = 3600;
     private static final double FREQUENCY_HZ = 1000;

@@ -88,7 +88,7 @@ class PlanForecastTest {
         ScheduleTask task = forecast.task().orElseThrow();
         assertEquals(3600, task.jobs().get(0).onSeconds());
         assertTrue(task.precedence().containsAll(List.of(new Before(0, 1), new Before(0, 2), new Before(1, 2))));
-        assertTrue(forecast.notes().contains(WarmUp.NOTE));
+        assertTrue(forecast.notes().contains(WarmUp.note()));
     }
 
     @Test

@@ -79,7 +79,7 @@ class ThermalPrecautionsTest {
                 true, OptionalDouble.of(0.01), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         assertTrue(of(project.withHeat(project.heat().withSupply(battery))).stream()
                 .anyMatch(problem -> problem.where().equals("$.heat.supply.battery")
-                        && problem.remedy().equals(SupplyCautions.BATTERIES)));
+                        && problem.remedy().equals(SupplyCautions.batteries())));
     }
 
     @Test

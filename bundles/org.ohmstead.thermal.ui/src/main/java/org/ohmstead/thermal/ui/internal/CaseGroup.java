@@ -7,6 +7,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.form.OptionalQuantityField;
@@ -14,16 +15,16 @@ import org.ohmstead.workbench.look.Ids;
 
 /** How the amplifier gets rid of its heat, and how hot it may get. */
 final class CaseGroup {
+    private static final Messages TEXTS = Messages.of(CaseGroup.class);
     private static final double COLDEST_CELSIUS = -60;
     private static final double HOTTEST_CELSIUS = 400;
-    private static final String LIMIT = "It must lie between -60 and 400 \u00b0C, or be left empty.";
 
     private final HeatBindings bindings;
     private final FormSection form;
 
     CaseGroup(Composite parent, HeatBindings bindings) {
         this.bindings = bindings;
-        form = new FormSection(parent, "heat", "How it gets rid of it");
+        form = new FormSection(parent, "heat", TEXTS.text("case.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         path();
         limits();
@@ -34,69 +35,67 @@ final class CaseGroup {
             boolean sized = project.heat().amplifier().sinkSize().isPresent();
             origin.setText(
                     own
-                            ? "The view Thermal identification finds resistance and capacity from a logged warm-up."
+                            ? TEXTS.text("case.origin.own")
                             : listed
-                                    ? "Empty: the sink's "
-                                            + HeatWords.number(project.amplifier()
+                                    ? TEXTS.text(
+                                            "case.origin.listed",
+                                            HeatWords.number(project.amplifier()
                                                     .heatSinkKelvinPerWatt()
-                                                    .getAsDouble())
-                                            + " K/W from the amplifier's page is taken."
-                                    : sized
-                                            ? "Empty: the resistance is estimated from the sink's size."
-                                            : "Log a warm-up at a known power; the view Thermal identification finds"
-                                                    + " resistance and capacity from it.");
+                                                    .getAsDouble()))
+                                    : sized ? TEXTS.text("case.origin.sized") : TEXTS.text("case.origin.none"));
             origin.requestLayout();
         });
     }
 
     private void path() {
-        RangeField toAir = new RangeField(form, "case", "&Case to air", Measure.of(Unit.KELVIN_PER_WATT));
-        toAir.setHint("How much warmer than the air the case gets for each watt of heat, in the end.");
-        toAir.check(HeatBindings.above(0, "It must lie above 0."));
+        RangeField toAir = new RangeField(form, "case", TEXTS.text("case.toAir"), Measure.of(Unit.KELVIN_PER_WATT));
+        toAir.setHint(TEXTS.text("case.toAir.hint"));
+        toAir.check(HeatBindings.above(0, TEXTS.text("check.above")));
         bindings.bind(
                 toAir,
                 "amplifier.caseKelvinPerWatt",
-                "resistance from case to air",
+                TEXTS.text("case.toAir.words"),
                 heat -> heat.amplifier().caseKelvinPerWatt(),
                 (heat, value) -> OutputGroup.with(heat, heat.amplifier().withCaseKelvinPerWatt(value)));
-        RangeField capacity = new RangeField(form, "capacity", "&Heat capacity", Measure.named("J/K"));
-        capacity.setHint("The heat that warms the case by a kelvin: about 0.9 kJ/K for each kilogram of aluminium.");
-        capacity.check(HeatBindings.above(0, "It must lie above 0."));
+        RangeField capacity = new RangeField(form, "capacity", TEXTS.text("case.capacity"), Measure.named("J/K"));
+        capacity.setHint(TEXTS.text("case.capacity.hint"));
+        capacity.check(HeatBindings.above(0, TEXTS.text("check.above")));
         bindings.bind(
                 capacity,
                 "amplifier.caseJoulesPerKelvin",
-                "heat capacity of the case",
+                TEXTS.text("case.capacity.words"),
                 heat -> heat.amplifier().caseJoulesPerKelvin(),
                 (heat, value) -> OutputGroup.with(heat, heat.amplifier().withCaseJoulesPerKelvin(value)));
-        RangeField device = new RangeField(form, "device", "&Devices to case", Measure.of(Unit.KELVIN_PER_WATT));
-        device.setHint("From the junctions of all output devices together to the case, washers and grease included.");
-        device.check(range -> HeatBindings.require(range.low() >= 0, "It must not be below 0."));
+        RangeField device = new RangeField(form, "device", TEXTS.text("case.device"), Measure.of(Unit.KELVIN_PER_WATT));
+        device.setHint(TEXTS.text("case.device.hint"));
+        device.check(range -> HeatBindings.require(range.low() >= 0, TEXTS.text("check.notBelow")));
         bindings.bind(
                 device,
                 "amplifier.deviceKelvinPerWatt",
-                "resistance from devices to case",
+                TEXTS.text("case.device.words"),
                 heat -> heat.amplifier().deviceKelvinPerWatt(),
                 (heat, value) -> OutputGroup.with(heat, heat.amplifier().withDeviceKelvinPerWatt(value)));
     }
 
     private void limits() {
-        OptionalQuantityField caseLimit = form.optionalQuantity("caseLimit", "Case at &most", Measure.of(Unit.CELSIUS));
-        caseLimit.setHint("The hottest that the case may get; above about 60 \u00b0C metal burns skin at a touch.");
-        caseLimit.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, LIMIT));
+        OptionalQuantityField caseLimit =
+                form.optionalQuantity("caseLimit", TEXTS.text("case.limit"), Measure.of(Unit.CELSIUS));
+        caseLimit.setHint(TEXTS.text("case.limit.hint"));
+        caseLimit.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, TEXTS.text("check.hottest")));
         bindings.bind(
                 caseLimit,
                 "amplifier.caseLimitCelsius",
-                "limit of the case",
+                TEXTS.text("case.limit.words"),
                 heat -> heat.amplifier().caseLimitCelsius(),
                 (heat, value) -> OutputGroup.with(heat, heat.amplifier().withCaseLimitCelsius(value)));
         OptionalQuantityField deviceLimit =
-                form.optionalQuantity("deviceLimit", "&Junctions at most", Measure.of(Unit.CELSIUS));
-        deviceLimit.setHint("The hottest that a junction may get, from the data of the output devices.");
-        deviceLimit.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, LIMIT));
+                form.optionalQuantity("deviceLimit", TEXTS.text("case.deviceLimit"), Measure.of(Unit.CELSIUS));
+        deviceLimit.setHint(TEXTS.text("case.deviceLimit.hint"));
+        deviceLimit.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, TEXTS.text("check.hottest")));
         bindings.bind(
                 deviceLimit,
                 "amplifier.deviceLimitCelsius",
-                "limit of the junctions",
+                TEXTS.text("case.deviceLimit.words"),
                 heat -> heat.amplifier().deviceLimitCelsius(),
                 (heat, value) -> OutputGroup.with(heat, heat.amplifier().withDeviceLimitCelsius(value)));
     }

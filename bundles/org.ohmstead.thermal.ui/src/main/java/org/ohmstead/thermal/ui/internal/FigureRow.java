@@ -12,8 +12,9 @@ package org.ohmstead.thermal.ui.internal;
  * @param range from what is unknown; may be empty
  * @param remark what it rests on, or why it is not known; may be empty
  * @param kind how it is shown
+ * @param topic what the summary takes it for
  */
-record FigureRow(String name, String value, String unit, String range, String remark, Kind kind) {
+record FigureRow(String name, String value, String unit, String range, String remark, Kind kind, Topic topic) {
     /** How a line is shown. */
     enum Kind {
         HEADING,
@@ -22,16 +23,27 @@ record FigureRow(String name, String value, String unit, String range, String re
         UNKNOWN
     }
 
+    /** What a line tells, for those that look for it. */
+    enum Topic {
+        OTHER,
+        ON_TIME,
+        CASE_AFTER,
+        SUPPLY_AMPS,
+        FUSES_HOLD,
+        FUSES_ABOVE,
+        FUSES_OPEN
+    }
+
     static FigureRow heading(String name) {
-        return new FigureRow(name, "", "", "", "", Kind.HEADING);
+        return new FigureRow(name, "", "", "", "", Kind.HEADING, Topic.OTHER);
     }
 
     static FigureRow of(String name, String value, String unit, String range, String remark) {
-        return new FigureRow(name, value, unit, range, remark, Kind.FIGURE);
+        return new FigureRow(name, value, unit, range, remark, Kind.FIGURE, Topic.OTHER);
     }
 
     static FigureRow unknown(String name, String remark) {
-        return new FigureRow(name, "\u2013", "", "", remark, Kind.UNKNOWN);
+        return new FigureRow(name, "\u2013", "", "", remark, Kind.UNKNOWN, Topic.OTHER);
     }
 
     /** Returns the value with its unit. */
@@ -41,6 +53,11 @@ record FigureRow(String name, String value, String unit, String range, String re
 
     /** Returns this line as something to beware of, and why. */
     FigureRow caution(String why) {
-        return new FigureRow(name, value, unit, range, why, Kind.CAUTION);
+        return new FigureRow(name, value, unit, range, why, Kind.CAUTION, topic);
+    }
+
+    /** Returns this line as one that tells of something. */
+    FigureRow about(Topic newTopic) {
+        return new FigureRow(name, value, unit, range, remark, kind, newTopic);
     }
 }

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
@@ -26,13 +27,10 @@ import org.ohmstead.workbench.table.CopiedTable;
 
 /** The figures of a step, in groups; Ctrl+C copies the chosen lines. */
 final class FigureTable extends Composite {
-    private static final String[] TITLES = {"Figure", "Value", "Unit", "Range", "What it rests on"};
-    private static final String[] WIDEST = {
-        "Cable temperature in the end", "unlimited", "min", "12.3 min \u2013 unlimited"
-    };
+    private static final Messages TEXTS = Messages.of(FigureTable.class);
+    private static final int COLUMNS = 5;
     private static final int NAME = 0;
     private static final int VALUE = 1;
-    private static final int RANGE = 3;
     private static final int REMARK = 4;
     private static final int PADDING = 18;
     private static final int LEAST_REMARK = 160;
@@ -41,7 +39,7 @@ final class FigureTable extends Composite {
     private List<FigureRow> rows = List.of();
 
     FigureTable(Composite parent, String id) {
-        this(parent, id, TITLES[RANGE], TITLES[REMARK]);
+        this(parent, id, TEXTS.text("table.range"), TEXTS.text("table.remark"));
     }
 
     /** Makes an empty table; {@code range} and {@code remark} stand above those columns. */
@@ -51,10 +49,20 @@ final class FigureTable extends Composite {
         table = Ids.name(new Table(this, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER), id);
         table.setHeaderVisible(true);
         GC gc = new GC(table);
-        for (int column = 0; column < TITLES.length; column++) {
+        gc.setFont(bold()); // as headers, headings and values are
+        String[] titles = {
+            TEXTS.text("table.figure"), TEXTS.text("table.value"), TEXTS.text("table.unit"), range, remark
+        };
+        String[] widest = {
+            TEXTS.text("table.widestName"), TEXTS.text("limits.unlimited"), "min", TEXTS.text("table.widestRange")
+        };
+        for (int column = 0; column < COLUMNS; column++) {
             TableColumn made = new TableColumn(table, column == VALUE ? SWT.RIGHT : SWT.LEFT);
-            made.setText(column == RANGE ? range : column == REMARK ? remark : TITLES[column]);
-            made.setWidth(column < WIDEST.length ? gc.stringExtent(WIDEST[column]).x + PADDING : LEAST_REMARK);
+            made.setText(titles[column]);
+            made.setWidth(
+                    column < widest.length
+                            ? Math.max(gc.stringExtent(titles[column]).x, gc.stringExtent(widest[column]).x) + PADDING
+                            : LEAST_REMARK);
         }
         gc.dispose();
         CopiedTable.onKeys(table, this::copy);
@@ -75,8 +83,7 @@ final class FigureTable extends Composite {
         while (table.getItemCount() < rows.size()) {
             new TableItem(table, SWT.NONE);
         }
-        Font bold = JFaceResources.getResources()
-                .create(FontDescriptor.createFrom(table.getFont()).setStyle(SWT.BOLD));
+        Font bold = bold();
         for (int row = 0; row < rows.size(); row++) {
             fill(table.getItem(row), rows.get(row), bold);
         }
@@ -85,13 +92,18 @@ final class FigureTable extends Composite {
         table.setRedraw(true);
     }
 
+    private Font bold() {
+        return JFaceResources.getResources()
+                .create(FontDescriptor.createFrom(table.getFont()).setStyle(SWT.BOLD));
+    }
+
     private void fill(TableItem item, FigureRow row, Font bold) {
         Tones tones = Tones.of(this);
         item.setText(new String[] {row.name(), row.value(), row.unit(), row.range(), Numbers.inSentence(row.remark())});
         item.setFont(NAME, row.kind() == FigureRow.Kind.HEADING ? bold : null);
         item.setFont(VALUE, row.kind() == FigureRow.Kind.FIGURE ? bold : null);
         item.setImage(REMARK, row.kind() == FigureRow.Kind.CAUTION ? Icons.of(Severity.WARNING) : null);
-        for (int column = 0; column < TITLES.length; column++) {
+        for (int column = 0; column < COLUMNS; column++) {
             item.setForeground(column, tone(row, column, tones));
         }
     }

@@ -22,6 +22,7 @@ import org.ohmstead.thermal.plan.ScheduleTask;
 import org.ohmstead.thermal.plan.ScheduledJob;
 import org.ohmstead.thermal.plan.Scheduler;
 import org.ohmstead.thermal.plan.SearchEffort;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a plan in its order will heat, draw and take.
@@ -38,6 +39,8 @@ record Forecast(
         Optional<ScheduleAnswer> answer,
         Optional<Schedule> course,
         List<ForecastTrace> traces) {
+    private static final Messages TEXTS = Messages.of(Forecast.class);
+
     Forecast {
         traces = List.copyOf(traces);
     }
@@ -145,7 +148,7 @@ record Forecast(
                 .filter(place -> place.limitCelsius().isPresent())
                 .min(Comparator.comparingDouble(place -> roomKelvin(place, job).orElse(Double.POSITIVE_INFINITY)))
                 .map(ForecastPlace::name)
-                .orElse("limit");
+                .orElse(TEXTS.text("forecast.limit"));
     }
 
     /** Returns how far a place stays below its limit during a job; empty without a limit. */

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.BackgroundWork;
@@ -22,6 +23,7 @@ import org.ohmstead.workbench.session.WorkProgress;
 
 /** Looks for the shortest order, shows how far that is, cancels it, and offers what it found; its words stand in the summary. */
 final class ForecastBar extends Composite {
+    private static final Messages TEXTS = Messages.of(ForecastBar.class);
     private static final int STEPS = 1000;
     private static final int BAR_WIDTH = 110;
 
@@ -54,17 +56,16 @@ final class ForecastBar extends Composite {
         this.work = work;
         this.words = words;
         Spacing.group(5).applyTo(this);
-        find = button("&Find the shortest order", "forecast.find", actions::find);
-        find.setToolTipText(
-                "Looks for the order and the rests that take the least time with everything below its limit.");
-        cancel = button("&Cancel", "forecast.cancel", () -> cancelled.set(true));
-        cancel.setToolTipText("Ends the search; the best order so far is shown.");
+        find = button(TEXTS.text("bar.find"), "forecast.find", actions::find);
+        find.setToolTipText(TEXTS.text("bar.find.hint"));
+        cancel = button(TEXTS.text("bar.cancel"), "forecast.cancel", () -> cancelled.set(true));
+        cancel.setToolTipText(TEXTS.text("bar.cancel.hint"));
         bar = Ids.name(new ProgressBar(this, SWT.HORIZONTAL), "forecast.progress");
         bar.setMaximum(STEPS);
         GridDataFactory.swtDefaults().hint(BAR_WIDTH, SWT.DEFAULT).applyTo(bar);
-        use = button("&Use this order", "forecast.use", actions::use);
-        use.setToolTipText("Puts the plan's steps into this order. Undo takes it back.");
-        back = button("&Back to the plan's order", "forecast.back", actions::back);
+        use = button(TEXTS.text("bar.use"), "forecast.use", actions::use);
+        use.setToolTipText(TEXTS.text("bar.use.hint"));
+        back = button(TEXTS.text("bar.back"), "forecast.back", actions::back);
         addDisposeListener(event -> forget());
         offer(false);
         enable();
@@ -130,10 +131,10 @@ final class ForecastBar extends Composite {
         running = true;
         bar.setSelection(0);
         enable();
-        words.mention("Searching\u2026");
+        words.mention(TEXTS.text("bar.searching"));
         // The result is handed over from within, since work that is cancelled in the Progress view gives none.
         work.start(
-                "Looking for the shortest order",
+                TEXTS.text("bar.job"),
                 progress -> {
                     T result =
                             search.run(() -> mine.get() || progress.cancelled(), done -> step(progress, done, number));
@@ -141,12 +142,13 @@ final class ForecastBar extends Composite {
                     return result;
                 },
                 result -> {},
-                failure -> end(number, () -> words.say(Severity.ERROR, "The search stopped: " + failure.getMessage())));
+                failure ->
+                        end(number, () -> words.say(Severity.ERROR, TEXTS.text("bar.stopped", failure.getMessage()))));
     }
 
     private void step(WorkProgress progress, double done, long number) {
         int steps = (int) Math.round(Math.max(0, Math.min(1, done)) * STEPS);
-        progress.step(steps, STEPS, "Looking at orders");
+        progress.step(steps, STEPS, TEXTS.text("bar.looking"));
         work.later(() -> {
             if (number == newest && !isDisposed()) {
                 bar.setSelection(steps);

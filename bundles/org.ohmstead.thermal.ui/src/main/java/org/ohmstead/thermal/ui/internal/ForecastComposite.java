@@ -17,6 +17,7 @@ import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.thermal.plan.ReadingPowers;
 import org.ohmstead.thermal.plan.Schedule;
 import org.ohmstead.thermal.plan.ScheduledJob;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.DeskListener;
@@ -28,6 +29,8 @@ import org.ohmstead.workbench.session.Registration;
 
 /** What the plan will heat, draw and take: temperatures over time, the schedule to work on, and every step in figures. */
 public final class ForecastComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(ForecastComposite.class);
+
     private final ProjectDesk desk;
     private final PartSharing sharing;
     private final ForecastWork work;
@@ -115,7 +118,7 @@ public final class ForecastComposite extends Composite {
         bar.offer(false);
         if (project().isEmpty()) {
             plans = Optional.empty();
-            showNothing("No project is open. Open one, or the demo, to see what its plan will heat and draw.");
+            showNothing(TEXTS.text("forecast.noProject"));
             return;
         }
         Project now = project().get();
@@ -132,7 +135,7 @@ public final class ForecastComposite extends Composite {
     }
 
     private void fail(Exception failure) {
-        showNothing("The plan was not forecast: " + failure.getMessage());
+        showNothing(TEXTS.text("forecast.failed", failure.getMessage()));
     }
 
     private void showNothing(String sentence) {
@@ -226,7 +229,7 @@ public final class ForecastComposite extends Composite {
         public void use() {
             if (trial.isPresent()) {
                 List<String> order = trial.get().forecast().jobIds();
-                edit("Use the shortest order", project -> ScheduleChange.ordered(project, order));
+                edit(TEXTS.text("forecast.edit.order"), project -> ScheduleChange.ordered(project, order));
             }
         }
 
@@ -247,7 +250,7 @@ public final class ForecastComposite extends Composite {
         }
         Trial now = new Trial(found.schedule().get(), found.forecast());
         if (plans.map(each -> each.jobIds().equals(now.forecast().jobIds())).orElse(false)) {
-            summary.mention("No better order was found: the plan's own is as good.");
+            summary.mention(TEXTS.text("forecast.noBetter"));
             return;
         }
         trial = Optional.of(now);
@@ -272,10 +275,7 @@ public final class ForecastComposite extends Composite {
         }
         if (session.get().readOnly()) {
             settled.ifPresent(this::settle);
-            summary.say(
-                    Severity.WARNING,
-                    "The project is open for reading only, since somebody else works on it. Close it there, or save a"
-                            + " copy.");
+            summary.say(Severity.WARNING, TEXTS.text("forecast.readOnly"));
             return;
         }
         Project before = session.get().project();
@@ -325,14 +325,16 @@ public final class ForecastComposite extends Composite {
                     .map(Schedule::totalSeconds)
                     .orElse(schedule.totalSeconds());
             ScheduledJob job = made.job(change.stepId()).orElseThrow();
-            String what = change instanceof ScheduleChange.Moving
-                    ? "\"" + change.stepId() + "\" as number " + (made.jobIds().indexOf(change.stepId()) + 1)
-                    : "Rest of " + HeatWords.time(job.restSeconds()) + " before \"" + change.stepId() + "\""
-                            + (job.cause() == ScheduledJob.Cause.LIMIT
-                                    ? ", the least that the " + made.restCause(job) + " needs"
-                                    : "");
-            return what + ". In all " + HeatWords.time(schedule.totalSeconds()) + ", "
-                    + ForecastWords.difference(schedule.totalSeconds() - before) + ".";
+            String all = HeatWords.time(schedule.totalSeconds());
+            String longer = ForecastWords.difference(schedule.totalSeconds() - before);
+            if (change instanceof ScheduleChange.Moving) {
+                String number = Integer.toString(made.jobIds().indexOf(change.stepId()) + 1);
+                return TEXTS.text("forecast.moved", change.stepId(), number, all, longer);
+            }
+            String rest = HeatWords.time(job.restSeconds());
+            return job.cause() == ScheduledJob.Cause.LIMIT
+                    ? TEXTS.text("forecast.restLeast", rest, change.stepId(), all, longer, made.restCause(job))
+                    : TEXTS.text("forecast.rest", rest, change.stepId(), all, longer);
         }
 
         @Override
@@ -345,9 +347,10 @@ public final class ForecastComposite extends Composite {
                     && seen.get().cause() == ScheduledJob.Cause.LIMIT) {
                 // A wish below what the limit needs would only lie in wait.
                 wanted = new ScheduleChange.Resting(change.stepId(), 0);
-                refusal = "The rest before \"" + change.stepId() + "\" cannot be shorter: the "
-                        + preview.orElseThrow().forecast().restCause(seen.get())
-                        + " needs it.";
+                refusal = TEXTS.text(
+                        "forecast.restNeeded",
+                        change.stepId(),
+                        preview.orElseThrow().forecast().restCause(seen.get()));
             }
             ScheduleChange made = wanted;
             edit(made.name(), project -> made.apply(inView(project)));

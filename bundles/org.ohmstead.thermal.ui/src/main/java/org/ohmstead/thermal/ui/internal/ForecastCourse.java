@@ -11,9 +11,12 @@ import org.ohmstead.thermal.plan.HeatJob;
 import org.ohmstead.thermal.plan.Schedule;
 import org.ohmstead.thermal.plan.ScheduleTask;
 import org.ohmstead.thermal.plan.ScheduledJob;
+import org.ohmstead.units.text.Messages;
 
 /** A plan as it would go if it were run in its order all the same, without any rest but those that the user asked for. */
 final class ForecastCourse {
+    private static final Messages TEXTS = Messages.of(ForecastCourse.class);
+
     private final ScheduleTask task;
     private final HeatModel model;
     private final double[] state;
@@ -90,7 +93,7 @@ final class ForecastCourse {
                 false,
                 false,
                 Schedule.Ending.FIXED_ORDER,
-                "Limits are not heeded.");
+                TEXTS.text("forecast.heedless"));
     }
 
     private static double[] plain(List<Double> values) {

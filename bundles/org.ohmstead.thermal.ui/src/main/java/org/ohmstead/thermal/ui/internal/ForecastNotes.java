@@ -16,6 +16,7 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.SupplyCautions;
 import org.ohmstead.thermal.plan.ThermalPrecautions;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
@@ -23,6 +24,7 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** A caution that is always there, and a list that opens: what was assumed, what is wrong with currents and data, all cautions. */
 final class ForecastNotes extends Composite {
+    private static final Messages TEXTS = Messages.of(ForecastNotes.class);
     private static final int LIST_HEIGHT = 120;
     private static final int LEAST_WIDTH = 200;
     private static final String BULLET = "\u2022 ";
@@ -41,8 +43,7 @@ final class ForecastNotes extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(caution);
         open = Ids.name(new Button(this, SWT.TOGGLE), "forecast.notes");
-        open.setToolTipText(
-                "What was assumed where the data do not tell, what the currents call for, and all cautions.");
+        open.setToolTipText(TEXTS.text("notes.hint"));
         GridDataFactory.swtDefaults().applyTo(open);
         list = Ids.name(
                 new Text(this, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER),
@@ -67,7 +68,8 @@ final class ForecastNotes extends Composite {
     }
 
     private void head() {
-        String text = open.getSelection() ? "Hide the &notes" : "&Notes (" + count + ")";
+        String text =
+                open.getSelection() ? TEXTS.text("notes.hide") : TEXTS.text("notes.show", Integer.toString(count));
         if (!text.equals(open.getText())) {
             open.setText(text);
             open.requestLayout();
@@ -86,35 +88,23 @@ final class ForecastNotes extends Composite {
     /** Shows what is to be said about a forecast. */
     void show(Forecast forecast) {
         boolean battery = forecast.project().heat().supply().battery();
-        caution.show(
-                Severity.WARNING,
-                "Hot parts burn and stay hot for minutes. A fuse protects the cable, not the amplifier."
-                        + (battery ? " A battery drives thousands of amperes through a slip." : "")
-                        + " An estimate only: local codes and licensed practice come before it.");
+        caution.show(Severity.WARNING, TEXTS.text(battery ? "notes.cautionBattery" : "notes.caution"));
         List<Problem> problems = ThermalPrecautions.of(forecast.plan(), forecast.answer());
         List<String> assumed = forecast.plan().notes();
         count = problems.size() + assumed.size();
         List<String> lines = new ArrayList<>();
         lines.addAll(problems.stream()
                 .sorted((one, other) -> one.severity().compareTo(other.severity()))
-                .map(problem -> word(problem.severity()) + problem.what() + " " + problem.remedy())
+                .map(problem -> TEXTS.text("notes." + problem.severity().name(), problem.what(), problem.remedy()))
                 .toList());
         lines.addAll(assumed);
         lines.addAll(SupplyCautions.all().stream()
-                .filter(each -> battery || !each.equals(SupplyCautions.BATTERIES))
-                .map(each -> "Caution: " + each)
+                .filter(each -> battery || !each.equals(SupplyCautions.batteries()))
+                .map(each -> TEXTS.text("notes.each", each))
                 .toList());
         put(lines.stream().map(each -> BULLET + each).collect(Collectors.joining("\n")));
         open.setEnabled(true);
         head();
-    }
-
-    private static String word(Severity severity) {
-        return switch (severity) {
-            case ERROR -> "Error: ";
-            case WARNING -> "Warning: ";
-            case NOTE -> "";
-        };
     }
 
     private void put(String text) {

@@ -8,9 +8,12 @@ import java.util.Optional;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Step;
 import org.ohmstead.thermal.plan.Before;
+import org.ohmstead.units.text.Messages;
 
 /** Says when a plan's order is not the one that spares the amplifier: stereo before bridged, lower supply volts first. */
 final class ForecastOrder {
+    private static final Messages TEXTS = Messages.of(ForecastOrder.class);
+
     private ForecastOrder() {}
 
     /** Returns what is to be said of the order; empty when all is well. */
@@ -26,19 +29,21 @@ final class ForecastOrder {
         }
         long steps = broken.stream().mapToInt(Before::later).distinct().count();
         Before first = broken.get(0);
-        return Optional.of("\"" + id(forecast, first.later()) + "\" runs ahead of \"" + id(forecast, first.earlier())
-                + "\"; better " + reason(forecast, first) + " first."
-                + (steps > 1 ? " So do " + (steps - 1) + " more." : ""));
+        String later = id(forecast, first.later());
+        String earlier = id(forecast, first.earlier());
+        String reason = bridgedFirst(forecast, first) ? "order.bridged" : "order.volts";
+        return Optional.of(
+                steps > 1
+                        ? TEXTS.text(reason + "More", later, earlier, Long.toString(steps - 1))
+                        : TEXTS.text(reason, later, earlier));
     }
 
     private static String id(Forecast forecast, int job) {
         return forecast.plan().steps().get(job).jobId();
     }
 
-    private static String reason(Forecast forecast, Before pair) {
-        boolean bridged =
-                mode(forecast, pair.later()) == Mode.BRIDGED && mode(forecast, pair.earlier()) != Mode.BRIDGED;
-        return bridged ? "what is not bridged" : "the lower supply volts of a load";
+    private static boolean bridgedFirst(Forecast forecast, Before pair) {
+        return mode(forecast, pair.later()) == Mode.BRIDGED && mode(forecast, pair.earlier()) != Mode.BRIDGED;
     }
 
     private static Mode mode(Forecast forecast, int job) {

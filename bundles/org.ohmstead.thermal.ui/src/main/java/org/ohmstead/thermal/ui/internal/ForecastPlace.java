@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.ohmstead.thermal.HeatModel;
 import org.ohmstead.thermal.plan.WatchedPlace;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A place whose temperature is forecast: all points of the model that stand for it, one for each end of what is known only as a range.
@@ -20,21 +21,17 @@ import org.ohmstead.thermal.plan.WatchedPlace;
  * @param limitCelsius the hottest that it may get; empty when nothing says
  */
 record ForecastPlace(Kind kind, String name, List<Integer> points, OptionalInt likely, OptionalDouble limitCelsius) {
+    private static final Messages TEXTS = Messages.of(ForecastPlace.class);
+
     /** What is hot at a place, in the order of the table's columns. */
     enum Kind {
-        CASE("Case"),
-        DEVICE("Devices"),
-        LOAD("Load part"),
-        CABLE("Cable");
-
-        private final String title;
-
-        Kind(String title) {
-            this.title = title;
-        }
+        CASE,
+        DEVICE,
+        LOAD,
+        CABLE;
 
         String title() {
-            return title;
+            return TEXTS.text("place." + name());
         }
     }
 

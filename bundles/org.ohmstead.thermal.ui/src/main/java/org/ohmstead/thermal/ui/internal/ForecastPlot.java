@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -21,10 +20,13 @@ import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** The chart of a forecast: the temperatures over the time of the schedule, with the limits that they keep below. */
 final class ForecastPlot {
+    private static final Messages TEXTS = Messages.of(ForecastPlot.class);
+
     /** How many load parts are drawn: those with the least room. */
     static final int MOST_LOADS = 3;
 
@@ -50,11 +52,11 @@ final class ForecastPlot {
         marginKelvin = forecast.project().heat().pacing().marginKelvin();
         lastMinutes = forecast.course().orElseThrow().totalSeconds() / MINUTE;
         upperCelsius = upperCelsius();
-        Axis time = Axis.linear("Time", "min").withLower(0);
+        Axis time = Axis.linear(TEXTS.text("plot.time"), "min").withLower(0);
         plot = Plot.of(
                 "",
                 upperMinutes.isPresent() ? time.withUpper(upperMinutes.getAsDouble()) : time,
-                Axis.linear("Temperature", "\u00b0C").withUpper(upperCelsius));
+                Axis.linear(TEXTS.text("plot.temperature"), "\u00b0C").withUpper(upperCelsius));
     }
 
     /** As high as all temperatures, and all limits that are not much farther above their place than it is above the air. */
@@ -108,7 +110,7 @@ final class ForecastPlot {
         measured();
         return above.isEmpty()
                 ? plot
-                : plot.withMark(Mark.horizontal(upperCelsius, "above this chart: " + String.join(", ", above)));
+                : plot.withMark(Mark.horizontal(upperCelsius, TEXTS.text("plot.above", String.join(", ", above))));
     }
 
     /** Case and devices, the load parts with the least room, the cable. */
@@ -163,7 +165,7 @@ final class ForecastPlot {
             return;
         }
         double celsius = place.limitCelsius().getAsDouble();
-        String limit = place.kind().title().toLowerCase(Locale.ROOT) + " limit " + Numbers.format("%.0f", celsius);
+        String limit = TEXTS.text("plot.limit." + place.kind().name(), Numbers.format("%.0f", celsius));
         if (celsius > upperCelsius) {
             above.add(limit);
             return;
@@ -171,7 +173,7 @@ final class ForecastPlot {
         if (!limitsDrawn.add(celsius)) {
             return;
         }
-        String text = limit + (marginKelvin > 0 ? " less " + Numbers.shown(marginKelvin) + " K" : "");
+        String text = marginKelvin > 0 ? TEXTS.text("plot.less", limit, Numbers.shown(marginKelvin)) : limit;
         plot = plot.withMark(new Mark.HorizontalLine(celsius - marginKelvin, text, OptionalInt.of(tone)));
         if (marginKelvin > 0) {
             // From right to left, so that the crosshair does not read it out among the temperatures.
@@ -189,7 +191,7 @@ final class ForecastPlot {
             celsius.ifPresent(value -> points.add(new PlotPoint(job.endSeconds() / MINUTE, value)));
         });
         if (!points.isEmpty()) {
-            plot = plot.withSeries(new Series("Case as measured", points, Style.MARKERS, CASE_TONE));
+            plot = plot.withSeries(new Series(TEXTS.text("plot.measured"), points, Style.MARKERS, CASE_TONE));
         }
     }
 

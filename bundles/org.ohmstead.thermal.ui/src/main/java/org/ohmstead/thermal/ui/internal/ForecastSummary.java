@@ -15,12 +15,14 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.plan.Impossible;
 import org.ohmstead.thermal.plan.Obstacle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** How long it all takes, and what stands in the way of it. */
 final class ForecastSummary extends Composite {
+    private static final Messages TEXTS = Messages.of(ForecastSummary.class);
     private static final int LEAST_WIDTH = 200;
 
     private final Label summary;
@@ -52,7 +54,7 @@ final class ForecastSummary extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(state);
         show = Ids.name(new Button(this, SWT.PUSH), "forecast.culprit");
-        show.setText("&Show the step");
+        show.setText(TEXTS.text("summary.show"));
         GridDataFactory.swtDefaults().applyTo(show);
         show.addListener(SWT.Selection, event -> culprit.ifPresent(jump));
         mention("");
@@ -68,13 +70,7 @@ final class ForecastSummary extends Composite {
 
     /** Shows what a forecast comes to. */
     void show(Forecast forecast) {
-        put(
-                summary,
-                forecast.schedule()
-                        .map(ForecastWords::summary)
-                        .orElse(
-                                "No order and no rests keep this plan below its limits. Shown is what would happen in its"
-                                        + " order without rests; do not run it so."));
+        put(summary, forecast.schedule().map(ForecastWords::summary).orElse(TEXTS.text("summary.impossible")));
         Optional<Obstacle> obstacle = forecast.impossible().map(ForecastSummary::first);
         culprit = obstacle.flatMap(Obstacle::jobId);
         if (obstacle.isPresent()) {
@@ -83,10 +79,9 @@ final class ForecastSummary extends Composite {
                             .distinct()
                             .count()
                     - 1;
-            String others = more > 0
-                    ? " The same or worse goes for " + HeatWords.count(more, "other step", "other steps") + "."
-                    : "";
-            stand(Severity.ERROR, ForecastWords.obstacle(obstacle.get()) + others);
+            String first = ForecastWords.obstacle(obstacle.get());
+            String others = more == 1 ? "summary.others.one" : "summary.others.many";
+            stand(Severity.ERROR, more > 0 ? TEXTS.text(others, first, Integer.toString(more)) : first);
         } else {
             stand(Severity.WARNING, ForecastOrder.sentence(forecast).orElse(""));
         }

@@ -3,15 +3,20 @@
 
 package org.ohmstead.thermal.ui.internal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.thermal.plan.ExpectedPower;
 import org.ohmstead.thermal.plan.Obstacle;
 import org.ohmstead.thermal.plan.Schedule;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** Phrases of the forecast. */
 final class ForecastWords {
+    private static final Messages TEXTS = Messages.of(ForecastWords.class);
+
     static final String NONE = "\u2013";
 
     private static final double JOULES_PER_WATT_HOUR = 3600;
@@ -22,19 +27,22 @@ final class ForecastWords {
 
     /** Returns the whole schedule as a line. */
     static String summary(Schedule schedule) {
-        return "In all " + HeatWords.time(schedule.totalSeconds()) + ": signal on "
-                + HeatWords.time(schedule.onSeconds()) + ", changes " + HeatWords.time(schedule.changeSeconds())
-                + ", rests " + HeatWords.time(schedule.restSeconds()) + ". From the supply "
-                + HeatWords.number(schedule.energyJoules() / JOULES_PER_WATT_HOUR) + " Wh. " + bound(schedule);
+        return TEXTS.text(
+                "words.summary",
+                HeatWords.time(schedule.totalSeconds()),
+                HeatWords.time(schedule.onSeconds()),
+                HeatWords.time(schedule.changeSeconds()),
+                HeatWords.time(schedule.restSeconds()),
+                HeatWords.number(schedule.energyJoules() / JOULES_PER_WATT_HOUR),
+                bound(schedule));
     }
 
     /** Returns how far the schedule is from the shortest that there could be. */
     static String bound(Schedule schedule) {
         if (schedule.totalSeconds() - schedule.lowerBoundSeconds() < SAME_SECONDS) {
-            return "No order can take less.";
+            return TEXTS.text("words.noLess");
         }
-        return "No order can take less than " + HeatWords.time(schedule.lowerBoundSeconds()) + "; this is "
-                + percent(schedule.gapRatio()) + " above it.";
+        return TEXTS.text("words.bound", HeatWords.time(schedule.lowerBoundSeconds()), percent(schedule.gapRatio()));
     }
 
     static String percent(double ratio) {
@@ -43,35 +51,35 @@ final class ForecastWords {
 
     /** Returns what a search found, against the plan's order. */
     static String found(Schedule found, OptionalDouble planSeconds) {
-        String takes = "This order takes " + HeatWords.time(found.totalSeconds());
-        if (planSeconds.isPresent()) {
-            takes += " instead of " + HeatWords.time(planSeconds.getAsDouble());
+        List<String> sentences = new ArrayList<>();
+        String takes = HeatWords.time(found.totalSeconds());
+        sentences.add(
+                planSeconds.isPresent()
+                        ? TEXTS.text("words.foundInstead", takes, HeatWords.time(planSeconds.getAsDouble()))
+                        : TEXTS.text("words.found", takes));
+        if (found.provenShortest()) {
+            sentences.add(TEXTS.text("words.proven"));
         }
-        String how =
-                switch (found.ending()) {
-                    case CANCELLED -> " The search was cancelled; it is the best so far.";
-                    case TIME_LIMIT -> " The time for the search was over; it is the best so far.";
-                    case COMPLETE, FIXED_ORDER -> "";
-                };
-        return takes + "." + (found.provenShortest() ? " It is proven that none takes less." : "") + how;
+        switch (found.ending()) {
+            case CANCELLED -> sentences.add(TEXTS.text("words.cancelled"));
+            case TIME_LIMIT -> sentences.add(TEXTS.text("words.timeOver"));
+            case COMPLETE, FIXED_ORDER -> {
+                // It ended of itself.
+            }
+        }
+        return String.join(" ", sentences);
     }
 
     /** Returns how much longer or shorter a schedule is than another one. */
     static String difference(double seconds) {
         if (Math.abs(seconds) < SAME_SECONDS) {
-            return "as long as before";
+            return TEXTS.text("words.same");
         }
-        return HeatWords.time(Math.abs(seconds)) + (seconds > 0 ? " longer" : " shorter") + " than before";
+        return TEXTS.text(seconds > 0 ? "words.longer" : "words.shorter", HeatWords.time(Math.abs(seconds)));
     }
 
     static String basis(ExpectedPower.Basis basis) {
-        return switch (basis) {
-            case READING -> "reading";
-            case RATING -> "rating";
-            case SCALED -> "rating, scaled";
-            case OTHER_LOAD -> "other load";
-            case UNKNOWN -> "not known";
-        };
+        return TEXTS.text("basis." + basis.name());
     }
 
     static String minutes(double seconds) {
@@ -99,16 +107,13 @@ final class ForecastWords {
     /** Returns why there is nothing to forecast, with what to do; empty when there is something. */
     static Optional<String> whyNothing(Forecast forecast) {
         if (forecast.project().plan().isEmpty()) {
-            return Optional.of("The plan has no steps yet. Add some on the plan's page; what they heat and draw is"
-                    + " forecast here then.");
+            return Optional.of(TEXTS.text("words.noSteps"));
         }
         if (forecast.plan().task().isEmpty()) {
             return Optional.of(
                     forecast.project().loads().isEmpty()
-                            ? "The project has no loads yet, so its steps have nothing to drive. Add loads on their"
-                                    + " page, or design them in the view Load design."
-                            : "No step of the plan has a load that exists. Choose loads for the steps on the plan's"
-                                    + " page.");
+                            ? TEXTS.text("words.noLoads")
+                            : TEXTS.text("words.noLoadExists"));
         }
         return Optional.empty();
     }

@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /**
@@ -15,6 +16,8 @@ import org.ohmstead.workbench.session.BackgroundWork;
  * only.
  */
 final class ForecastWork {
+    private static final Messages TEXTS = Messages.of(ForecastWork.class);
+
     private final BackgroundWork work;
     private final Consumer<Exception> failed;
     private Optional<Asked> waiting = Optional.empty();
@@ -66,7 +69,7 @@ final class ForecastWork {
         outdated = old;
         // The forecast is handed over from within, since work that is cancelled in the Progress view gives none.
         work.start(
-                "Forecasting heat and current",
+                TEXTS.text("forecast.job"),
                 progress -> {
                     Forecast made = asked.make().apply(() -> old.get() || progress.cancelled());
                     work.later(() -> end(mine, () -> asked.taken().accept(made)));

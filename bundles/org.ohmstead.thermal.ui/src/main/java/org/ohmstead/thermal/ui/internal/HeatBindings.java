@@ -17,12 +17,15 @@ import org.ohmstead.model.HeatData;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Range;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 
 /** The fields of the page, each tied to a value of the project's heat data: it shows it, and changes it by an edit of its own name. */
 final class HeatBindings {
+    private static final Messages TEXTS = Messages.of(HeatBindings.class);
+
     private final ProjectDesk desk;
     private final Runnable grown;
     private final List<Bound> all = new ArrayList<>();
@@ -89,7 +92,7 @@ final class HeatBindings {
             String words,
             Function<HeatData, T> get,
             BiFunction<HeatData, T, HeatData> with) {
-        field.onCommit(value -> edit("Set " + words, heat -> with.apply(heat, value)));
+        field.onCommit(value -> edit(TEXTS.text("edit.set", words), heat -> with.apply(heat, value)));
         watch(field.control());
         add(new Bound() {
             @Override
@@ -121,7 +124,7 @@ final class HeatBindings {
             String words,
             Function<HeatData, Optional<Range>> get,
             BiFunction<HeatData, Optional<Range>, HeatData> with) {
-        field.onCommit(value -> edit("Set " + words, heat -> with.apply(heat, value)));
+        field.onCommit(value -> edit(TEXTS.text("edit.set", words), heat -> with.apply(heat, value)));
         watch(field.control());
         add(new Bound() {
             @Override
@@ -221,7 +224,7 @@ final class HeatBindings {
 
     /** Refuses a quantity, when there is one, that is not above 0. */
     static Consumer<OptionalDouble> positive() {
-        return value -> value.ifPresent(number -> require(number > 0, "It must be above 0, or left empty."));
+        return value -> value.ifPresent(number -> require(number > 0, TEXTS.text("check.positive")));
     }
 
     static void require(boolean holds, String sentence) {

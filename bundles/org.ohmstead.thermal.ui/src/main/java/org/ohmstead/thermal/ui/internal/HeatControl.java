@@ -20,6 +20,7 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.SupplyCautions;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Slices;
@@ -35,6 +36,7 @@ import org.ohmstead.workbench.session.SessionNotice;
 
 /** The page's widgets: groups of fields in as many columns as fit, scrolled where there is too little room. */
 final class HeatControl implements SectionControl, DeskListener {
+    private static final Messages TEXTS = Messages.of(HeatControl.class);
     private static final int LEAST_WIDTH = 400;
     private static final int MOST_COLUMNS = 3;
 
@@ -58,7 +60,7 @@ final class HeatControl implements SectionControl, DeskListener {
         Composite note = new Composite(root, SWT.NONE);
         Spacing.page(1).applyTo(note);
         closed = Ids.name(new Label(note, SWT.WRAP), "heat.closed");
-        closed.setText("No project is open. Open a project; this page then shows what it knows of heat and pacing.");
+        closed.setText(TEXTS.text("page.closed"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .hint(LEAST_WIDTH / 2, SWT.DEFAULT)
@@ -74,7 +76,7 @@ final class HeatControl implements SectionControl, DeskListener {
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(readOnlyLine);
         readOnlyLine.setVisible(false);
         MessageLine caution = new MessageLine(body, "heat.caution");
-        caution.show(Severity.WARNING, SupplyCautions.HOT_PARTS);
+        caution.show(Severity.WARNING, SupplyCautions.hotParts());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(caution);
         columns = new Composite(body, SWT.NONE);
         GridLayoutFactory.fillDefaults()
@@ -196,7 +198,7 @@ final class HeatControl implements SectionControl, DeskListener {
                         || notice.kind() == SessionNotice.Kind.NOT_WRITABLE)
                 .map(SessionNotice::sentence)
                 .findFirst()
-                .orElse("The project is open for reading only, so nothing can be changed here.");
+                .orElse(TEXTS.text("page.readOnly"));
     }
 
     @Override

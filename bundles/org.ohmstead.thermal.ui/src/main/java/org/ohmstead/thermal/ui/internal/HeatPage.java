@@ -9,6 +9,7 @@ import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.HeatData;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.section.SectionControl;
 import org.ohmstead.workbench.section.SectionItem;
 import org.ohmstead.workbench.section.SectionPage;
@@ -18,6 +19,7 @@ import org.osgi.service.component.annotations.Component;
 /** What is known of the amplifier's heat, of the supply side's bounds, and how the run is paced. */
 @Component
 public final class HeatPage implements SectionPage {
+    private static final Messages TEXTS = Messages.of(HeatPage.class);
     private static final int AFTER_THE_PLAN = 550;
 
     @Override
@@ -27,7 +29,7 @@ public final class HeatPage implements SectionPage {
 
     @Override
     public String name() {
-        return "Heat and pacing";
+        return TEXTS.text("page.name");
     }
 
     @Override
@@ -44,14 +46,14 @@ public final class HeatPage implements SectionPage {
     public String summary(Project project) {
         HeatData heat = project.heat();
         if (heat.amplifier().equals(AmplifierHeat.NONE)) {
-            return "not known yet";
+            return TEXTS.text("page.notKnown");
         }
         String output = heat.amplifier().outputClass() == OutputClass.UNKNOWN
-                ? "class not known"
+                ? TEXTS.text("page.noClass")
                 : HeatWords.of(heat.amplifier().outputClass());
         boolean warms = heat.amplifier().caseKelvinPerWatt().isPresent()
                 && heat.amplifier().caseJoulesPerKelvin().isPresent();
-        return warms ? output + ", case known" : output;
+        return warms ? TEXTS.text("page.caseKnown", output) : output;
     }
 
     @Override

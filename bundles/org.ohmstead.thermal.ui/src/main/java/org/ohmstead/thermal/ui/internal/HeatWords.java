@@ -7,10 +7,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.Range;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** Numbers and phrases as these views show them. */
 final class HeatWords {
+    private static final Messages TEXTS = Messages.of(HeatWords.class);
     private static final int DIGITS = 3;
     private static final double WHOLE = 1000;
     private static final double MINUTE = 60;
@@ -19,11 +21,7 @@ final class HeatWords {
     private HeatWords() {}
 
     static String of(OutputClass outputClass) {
-        return switch (outputClass) {
-            case CLASS_AB -> "class AB";
-            case CLASS_D -> "class D";
-            case UNKNOWN -> "not known";
-        };
+        return TEXTS.text("class." + outputClass.name());
     }
 
     /** Returns a number with three significant digits, whole from 1000 on. */
@@ -54,9 +52,9 @@ final class HeatWords {
         return seconds < 2 * HOUR ? number(seconds / MINUTE) + " min" : number(seconds / HOUR) + " h";
     }
 
-    /** Returns "1 rest", "3 rests". */
-    static String count(int number, String one, String several) {
-        return number + " " + (number == 1 ? one : several);
+    /** Returns the text of a key for one or for many, with their number: "1 rest", "3 rests". */
+    static String count(int number, String key) {
+        return TEXTS.text(key + (number == 1 ? ".one" : ".many"), Integer.toString(number));
     }
 
     /** Returns a line for a quantity that lies in a range, its middle as the value. */

@@ -18,6 +18,7 @@ import org.ohmstead.thermal.HeatIdentification;
 import org.ohmstead.thermal.HeatReading;
 import org.ohmstead.thermal.HeatRecord;
 import org.ohmstead.thermal.PowerProfile;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a logged warm-up or cool-down tells of an amplifier.
@@ -27,10 +28,8 @@ import org.ohmstead.thermal.PowerProfile;
  * @param fit what came of it
  */
 record IdentifyAnswer(List<HeatReading> readings, boolean heatInRecord, HeatFit fit) {
+    private static final Messages TEXTS = Messages.of(IdentifyAnswer.class);
     private static final int DIGITS = 3;
-    private static final String UNKNOWN_HEAT =
-            "A cool-down, or a record without its heat, tells no resistance: log a warm-up and"
-                    + " enter the heat, which is input power less output power.";
 
     IdentifyAnswer {
         readings = List.copyOf(readings);
@@ -61,19 +60,22 @@ record IdentifyAnswer(List<HeatReading> readings, boolean heatInRecord, HeatFit 
         List<FigureRow> rows = new ArrayList<>();
         found().ifPresent(found -> {
             rows.add(found.kelvinPerWatt()
-                    .map(figure -> row("Case to air", figure, "K/W"))
-                    .orElseGet(() -> FigureRow.unknown("Case to air", UNKNOWN_HEAT)));
+                    .map(figure -> row(TEXTS.text("identify.toAir"), figure, "K/W"))
+                    .orElseGet(
+                            () -> FigureRow.unknown(TEXTS.text("identify.toAir"), TEXTS.text("identify.unknownHeat"))));
             boolean several = found.stages().size() > 1;
             for (int i = 0; i < found.stages().size(); i++) {
                 HeatFit.Stage stage = found.stages().get(i);
-                String which = several ? i == 0 ? ", fast" : ", slow" : "";
-                rows.add(row("Time constant" + which, stage.tauSeconds(), "s"));
-                stage.joulesPerKelvin().ifPresent(figure -> rows.add(row("Heat capacity" + which, figure, "J/K")));
+                String which = several ? i == 0 ? ".fast" : ".slow" : "";
+                rows.add(row(TEXTS.text("identify.tau" + which), stage.tauSeconds(), "s"));
+                stage.joulesPerKelvin()
+                        .ifPresent(figure -> rows.add(row(TEXTS.text("identify.capacity" + which), figure, "J/K")));
             }
             rows.add(found.airCelsius()
-                    .map(figure -> row("Air", figure, "\u00b0C"))
-                    .orElseGet(() -> FigureRow.of("Air", "as entered", "", "", "")));
-            rows.add(FigureRow.of("Scatter of the readings", HeatWords.figure(found.noiseKelvin()), "K", "", ""));
+                    .map(figure -> row(TEXTS.text("identify.air"), figure, "\u00b0C"))
+                    .orElseGet(() ->
+                            FigureRow.of(TEXTS.text("identify.air"), TEXTS.text("identify.airEntered"), "", "", "")));
+            rows.add(FigureRow.of(TEXTS.text("identify.scatter"), HeatWords.figure(found.noiseKelvin()), "K", "", ""));
         });
         return rows;
     }
@@ -126,9 +128,9 @@ record IdentifyAnswer(List<HeatReading> readings, boolean heatInRecord, HeatFit 
     /** Returns why the figures cannot go into a project; empty when they can. */
     Optional<String> whyNot() {
         if (fit instanceof HeatFit.Refused) {
-            return Optional.of("There is no fit yet.");
+            return Optional.of(TEXTS.text("identify.noFit"));
         }
-        return kelvinPerWatt().isEmpty() ? Optional.of(UNKNOWN_HEAT) : Optional.empty();
+        return kelvinPerWatt().isEmpty() ? Optional.of(TEXTS.text("identify.unknownHeat")) : Optional.empty();
     }
 
     /** Returns an amplifier's data with what was found. */

@@ -17,6 +17,7 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.thermal.HeatFit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
@@ -30,15 +31,10 @@ import org.ohmstead.workbench.session.Registration;
 
 /** From a logged warm-up or cool-down to the thermal resistance and heat capacity of the amplifier. */
 public final class IdentifyComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(IdentifyComposite.class);
     private static final int[] FORM_AND_ANSWER = {30, 70};
     private static final int[] TABLE_AND_CHARTS = {38, 62};
     private static final int[] READINGS_AND_RESIDUALS = {58, 42};
-    private static final String EMPTY =
-            "Paste a logged warm-up or cool-down on the left, or open a file. Ten readings are the"
-                    + " least; log for half as long again as the case takes to get two thirds of the way.";
-    static final String FITTING = "Fitting\u2026";
-    private static final String CAUTION =
-            "The case gets hot while it is logged: do not touch it, and do not leave it alone.";
 
     private final ProjectDesk desk;
     private final Slices building;
@@ -91,7 +87,7 @@ public final class IdentifyComposite extends Composite {
         message = new MessageLine(parent, "identify.message");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(message);
         SashForm rows = sash(parent, SWT.VERTICAL);
-        table = new FigureTable(rows, "identify.table", "95 % interval", "Remark");
+        table = new FigureTable(rows, "identify.table", TEXTS.text("identify.interval"), TEXTS.text("identify.remark"));
         SashForm charts = new SashForm(rows, SWT.HORIZONTAL | SWT.SMOOTH);
         charts.setSashWidth(Spacing.TIGHT);
         readings = Ids.name(new ChartCanvas(charts, SWT.BORDER), "identify.chart");
@@ -107,9 +103,8 @@ public final class IdentifyComposite extends Composite {
         Spacing.group(2).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         use = Ids.name(new Button(bar, SWT.PUSH), "identify.use");
-        use.setText("&Use for this amplifier");
-        use.setToolTipText(
-                "Writes the 95 % intervals of resistance and heat capacity into the project. Undo takes it back.");
+        use.setText(TEXTS.text("identify.use"));
+        use.setToolTipText(TEXTS.text("identify.use.hint"));
         use.addListener(SWT.Selection, event -> use());
         reason = new MessageLine(bar, "identify.reason");
         GridDataFactory.fillDefaults()
@@ -117,7 +112,7 @@ public final class IdentifyComposite extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(reason);
         MessageLine caution = new MessageLine(parent, "identify.caution");
-        caution.show(Severity.WARNING, CAUTION);
+        caution.show(Severity.WARNING, TEXTS.text("identify.caution"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(caution);
         parent.layout(true, true);
     }
@@ -129,7 +124,7 @@ public final class IdentifyComposite extends Composite {
         Registration listening = desk.listen(new Hears());
         addDisposeListener(event -> listening.close());
         style();
-        clear(EMPTY);
+        clear(TEXTS.text("identify.empty"));
         if (focusedLater && (isFocusControl() || getDisplay().getFocusControl() == null)) {
             form.setFocus();
         }
@@ -181,7 +176,7 @@ public final class IdentifyComposite extends Composite {
     private void fit() {
         String text = form.record();
         if (text.isBlank()) {
-            clear(EMPTY);
+            clear(TEXTS.text("identify.empty"));
             return;
         }
         newest++;
@@ -189,10 +184,10 @@ public final class IdentifyComposite extends Composite {
         OptionalDouble heat = form.heatWatts();
         OptionalDouble air = form.airCelsius();
         boolean cold = form.startsCold();
-        message.mention(FITTING);
+        message.mention(fitting());
         desk.work()
                 .start(
-                        "Fitting a warm-up",
+                        TEXTS.text("identify.job"),
                         progress -> IdentifyAnswer.of(LoggedWarmth.read(text), heat, cold, air),
                         made -> {
                             if (number == newest && !isDisposed()) {
@@ -201,7 +196,7 @@ public final class IdentifyComposite extends Composite {
                         },
                         failure -> {
                             if (number == newest && !isDisposed()) {
-                                clear("There is nothing to draw yet.");
+                                clear(TEXTS.text("identify.nothing"));
                                 message.show(Severity.ERROR, String.valueOf(failure.getMessage()));
                             }
                         });
@@ -213,7 +208,7 @@ public final class IdentifyComposite extends Composite {
         readings.show(PlotSource.of(IdentifyPlot.readings(made)), false);
         if (made.fit() instanceof HeatFit.Refused refused) {
             message.show(Severity.WARNING, Numbers.inSentence(refused.reason() + " " + refused.remedy()));
-            residuals.showMessage("Without a fit nothing is left over.");
+            residuals.showMessage(TEXTS.text("identify.noResiduals"));
             remarks.clear();
         } else {
             HeatFit.Found found = (HeatFit.Found) made.fit();
@@ -224,12 +219,15 @@ public final class IdentifyComposite extends Composite {
         enable();
     }
 
+    /** Returns what is said while a record is being fitted. */
+    static String fitting() {
+        return TEXTS.text("identify.fitting");
+    }
+
     private static String summary(IdentifyAnswer made, HeatFit.Found found) {
-        return HeatWords.count(made.readings().size(), "reading", "readings")
-                + (made.heatInRecord() ? ", heat from the record; " : "; ")
-                + (found.stages().size() == 1
-                        ? "one time constant serves, two are not clearly better by AICc."
-                        : "two time constants, clearly better than one by AICc.");
+        String key = (found.stages().size() == 1 ? "identify.fit.one" : "identify.fit.two")
+                + (made.heatInRecord() ? ".record" : "");
+        return TEXTS.text(key, HeatWords.count(made.readings().size(), "identify.readings"));
     }
 
     private void enable() {
@@ -239,34 +237,34 @@ public final class IdentifyComposite extends Composite {
             reason.mention(why.get());
         } else {
             IdentifyAnswer made = answer.orElseThrow();
-            reason.mention("Case to air " + HeatWords.range(made.kelvinPerWatt().orElseThrow()) + " K/W, heat capacity "
-                    + HeatWords.range(made.joulesPerKelvin().orElseThrow()) + " J/K.");
+            reason.mention(TEXTS.text(
+                    "identify.found",
+                    HeatWords.range(made.kelvinPerWatt().orElseThrow()),
+                    HeatWords.range(made.joulesPerKelvin().orElseThrow())));
         }
     }
 
     private Optional<String> why() {
         if (answer.isEmpty()) {
-            return Optional.of("There is no fit yet.");
+            return Optional.of(TEXTS.text("identify.noFit"));
         }
         if (answer.get().whyNot().isPresent()) {
             return answer.get().whyNot();
         }
         if (desk.session().isEmpty()) {
-            return Optional.of("No project is open.");
+            return Optional.of(TEXTS.text("identify.noProject"));
         }
-        return desk.session().get().readOnly()
-                ? Optional.of("The project is open for reading only.")
-                : Optional.empty();
+        return desk.session().get().readOnly() ? Optional.of(TEXTS.text("identify.readOnly")) : Optional.empty();
     }
 
     private void use() {
         IdentifyAnswer made = answer.orElseThrow();
         ProjectSession session = desk.session().orElseThrow();
         session.edit(
-                "Use thermal identification",
+                TEXTS.text("identify.edit"),
                 project -> project.withHeat(
                         project.heat().withAmplifier(made.into(project.heat().amplifier()))));
-        reason.mention("The project has them now; Undo takes them back.");
+        reason.mention(TEXTS.text("identify.used"));
     }
 
     @Override

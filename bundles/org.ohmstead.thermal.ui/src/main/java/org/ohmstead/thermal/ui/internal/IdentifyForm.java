@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.CheckField;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
@@ -29,6 +30,7 @@ import org.ohmstead.workbench.session.BackgroundWork;
 
 /** The record, pasted or from a file, and what is known of it. */
 final class IdentifyForm extends Composite {
+    private static final Messages TEXTS = Messages.of(IdentifyForm.class);
     private static final int SETTLED_MILLIS = 250;
     private static final int LEAST_WIDTH = 120;
     private static final long MOST_BYTES = 4_000_000;
@@ -52,13 +54,13 @@ final class IdentifyForm extends Composite {
         Spacing.group(2).applyTo(head);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         Label heading = new Label(head, SWT.NONE);
-        heading.setText("&Record");
+        heading.setText(TEXTS.text("record.heading"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(heading);
         Button open = Ids.name(new Button(head, SWT.PUSH), "identify.open");
-        open.setText("&Open a file\u2026");
+        open.setText(TEXTS.text("record.open"));
         open.addListener(SWT.Selection, event -> ask());
         record = Ids.name(new Text(this, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL), "identify.record");
         GridDataFactory.fillDefaults()
@@ -67,8 +69,7 @@ final class IdentifyForm extends Composite {
                 .applyTo(record);
         record.addListener(SWT.Modify, event -> soon());
         Label format = new Label(this, SWT.WRAP);
-        format.setText("A line for each reading: time, temperature, and the heat from then on where it changed, such as"
-                + " 60; 31.5; 45 for seconds, \u00b0C, watts.");
+        format.setText(TEXTS.text("record.format"));
         format.setForeground(Tones.of(this).mutedText());
         GridDataFactory.fillDefaults()
                 .grab(true, false)
@@ -76,16 +77,14 @@ final class IdentifyForm extends Composite {
                 .applyTo(format);
         FormSection form = new FormSection(this, "identify", "");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
-        heat = form.optionalQuantity("heat", "&Heat all the time", Measure.of(Unit.WATT));
-        heat.setHint(
-                "What turned into heat: input power less output power. Empty: a cool-down, or heat in the record.");
+        heat = form.optionalQuantity("heat", TEXTS.text("record.heat"), Measure.of(Unit.WATT));
+        heat.setHint(TEXTS.text("record.heat.hint"));
         heat.check(HeatBindings.positive());
-        air = form.optionalQuantity("air", "&Air", Measure.of(Unit.CELSIUS));
-        air.setHint("Where it was measured; empty: it is found from the record.");
-        air.check(HeatBindings.within(
-                COLDEST_CELSIUS, HOTTEST_CELSIUS, "It must lie between -60 and 150 \u00b0C, or be left empty."));
-        cold = form.check("cold", "&Began cold");
-        cold.setHint("Case and air had the same temperature when the heat came on, at time 0.");
+        air = form.optionalQuantity("air", TEXTS.text("record.air"), Measure.of(Unit.CELSIUS));
+        air.setHint(TEXTS.text("record.air.hint"));
+        air.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, TEXTS.text("record.air.check")));
+        cold = form.check("cold", TEXTS.text("record.cold"));
+        cold.setHint(TEXTS.text("record.cold.hint"));
         heat.setValue(OptionalDouble.empty());
         air.setValue(OptionalDouble.empty());
         cold.setValue(true);
@@ -108,8 +107,8 @@ final class IdentifyForm extends Composite {
 
     private void ask() {
         FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-        dialog.setText("Open a logged warm-up or cool-down");
-        dialog.setFilterNames(new String[] {"Tables as text (csv, tsv, txt)", "All files"});
+        dialog.setText(TEXTS.text("record.dialog"));
+        dialog.setFilterNames(new String[] {TEXTS.text("record.tables"), TEXTS.text("record.all")});
         dialog.setFilterExtensions(new String[] {"*.csv;*.tsv;*.txt", "*.*"});
         String chosen = dialog.open();
         if (chosen != null) {
@@ -120,7 +119,7 @@ final class IdentifyForm extends Composite {
     /** Reads a file in the background into the field. */
     void open(Path file) {
         work.start(
-                "Reading " + file.getFileName(),
+                TEXTS.text("record.reading", file.getFileName()),
                 progress -> read(file),
                 text -> {
                     if (!isDisposed()) {
@@ -137,17 +136,13 @@ final class IdentifyForm extends Composite {
     private static String read(Path file) throws IOException {
         try {
             if (Files.size(file) > MOST_BYTES) {
-                throw new IOException("it is larger than 4 MB");
+                throw new IOException(TEXTS.text("record.large"));
             }
             return Files.readString(file, StandardCharsets.UTF_8).replace("\ufeff", "");
         } catch (CharacterCodingException strange) {
-            throw new IOException(
-                    file.getFileName() + " is no text in UTF-8. Save it as comma separated values in UTF-8.", strange);
+            throw new IOException(TEXTS.text("record.encoding", file.getFileName()), strange);
         } catch (IOException failure) {
-            throw new IOException(
-                    file.getFileName() + " could not be read: " + failure.getMessage()
-                            + ". Check the file, or paste its lines.",
-                    failure);
+            throw new IOException(TEXTS.text("record.unread", file.getFileName(), failure.getMessage()), failure);
         }
     }
 

@@ -14,9 +14,11 @@ import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 import org.ohmstead.thermal.HeatFit;
 import org.ohmstead.thermal.HeatReading;
+import org.ohmstead.units.text.Messages;
 
 /** The readings with the curve through them, and what is left between the two. */
 final class IdentifyPlot {
+    private static final Messages TEXTS = Messages.of(IdentifyPlot.class);
     private static final double LONG_SECONDS = 600;
     private static final double MINUTE = 60;
 
@@ -28,19 +30,22 @@ final class IdentifyPlot {
         List<PlotPoint> points = answer.readings().stream()
                 .map(reading -> new PlotPoint(reading.seconds() / unit, reading.celsius()))
                 .toList();
-        Plot plot = Plot.of("", time(unit), Axis.linear("Temperature", "\u00b0C"))
-                .withSeries(new Series("readings", points, Style.MARKERS, 0));
+        Plot plot = Plot.of("", time(unit), Axis.linear(TEXTS.text("plot.temperature"), "\u00b0C"))
+                .withSeries(new Series(TEXTS.text("plot.readings"), points, Style.MARKERS, 0));
         Optional<HeatFit.Found> found = answer.found();
         return found.isEmpty()
                 ? plot
-                : plot.withSeries(
-                        new Series("fit", points(found.get(), HeatFit.Residual::fittedCelsius, unit), Style.LINE, 1));
+                : plot.withSeries(new Series(
+                        TEXTS.text("plot.fit"),
+                        points(found.get(), HeatFit.Residual::fittedCelsius, unit),
+                        Style.LINE,
+                        1));
     }
 
     /** Returns reading less curve over time. */
     static Plot residuals(IdentifyAnswer answer, HeatFit.Found found) {
         double unit = unit(answer);
-        return Plot.of("", time(unit), Axis.linear("Reading \u2212 fit", "K"))
+        return Plot.of("", time(unit), Axis.linear(TEXTS.text("plot.residual"), "K"))
                 .withSeries(new Series("", points(found, HeatFit.Residual::kelvin, unit), Style.MARKERS, 0))
                 .withMark(Mark.horizontal(0, ""));
     }
@@ -54,7 +59,7 @@ final class IdentifyPlot {
     }
 
     private static Axis time(double unit) {
-        return Axis.linear("Time", unit == 1 ? "s" : "min");
+        return Axis.linear(TEXTS.text("plot.time"), unit == 1 ? "s" : "min");
     }
 
     private static List<PlotPoint> points(HeatFit.Found found, ToDoubleFunction<HeatFit.Residual> figure, double unit) {

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.ohmstead.thermal.HeatReading;
 import org.ohmstead.thermal.PowerProfile;
 import org.ohmstead.thermal.PowerStep;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A logged warm-up or cool-down as text: a line for each reading with time, temperature and perhaps the heat that holds from there on, apart
@@ -22,6 +23,8 @@ import org.ohmstead.thermal.PowerStep;
  * @param powers that heated it, when there is a third column
  */
 record LoggedWarmth(List<HeatReading> readings, Optional<PowerProfile> powers) {
+    private static final Messages TEXTS = Messages.of(LoggedWarmth.class);
+
     static final int MOST_READINGS = 20_000;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?");
     private static final Pattern CLOCK = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,2}):(\\d{1,2}(?:\\.\\d+)?)");
@@ -61,9 +64,7 @@ record LoggedWarmth(List<HeatReading> readings, Optional<PowerProfile> powers) {
             double first = clock && !times.isEmpty() ? times.get(0) : 0;
             List<HeatReading> readings = new ArrayList<>();
             for (int i = 0; i < times.size(); i++) {
-                require(
-                        times.get(i) - first >= 0,
-                        "Reading " + (i + 1) + " lies before the start; times must rise from 0.");
+                require(times.get(i) - first >= 0, TEXTS.text("record.before", Integer.toString(i + 1)));
                 readings.add(new HeatReading(times.get(i) - first, celsius.get(i)));
             }
             return new LoggedWarmth(readings, watts.isEmpty() ? Optional.empty() : Optional.of(profile(first)));
@@ -76,26 +77,25 @@ record LoggedWarmth(List<HeatReading> readings, Optional<PowerProfile> powers) {
                 String name = cells[0].toLowerCase(Locale.ROOT);
                 require(
                         !NUMBER.matcher(name).lookingAt(),
-                        "Line " + number + ": \"" + cells[0]
-                                + "\" is no time; write seconds, or hours:minutes:seconds.");
-                unit = name.contains("min") ? MINUTE : name.contains("hour") ? HOUR : 1;
+                        TEXTS.text("record.notTime", Integer.toString(number), cells[0]));
+                unit = name.contains("min") ? MINUTE : name.contains("hour") || name.contains("stund") ? HOUR : 1;
                 return;
             }
             require(
                     cells.length == 2 || cells.length == 3,
-                    "Line " + number + " has " + HeatWords.count(cells.length, "figure", "figures")
-                            + "; write time, temperature and perhaps heat, such as 60; 31.5; 45.");
+                    TEXTS.text(
+                            cells.length == 1 ? "record.figures.one" : "record.figures.many",
+                            Integer.toString(number),
+                            Integer.toString(cells.length)));
             require(
                     times.isEmpty() || (cells.length == 3) == !watts.isEmpty(),
-                    "Line " + number + " has " + cells.length
-                            + " figures, the lines before it have another number; give the"
-                            + " heat in every line or in none.");
-            require(times.size() < MOST_READINGS, "There are more than 20000 readings; leave out most of them.");
+                    TEXTS.text("record.otherNumber", Integer.toString(number), Integer.toString(cells.length)));
+            require(times.size() < MOST_READINGS, TEXTS.text("record.tooMany"));
             times.add(time(cells[0], number));
             celsius.add(figure(cells[1], "temperature", number));
             if (cells.length == 3) {
                 double heat = figure(cells[2], "heat", number);
-                require(heat >= 0, "Line " + number + ": the heat must not be below 0 W.");
+                require(heat >= 0, TEXTS.text("record.negative", Integer.toString(number)));
                 watts.add(heat);
             }
         }
@@ -133,12 +133,9 @@ record LoggedWarmth(List<HeatReading> readings, Optional<PowerProfile> powers) {
         }
 
         private static double figure(String cell, String what, int number) {
-            require(
-                    NUMBER.matcher(cell).matches(),
-                    "Line " + number + ": \"" + cell + "\" is no " + what
-                            + "; write plain numbers, such as 60; 31.5; 45 for seconds, \u00b0C and watts.");
+            require(NUMBER.matcher(cell).matches(), TEXTS.text("record.no." + what, Integer.toString(number), cell));
             double value = Double.parseDouble(cell);
-            require(Math.abs(value) <= MOST, "Line " + number + ": the " + what + " is too large.");
+            require(Math.abs(value) <= MOST, TEXTS.text("record.huge." + what, Integer.toString(number)));
             return value;
         }
 

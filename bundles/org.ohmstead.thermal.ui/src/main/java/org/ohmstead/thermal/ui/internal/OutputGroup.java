@@ -10,6 +10,7 @@ import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.HeatData;
 import org.ohmstead.model.OutputClass;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.ChoiceField;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
@@ -17,72 +18,74 @@ import org.ohmstead.workbench.form.OptionalQuantityField;
 
 /** How the amplifier turns power into heat. */
 final class OutputGroup {
+    private static final Messages TEXTS = Messages.of(OutputGroup.class);
+
     private final HeatBindings bindings;
     private final FormSection form;
 
     OutputGroup(Composite parent, HeatBindings bindings) {
         this.bindings = bindings;
-        form = new FormSection(parent, "heat", "How it turns power into heat");
+        form = new FormSection(parent, "heat", TEXTS.text("output.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         kind();
         rails();
         losses();
-        form.note("Leave empty what is not known: it is estimated, and said to be. Write 0.4 to 0.5 for what lies"
-                + " between.");
+        form.note(TEXTS.text("output.note"));
     }
 
     private void kind() {
         ChoiceField<OutputClass> kind =
-                form.choice("class", "&Output class", List.of(OutputClass.values()), HeatWords::of);
-        kind.setHint("AB: linear, half of the supply's power may turn into heat at middling levels. D: switching.");
+                form.choice("class", TEXTS.text("output.class"), List.of(OutputClass.values()), HeatWords::of);
+        kind.setHint(TEXTS.text("output.class.hint"));
         bindings.bind(
                 kind,
                 "amplifier.outputClass",
-                "output class",
+                TEXTS.text("output.class.words"),
                 heat -> heat.amplifier().outputClass(),
                 (heat, value) -> with(heat, heat.amplifier().withOutputClass(value)));
     }
 
     private void rails() {
-        OptionalQuantityField rails = form.optionalQuantity("rails", "&Rail to ground", Measure.of(Unit.VOLT));
-        rails.setHint("Each rail of a linear output stage against ground; for class AB it decides the heat.");
+        OptionalQuantityField rails = form.optionalQuantity("rails", TEXTS.text("output.rails"), Measure.of(Unit.VOLT));
+        rails.setHint(TEXTS.text("output.rails.hint"));
         rails.check(HeatBindings.positive());
         bindings.bind(
                 rails,
                 "amplifier.railVolts",
-                "rail volts",
+                TEXTS.text("output.rails.words"),
                 heat -> heat.amplifier().railVolts(),
                 (heat, value) -> with(heat, heat.amplifier().withRailVolts(value)));
         OptionalQuantityField supply =
-                form.optionalQuantity("railSupply", "Rail read at suppl&y", Measure.of(Unit.VOLT));
-        supply.setHint("The volts at the amplifier's terminals at which the rails were read.");
+                form.optionalQuantity("railSupply", TEXTS.text("output.railSupply"), Measure.of(Unit.VOLT));
+        supply.setHint(TEXTS.text("output.railSupply.hint"));
         supply.check(HeatBindings.positive());
         bindings.bind(
                 supply,
                 "amplifier.railSupplyVolts",
-                "supply volts of the rails",
+                TEXTS.text("output.railSupply.words"),
                 heat -> heat.amplifier().railSupplyVolts(),
                 (heat, value) -> with(heat, heat.amplifier().withRailSupplyVolts(value)));
     }
 
     private void losses() {
-        RangeField converter = new RangeField(form, "converter", "Converter e&fficiency", Measure.percentOfOne());
-        converter.setHint("Output over input of the internal converter; 100 for an amplifier without one.");
-        converter.check(range -> HeatBindings.require(
-                range.low() > 0 && range.high() <= 1, "It must lie above 0 and be at most 100 %."));
+        RangeField converter =
+                new RangeField(form, "converter", TEXTS.text("output.converter"), Measure.percentOfOne());
+        converter.setHint(TEXTS.text("output.converter.hint"));
+        converter.check(
+                range -> HeatBindings.require(range.low() > 0 && range.high() <= 1, TEXTS.text("check.upToAll")));
         bindings.bind(
                 converter,
                 "amplifier.converterEfficiencyRatio",
-                "converter efficiency",
+                TEXTS.text("output.converter.words"),
                 heat -> heat.amplifier().converterEfficiencyRatio(),
                 (heat, value) -> with(heat, heat.amplifier().withConverterEfficiencyRatio(value)));
-        RangeField idle = new RangeField(form, "idle", "&Idle power", Measure.of(Unit.WATT));
-        idle.setHint("What it takes from the supply without a signal.");
-        idle.check(range -> HeatBindings.require(range.low() >= 0, "It must not be below 0."));
+        RangeField idle = new RangeField(form, "idle", TEXTS.text("output.idle"), Measure.of(Unit.WATT));
+        idle.setHint(TEXTS.text("output.idle.hint"));
+        idle.check(range -> HeatBindings.require(range.low() >= 0, TEXTS.text("check.notBelow")));
         bindings.bind(
                 idle,
                 "amplifier.idleWatts",
-                "idle power",
+                TEXTS.text("output.idle.words"),
                 heat -> heat.amplifier().idleWatts(),
                 (heat, value) -> with(heat, heat.amplifier().withIdleWatts(value)));
     }

@@ -9,6 +9,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.model.Pacing;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.CheckField;
 import org.ohmstead.workbench.form.Field;
 import org.ohmstead.workbench.form.FormSection;
@@ -18,6 +19,7 @@ import org.ohmstead.workbench.form.QuantityField;
 
 /** How long the handling takes, and how much room stays below each limit. */
 final class PacingGroup {
+    private static final Messages TEXTS = Messages.of(PacingGroup.class);
     private static final double MOST_MARGIN_RATIO = 0.95;
 
     private final HeatBindings bindings;
@@ -25,7 +27,7 @@ final class PacingGroup {
 
     PacingGroup(Composite parent, HeatBindings bindings) {
         this.bindings = bindings;
-        form = new FormSection(parent, "heat", "Pacing");
+        form = new FormSection(parent, "heat", TEXTS.text("pacing.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         times();
         margins();
@@ -33,57 +35,57 @@ final class PacingGroup {
     }
 
     private void times() {
-        QuantityField step = form.quantity("step", "Signal of a step is o&n", Measure.of(Unit.SECOND));
-        step.check(value -> HeatBindings.require(value > 0, "It must be above 0."));
-        bind(step, "stepSeconds", "length of a step", Pacing::stepSeconds, Pacing::withStepSeconds);
-        QuantityField load = change("loadChange", "Strapping a new &load");
+        QuantityField step = form.quantity("step", TEXTS.text("pacing.step"), Measure.of(Unit.SECOND));
+        step.check(value -> HeatBindings.require(value > 0, TEXTS.text("check.isAbove")));
+        bind(step, "stepSeconds", TEXTS.text("pacing.step.words"), Pacing::stepSeconds, Pacing::withStepSeconds);
+        QuantityField load = change("loadChange", TEXTS.text("pacing.load"));
         bind(
                 load,
                 "loadChangeSeconds",
-                "time of a change of load",
+                TEXTS.text("pacing.load.words"),
                 Pacing::loadChangeSeconds,
                 Pacing::withLoadChangeSeconds);
-        QuantityField mode = change("modeChange", "Wiring another &mode");
+        QuantityField mode = change("modeChange", TEXTS.text("pacing.mode"));
         bind(
                 mode,
                 "modeChangeSeconds",
-                "time of a change of mode",
+                TEXTS.text("pacing.mode.words"),
                 Pacing::modeChangeSeconds,
                 Pacing::withModeChangeSeconds);
-        QuantityField supply = change("supplyChange", "Other supply &volts");
+        QuantityField supply = change("supplyChange", TEXTS.text("pacing.supply"));
         bind(
                 supply,
                 "supplyChangeSeconds",
-                "time of a change of supply volts",
+                TEXTS.text("pacing.supply.words"),
                 Pacing::supplyChangeSeconds,
                 Pacing::withSupplyChangeSeconds);
     }
 
     private QuantityField change(String id, String label) {
         QuantityField field = form.quantity(id, label, Measure.of(Unit.SECOND));
-        field.setHint("From the end of one step to the start of the next.");
-        field.check(value -> HeatBindings.require(value >= 0, "It must not be below 0."));
+        field.setHint(TEXTS.text("pacing.change.hint"));
+        field.check(value -> HeatBindings.require(value >= 0, TEXTS.text("check.notBelow")));
         return field;
     }
 
     private void margins() {
-        QuantityField kelvin = form.quantity("margin", "&Room below temperatures", Measure.of(Unit.KELVIN));
-        kelvin.setHint("How far every temperature is to stay below its limit.");
-        kelvin.check(value -> HeatBindings.require(value >= 0, "It must not be below 0."));
-        bind(kelvin, "marginKelvin", "margin of temperatures", Pacing::marginKelvin, Pacing::withMarginKelvin);
-        PercentField current = form.percent("currentMargin", "Room below &currents");
-        current.setHint("Which part of each current limit is to be left free.");
+        QuantityField kelvin = form.quantity("margin", TEXTS.text("pacing.margin"), Measure.of(Unit.KELVIN));
+        kelvin.setHint(TEXTS.text("pacing.margin.hint"));
+        kelvin.check(value -> HeatBindings.require(value >= 0, TEXTS.text("check.notBelow")));
+        bind(kelvin, "marginKelvin", TEXTS.text("pacing.margin.words"), Pacing::marginKelvin, Pacing::withMarginKelvin);
+        PercentField current = form.percent("currentMargin", TEXTS.text("pacing.current"));
+        current.setHint(TEXTS.text("pacing.current.hint"));
         current.check(value ->
-                HeatBindings.require(value >= 0 && value <= MOST_MARGIN_RATIO, "It must lie between 0 and 95 %."));
+                HeatBindings.require(value >= 0 && value <= MOST_MARGIN_RATIO, TEXTS.text("pacing.current.check")));
         bind(
                 current,
                 "currentMarginRatio",
-                "margin of currents",
+                TEXTS.text("pacing.current.words"),
                 Pacing::currentMarginRatio,
                 Pacing::withCurrentMarginRatio);
-        CheckField warmUp = form.check("warmUp", "Begin with a &warm-up");
-        warmUp.setHint("Preconditioning as in 16 CFR 432: an hour at an eighth of the rated power.");
-        bind(warmUp, "warmUp", "warm-up", Pacing::warmUp, Pacing::withWarmUp);
+        CheckField warmUp = form.check("warmUp", TEXTS.text("pacing.warmUp"));
+        warmUp.setHint(TEXTS.text("pacing.warmUp.hint"));
+        bind(warmUp, "warmUp", TEXTS.text("pacing.warmUp.words"), Pacing::warmUp, Pacing::withWarmUp);
     }
 
     private <T> void bind(

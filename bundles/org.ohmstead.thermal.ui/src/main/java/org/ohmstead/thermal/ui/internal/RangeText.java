@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.model.Range;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.look.Numbers;
 
@@ -17,8 +18,9 @@ import org.ohmstead.workbench.look.Numbers;
  * @param measure what a bare number means
  */
 record RangeText(Measure measure) {
-    private static final Pattern BETWEEN =
-            Pattern.compile("\\s+to(?:\\s+|$)|\\s*(?:\\u2013|\\u2026|\\.\\.+)\\s*|\\s+-\\s+|(?<=[0-9])-(?=[0-9.,])");
+    private static final Messages TEXTS = Messages.of(RangeText.class);
+    private static final Pattern BETWEEN = Pattern.compile(
+            "\\s+(?:to|bis)(?:\\s+|$)|\\s*(?:\\u2013|\\u2026|\\.\\.+)\\s*|\\s+-\\s+|(?<=[0-9])-(?=[0-9.,])");
     private static final Pattern ABOUT = Pattern.compile("\\s*(?:\\u00b1|\\+/?-)\\s*");
 
     /**
@@ -42,14 +44,12 @@ record RangeText(Measure measure) {
             return Optional.of(Range.of(measure.read(trimmed)));
         }
         if (ends.length > 2 || ends[0].isEmpty() || ends[1].isEmpty()) {
-            throw new IllegalArgumentException(
-                    "\"" + trimmed + "\" is no range; write the least and the most, such as " + example() + ".");
+            throw new IllegalArgumentException(TEXTS.text("range.none", trimmed, example()));
         }
         double low = measure.read(ends[0]);
         double high = measure.read(ends[1]);
         if (low > high) {
-            throw new IllegalArgumentException(
-                    "It goes down; write the smaller number first: " + write(Optional.of(new Range(high, low))) + ".");
+            throw new IllegalArgumentException(TEXTS.text("range.falls", write(Optional.of(new Range(high, low)))));
         }
         return Optional.of(new Range(low, high));
     }
@@ -61,10 +61,10 @@ record RangeText(Measure measure) {
 
     private String write(Range range) {
         String low = Numbers.localised(measure.exact(range.low()));
-        return range.known() ? low : low + " to " + Numbers.localised(measure.exact(range.high()));
+        return range.known() ? low : TEXTS.text("range.ends", low, Numbers.localised(measure.exact(range.high())));
     }
 
     private static String example() {
-        return Numbers.localised("0.4") + " to " + Numbers.localised("0.5");
+        return TEXTS.text("range.ends", Numbers.localised("0.4"), Numbers.localised("0.5"));
     }
 }

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Rest;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
@@ -20,6 +21,8 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** Tells of the rests that the user put before steps, and takes those away whose step is gone. */
 final class RestsLine implements HeatBindings.Bound {
+    private static final Messages TEXTS = Messages.of(RestsLine.class);
+
     private final Label count;
     private final Composite lost;
     private final MessageLine message;
@@ -37,11 +40,11 @@ final class RestsLine implements HeatBindings.Bound {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(message);
         remove = Ids.name(new Button(lost, SWT.PUSH), "heat.restsRemove");
-        remove.setText("Remo&ve them");
+        remove.setText(TEXTS.text("rests.remove"));
         remove.addListener(
                 SWT.Selection,
                 event -> bindings.editProject(
-                        "Remove rests of steps that are gone",
+                        TEXTS.text("rests.edit"),
                         project -> project.withHeat(project.heat()
                                 .withPacing(project.heat().pacing().withRests(kept(project))))));
         bindings.add(this);
@@ -56,19 +59,13 @@ final class RestsLine implements HeatBindings.Bound {
     @Override
     public void show(Project project) {
         List<Rest> rests = project.heat().pacing().rests();
-        count.setText(
-                rests.isEmpty()
-                        ? "No rests of your own; the schedule finds those that are needed."
-                        : HeatWords.count(rests.size(), "rest", "rests")
-                                + " of your own before steps; the forecast shows them.");
+        count.setText(rests.isEmpty() ? TEXTS.text("rests.own.none") : HeatWords.count(rests.size(), "rests.own"));
         count.requestLayout();
         int gone = rests.size() - kept(project).size();
         ((GridData) lost.getLayoutData()).exclude = gone == 0;
         lost.setVisible(gone > 0);
         if (gone > 0) {
-            message.show(
-                    Severity.WARNING,
-                    HeatWords.count(gone, "rest lies", "rests lie") + " before steps that the plan does not have.");
+            message.show(Severity.WARNING, HeatWords.count(gone, "rests.gone"));
         } else {
             message.clear();
         }

@@ -9,9 +9,12 @@ import org.ohmstead.model.HeatData;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Rest;
 import org.ohmstead.model.Step;
+import org.ohmstead.units.text.Messages;
 
 /** What the user does to the schedule, as an edit of the project. */
 sealed interface ScheduleChange {
+    Messages TEXTS = Messages.of(ScheduleChange.class);
+
     /** Returns the step that it is about. */
     String stepId();
 
@@ -30,7 +33,7 @@ sealed interface ScheduleChange {
     record Resting(String stepId, double seconds) implements ScheduleChange {
         @Override
         public String name() {
-            return seconds > 0 ? "Rest before " + stepId : "Remove the rest before " + stepId;
+            return TEXTS.text(seconds > 0 ? "schedule.rest" : "schedule.noRest", stepId);
         }
 
         @Override
@@ -60,7 +63,7 @@ sealed interface ScheduleChange {
     record Moving(String stepId, String beforeId) implements ScheduleChange {
         @Override
         public String name() {
-            return "Move " + stepId;
+            return TEXTS.text("schedule.move", stepId);
         }
 
         @Override

@@ -8,9 +8,11 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.ohmstead.thermal.plan.ScheduledJob;
+import org.ohmstead.units.text.Messages;
 
 /** The keyboard on the strip. */
 final class ScheduleKeys {
+    private static final Messages TEXTS = Messages.of(ScheduleKeys.class);
     private static final double REST_STEP_SECONDS = 10;
 
     private final ScheduleStrip strip;
@@ -83,7 +85,7 @@ final class ScheduleKeys {
             int to = index + direction;
             List<ScheduleSlot> slots = strip.slots();
             if (to < 0 || to >= slots.size() || !slots.get(to).movable()) {
-                hands.refuse("\"" + slot.id() + "\" is the " + (direction < 0 ? "first" : "last") + " already.");
+                hands.refuse(TEXTS.text(direction < 0 ? "schedule.first" : "schedule.last", slot.id()));
                 return;
             }
             int before = direction < 0 ? to : to + 1;
@@ -99,8 +101,7 @@ final class ScheduleKeys {
         }
         ScheduleSlot slot = chosen.get();
         if (more < 0 && slot.cause() == ScheduledJob.Cause.LIMIT) {
-            hands.refuse(
-                    "The rest before \"" + slot.id() + "\" cannot be shorter: the " + slot.causeName() + " needs it.");
+            hands.refuse(TEXTS.text("forecast.restNeeded", slot.id(), slot.causeName()));
         } else if (more > 0 || slot.restSeconds() > 0) {
             hands.make(new ScheduleChange.Resting(slot.id(), Math.max(0, Math.rint(slot.restSeconds() + more))));
         }

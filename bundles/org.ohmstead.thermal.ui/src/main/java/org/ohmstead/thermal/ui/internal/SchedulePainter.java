@@ -11,11 +11,13 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.ohmstead.plot.chart.ChartLook;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** Paints the lanes of a schedule. */
 final class SchedulePainter {
+    private static final Messages TEXTS = Messages.of(SchedulePainter.class);
     private static final double CHANGE_SHARE = 0.3;
     private static final double REST_SHARE = 0.3;
     private static final int HATCH = 5;
@@ -85,8 +87,14 @@ final class SchedulePainter {
     }
 
     private void captions() {
-        caption("Steps", lanes.heights().groups(), lanes.heights().steps());
-        caption("Rests", lanes.heights().gripsTop(), lanes.heights().grips());
+        caption(
+                TEXTS.text("schedule.steps"),
+                lanes.heights().groups(),
+                lanes.heights().steps());
+        caption(
+                TEXTS.text("schedule.rests"),
+                lanes.heights().gripsTop(),
+                lanes.heights().grips());
     }
 
     private void caption(String text, int top, int height) {

@@ -5,13 +5,13 @@ package org.ohmstead.thermal.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Step;
 import org.ohmstead.thermal.plan.PlanForecast;
 import org.ohmstead.thermal.plan.ScheduledJob;
 import org.ohmstead.thermal.plan.StepForecast;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A step in its place on the time axis, with the handling and the rest before it.
@@ -40,6 +40,8 @@ record ScheduleSlot(
         String what,
         Fill fill,
         double heatRatio) {
+    private static final Messages TEXTS = Messages.of(ScheduleSlot.class);
+
     /** What tells modes apart without colours. */
     enum Fill {
         /** Each channel has its load. */
@@ -80,18 +82,18 @@ record ScheduleSlot(
                 job.endSeconds(),
                 job.cause(),
                 job.cause() == ScheduledJob.Cause.LIMIT ? forecast.restCause(job) : "",
-                step.map(ScheduleSlot::group).orElse("warm-up"),
-                step.map(ScheduleSlot::what).orElse("an eighth of the rated power"),
+                step.map(ScheduleSlot::group).orElse(TEXTS.text("slot.warmUp")),
+                step.map(ScheduleSlot::what).orElse(TEXTS.text("slot.eighth")),
                 step.map(ScheduleSlot::fill).orElse(Fill.HOLLOW),
                 heat);
     }
 
     private static String group(Step step) {
-        return step.mode().name().toLowerCase(Locale.ROOT) + " " + step.loadId();
+        return TEXTS.text("slot.group", StepStart.words(step.mode()), step.loadId());
     }
 
     private static String what(Step step) {
-        return group(step) + (bursts(step) ? " in bursts" : "");
+        return bursts(step) ? TEXTS.text("slot.bursts", group(step)) : group(step);
     }
 
     private static boolean bursts(Step step) {
@@ -125,24 +127,17 @@ record ScheduleSlot(
 
     /** Returns all about it as one sentence. */
     String sentence() {
-        StringBuilder words = new StringBuilder(id)
-                .append(" (")
-                .append(what)
-                .append("): on from ")
-                .append(HeatWords.time(startSeconds))
-                .append(" for ")
-                .append(HeatWords.time(endSeconds - startSeconds));
-        if (changeSeconds > 0) {
-            words.append(", after a change of ").append(HeatWords.time(changeSeconds));
-        }
-        if (restSeconds > 0) {
-            words.append(changeSeconds > 0 ? " and a rest of " : ", after a rest of ")
-                    .append(HeatWords.time(restSeconds))
-                    .append(
-                            cause == ScheduledJob.Cause.LIMIT
-                                    ? " that the " + causeName + " needs"
-                                    : " that you asked for");
-        }
-        return words.append('.').toString();
+        String why =
+                cause == ScheduledJob.Cause.LIMIT ? TEXTS.text("slot.needed", causeName) : TEXTS.text("slot.asked");
+        String key = "slot.on" + (changeSeconds > 0 ? ".change" : "") + (restSeconds > 0 ? ".rest" : "");
+        return TEXTS.text(
+                key,
+                id,
+                what,
+                HeatWords.time(startSeconds),
+                HeatWords.time(endSeconds - startSeconds),
+                HeatWords.time(changeSeconds),
+                HeatWords.time(restSeconds),
+                why);
     }
 }

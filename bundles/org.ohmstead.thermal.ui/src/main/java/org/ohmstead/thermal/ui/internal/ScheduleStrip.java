@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.plot.chart.ChartLook;
 import org.ohmstead.plot.ui.ChartArea;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
@@ -29,11 +30,9 @@ import org.ohmstead.workbench.look.Tones;
  * takes the user's rest away, Escape gives up what is dragged.
  */
 final class ScheduleStrip extends Canvas {
+    private static final Messages TEXTS = Messages.of(ScheduleStrip.class);
     private static final int STEPS_HEIGHT = 34;
     private static final int GRIPS_HEIGHT = 14;
-    private static final String HOW =
-            "Drag a step to another place, or the arrow below it to rest before it. Arrow keys"
-                    + " choose, Alt with an arrow moves, + and - change the rest.";
 
     private final Hands hands;
     private final ScheduleGestures gestures;
@@ -85,7 +84,7 @@ final class ScheduleStrip extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = "Schedule. " + sentence();
+                event.result = TEXTS.text("schedule.name", sentence());
             }
         });
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
@@ -194,7 +193,7 @@ final class ScheduleStrip extends Canvas {
                                 .filter(slot -> slot.id().equals(id))
                                 .findFirst())
                         .map(ScheduleSlot::sentence))
-                .orElse(HOW);
+                .orElseGet(() -> TEXTS.text("schedule.how"));
     }
 
     private void paint(GC gc) {

@@ -14,6 +14,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.SinkSize;
 import org.ohmstead.thermal.SinkEstimate;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.form.OptionalQuantityField;
@@ -24,31 +25,33 @@ import org.ohmstead.workbench.look.Ids;
  * a figure is taken away.
  */
 final class SinkGroup implements HeatBindings.Bound {
+    private static final Messages TEXTS = Messages.of(SinkGroup.class);
     private static final double EXAMPLE_WATTS = 50;
     private static final double USUAL_CELSIUS = 25;
-    static final String NO_ESTIMATE =
-            "This size gives no estimate: its fins leave no air between them, or the sink would get more than"
-                    + " 600 K above the air.";
+
     private static final int MOST_FINS = 1000;
-    private static final String ABOVE = "It must be above 0, or left empty.";
 
     /** A figure of the sink. */
     private enum Part {
-        LENGTH("length", "Base &length", "length"),
-        HEIGHT("height", "Height, ai&r rising", "height"),
-        FINS("fins", "&Number of fins", "number of fins"),
-        DEPTH("depth", "Fins stand o&ut", "depth of the fins"),
-        THICKNESS("thickness", "Fin &thickness", "fin thickness"),
-        EMISSIVITY("emissivity", "&Emissivity", "emissivity");
+        LENGTH("length"),
+        HEIGHT("height"),
+        FINS("fins"),
+        DEPTH("depth"),
+        THICKNESS("thickness"),
+        EMISSIVITY("emissivity");
 
         private final String id;
-        private final String label;
-        private final String words;
 
-        Part(String id, String label, String words) {
+        Part(String id) {
             this.id = id;
-            this.label = label;
-            this.words = words;
+        }
+
+        private String label() {
+            return TEXTS.text("sink." + id);
+        }
+
+        private String words() {
+            return TEXTS.text("sink." + id + ".words");
         }
 
         private Measure measure() {
@@ -66,18 +69,18 @@ final class SinkGroup implements HeatBindings.Bound {
 
     SinkGroup(Composite parent, HeatBindings bindings) {
         this.bindings = bindings;
-        FormSection form = new FormSection(parent, "heat.sink", "Size of the sink, for an estimate");
+        FormSection form = new FormSection(parent, "heat.sink", TEXTS.text("sink.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         for (Part part : Part.values()) {
             draft[part.ordinal()] = OptionalDouble.empty();
-            OptionalQuantityField field = form.optionalQuantity(part.id, part.label, part.measure());
+            OptionalQuantityField field = form.optionalQuantity(part.id, part.label(), part.measure());
             field.check(value -> value.ifPresent(number -> check(part, number)));
             field.onCommit(value -> take(part, value));
             fields.add(field);
         }
-        hint(Part.LENGTH, "Along which the fins are lined up.");
-        hint(Part.FINS, "0 for a plain plate, which gives off heat on both faces.");
-        hint(Part.EMISSIVITY, "About 0.05 for bare aluminium, 0.85 to 0.9 when anodised or painted.");
+        hint(Part.LENGTH, TEXTS.text("sink.length.hint"));
+        hint(Part.FINS, TEXTS.text("sink.fins.hint"));
+        hint(Part.EMISSIVITY, TEXTS.text("sink.emissivity.hint"));
         result = Ids.name(form.note(""), "heat.sink.result");
         bindings.add(this);
     }
@@ -89,11 +92,10 @@ final class SinkGroup implements HeatBindings.Bound {
     private static void check(Part part, double value) {
         switch (part) {
             case FINS -> HeatBindings.require(
-                    value >= 0 && value <= MOST_FINS && value == Math.rint(value),
-                    "It must be a whole number from 0 to 1000.");
-            case DEPTH -> HeatBindings.require(value >= 0, "It must not be below 0.");
-            case EMISSIVITY -> HeatBindings.require(value >= 0 && value <= 1, "It must lie between 0 and 1.");
-            default -> HeatBindings.require(value > 0, ABOVE);
+                    value >= 0 && value <= MOST_FINS && value == Math.rint(value), TEXTS.text("sink.fins.check"));
+            case DEPTH -> HeatBindings.require(value >= 0, TEXTS.text("check.notBelow"));
+            case EMISSIVITY -> HeatBindings.require(value >= 0 && value <= 1, TEXTS.text("sink.emissivity.check"));
+            default -> HeatBindings.require(value > 0, TEXTS.text("check.positive"));
         }
     }
 
@@ -111,7 +113,7 @@ final class SinkGroup implements HeatBindings.Bound {
             size = made;
             writing = true;
             bindings.edit(
-                    made.isPresent() ? "Set " + part.words + " of the sink" : "Remove the sink's size",
+                    made.isPresent() ? TEXTS.text("sink.edit.set", part.words()) : TEXTS.text("sink.edit.remove"),
                     heat -> heat.withAmplifier(heat.amplifier().withSinkSize(made)));
             writing = false;
         }
@@ -126,10 +128,16 @@ final class SinkGroup implements HeatBindings.Bound {
             double taken = fins.getAsDouble() * thickness.getAsDouble();
             HeatBindings.require(
                     taken < length.getAsDouble(),
-                    "The fins together would be " + HeatWords.number(1000 * taken)
-                            + " mm thick, which leaves no air on a" + " length of "
-                            + HeatWords.number(1000 * length.getAsDouble()) + " mm.");
+                    TEXTS.text(
+                            "sink.noAir",
+                            HeatWords.number(1000 * taken),
+                            HeatWords.number(1000 * length.getAsDouble())));
         }
+    }
+
+    /** Returns why a size gives no estimate. */
+    static String noEstimate() {
+        return TEXTS.text("sink.noEstimate");
     }
 
     private Optional<SinkSize> made() {
@@ -195,12 +203,12 @@ final class SinkGroup implements HeatBindings.Bound {
         List<String> open = new ArrayList<>();
         for (Part part : Part.values()) {
             if (draft[part.ordinal()].isEmpty()) {
-                open.add(part.words);
+                open.add(part.words());
             }
         }
         return open.size() == Part.values().length
-                ? "Only needed where the resistance from case to air was not measured."
-                : "Not used yet; still to come: " + String.join(", ", open) + ".";
+                ? TEXTS.text("sink.onlyNeeded")
+                : TEXTS.text("sink.open", String.join(", ", open));
     }
 
     private String estimate(SinkSize sink) {
@@ -213,11 +221,12 @@ final class SinkGroup implements HeatBindings.Bound {
             boolean measured = shown.map(project ->
                             project.heat().amplifier().caseKelvinPerWatt().isPresent())
                     .orElse(false);
-            return "Upright, air free to rise, 50 W of heat: " + HeatWords.range(estimate.kelvinPerWatt()) + " K/W, "
-                    + HeatWords.range(estimate.riseKelvin()) + " K above the air."
-                    + (measured ? " The resistance entered above goes before it." : "");
+            return TEXTS.text(
+                    measured ? "sink.estimate.unused" : "sink.estimate",
+                    HeatWords.range(estimate.kelvinPerWatt()),
+                    HeatWords.range(estimate.riseKelvin()));
         } catch (IllegalArgumentException refused) {
-            return NO_ESTIMATE;
+            return noEstimate();
         }
     }
 

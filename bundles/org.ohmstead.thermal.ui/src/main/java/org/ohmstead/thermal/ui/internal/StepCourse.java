@@ -23,12 +23,11 @@ import org.ohmstead.thermal.HeatBandPoint;
 import org.ohmstead.thermal.HeatCase;
 import org.ohmstead.thermal.PowerProfile;
 import org.ohmstead.thermal.PowerStep;
+import org.ohmstead.units.text.Messages;
 
 /** How case and junctions warm up during a step and cool down afterwards. */
 final class StepCourse {
-    /** How the name of the line begins that tells the case's temperature at the end of the step. */
-    static final String CASE_AFTER = "Case after";
-
+    private static final Messages TEXTS = Messages.of(StepCourse.class);
     private static final int POINTS = 121;
     private static final double IN_THE_END_SECONDS = 1e12;
     private static final double LONG_SECONDS = 600;
@@ -69,24 +68,23 @@ final class StepCourse {
         HeatBand on = band(PowerProfile.constant(1, 1));
         List<FigureRow> rows = new ArrayList<>();
         boolean timed = body.caseJoulesPerKelvin().isPresent();
-        rows.addAll(rows(on, WarmBody.CASE, "Case", body.caseLimitCelsius(), timed));
+        rows.addAll(rows(on, WarmBody.CASE, "course.case", body.caseLimitCelsius(), timed));
         if (body.deviceKelvinPerWatt().isPresent()) {
-            rows.addAll(rows(on, WarmBody.DEVICE, "Hottest junction", body.deviceLimitCelsius(), timed));
+            rows.addAll(rows(on, WarmBody.DEVICE, "course.junction", body.deviceLimitCelsius(), timed));
         } else {
-            rows.add(FigureRow.unknown(
-                    "Hottest junction",
-                    "The resistance from devices to case is not known; enter it on Heat and pacing."));
+            rows.add(FigureRow.unknown(TEXTS.text("course.junction"), TEXTS.text("course.noDevice")));
         }
         return rows;
     }
 
-    private List<FigureRow> rows(HeatBand on, int point, String name, OptionalDouble limit, boolean timed) {
+    private List<FigureRow> rows(HeatBand on, int point, String key, OptionalDouble limit, boolean timed) {
         List<HeatBandPoint> points = on.celsius(point, new double[] {question.seconds(), IN_THE_END_SECONDS});
-        String after = name + " after " + HeatWords.time(question.seconds());
-        FigureRow end = row(name + " in the end", points.get(1), limit);
+        String after = TEXTS.text(key + ".after", HeatWords.time(question.seconds()));
+        FigureRow end = row(TEXTS.text(key + ".end"), points.get(1), limit);
+        FigureRow.Topic topic = point == WarmBody.CASE ? FigureRow.Topic.CASE_AFTER : FigureRow.Topic.OTHER;
         return timed
-                ? List.of(row(after, points.get(0), limit), end)
-                : List.of(FigureRow.unknown(after, "The case's heat capacity is not known."), end);
+                ? List.of(row(after, points.get(0), limit).about(topic), end)
+                : List.of(FigureRow.unknown(after, TEXTS.text("course.noCapacity")), end);
     }
 
     private static FigureRow row(String name, HeatBandPoint point, OptionalDouble limit) {
@@ -98,10 +96,10 @@ final class StepCourse {
                 "\u00b0C",
                 low.equals(high) ? "" : low + " \u2013 " + high,
                 limit.isPresent()
-                        ? "may reach " + HeatWords.number(limit.getAsDouble()) + " \u00b0C"
-                        : "no limit entered");
+                        ? TEXTS.text("course.mayReach", HeatWords.number(limit.getAsDouble()))
+                        : TEXTS.text("course.noLimit"));
         return limit.isPresent() && point.highCelsius() > limit.getAsDouble()
-                ? row.caution("Above the " + HeatWords.number(limit.getAsDouble()) + " \u00b0C that it may reach.")
+                ? row.caution(TEXTS.text("course.above", HeatWords.number(limit.getAsDouble())))
                 : row;
     }
 
@@ -118,17 +116,18 @@ final class StepCourse {
         double unit = minutes ? MINUTE : 1;
         Plot plot = Plot.of(
                         "",
-                        Axis.linear("Time", minutes ? "min" : "s").withRange(0, total / unit),
-                        Axis.linear("Temperature", "\u00b0C"))
-                .withMark(Mark.vertical(on / unit, "signal ends"));
-        plot = with(plot, course, WarmBody.CASE, "case", total, unit);
+                        Axis.linear(TEXTS.text("plot.time"), minutes ? "min" : "s")
+                                .withRange(0, total / unit),
+                        Axis.linear(TEXTS.text("plot.temperature"), "\u00b0C"))
+                .withMark(Mark.vertical(on / unit, TEXTS.text("course.ends")));
+        plot = with(plot, course, WarmBody.CASE, "course.case", total, unit);
         if (body.deviceKelvinPerWatt().isPresent()) {
-            plot = with(plot, course, WarmBody.DEVICE, "hottest junction", total, unit);
+            plot = with(plot, course, WarmBody.DEVICE, "course.junction", total, unit);
         }
         return Optional.of(plot);
     }
 
-    private Plot with(Plot plot, HeatBand course, int point, String name, double totalSeconds, double unit) {
+    private Plot with(Plot plot, HeatBand course, int point, String key, double totalSeconds, double unit) {
         double[] times = new double[POINTS + 2];
         int at = 0;
         for (int i = 0; i < POINTS; i++) {
@@ -150,14 +149,14 @@ final class StepCourse {
         boolean wide = points.stream().anyMatch(each -> each.highCelsius() > each.lowCelsius());
         Plot banded = wide ? plot.withBand(new Band("", edges, point)) : plot;
         Plot drawn = banded.withSeries(new Series(
-                name,
+                TEXTS.text(key + ".series"),
                 line(points, HeatBandPoint::middleCelsius, unit),
                 point == WarmBody.CASE ? Style.LINE : Style.DASHED_LINE,
                 point));
         OptionalDouble limit = point == WarmBody.CASE ? body.caseLimitCelsius() : body.deviceLimitCelsius();
         boolean reached =
                 limit.isPresent() && points.stream().anyMatch(each -> each.highCelsius() >= limit.getAsDouble());
-        return reached ? drawn.withMark(Mark.horizontal(limit.getAsDouble(), name + ", at most")) : drawn;
+        return reached ? drawn.withMark(Mark.horizontal(limit.getAsDouble(), TEXTS.text(key + ".limit"))) : drawn;
     }
 
     private static List<PlotPoint> line(

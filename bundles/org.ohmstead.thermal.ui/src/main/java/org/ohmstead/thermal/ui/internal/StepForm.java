@@ -20,6 +20,7 @@ import org.ohmstead.model.Project;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.ChoiceField;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.IntegerField;
@@ -32,6 +33,7 @@ import org.ohmstead.workbench.look.Spacing;
 
 /** The fields of a {@link StepQuestion}. */
 final class StepForm extends Composite {
+    private static final Messages TEXTS = Messages.of(StepForm.class);
     private static final double USUAL_VOLTS = 14.4;
     private static final double USUAL_OHMS = 4;
     private static final double USUAL_WATTS = 50;
@@ -50,7 +52,8 @@ final class StepForm extends Composite {
     private static final double HOTTEST_CELSIUS = 120;
     private static final int MOST_CHANNELS = 16;
     private static final int STEP_WIDTH = 150;
-    private static final String FREELY = "typed freely";
+    /** The choice of no step of the plan. */
+    private static final String FREELY = "";
 
     private ChoiceField<String> step;
     private Label origin;
@@ -77,7 +80,7 @@ final class StepForm extends Composite {
     StepForm(Composite parent, Slices building) {
         super(parent, SWT.NONE);
         Spacing.group(1).applyTo(this);
-        FormSection form = new FormSection(this, "calc", "Step");
+        FormSection form = new FormSection(this, "calc", TEXTS.text("form.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         building.add(() -> makeStep(form));
         building.add(() -> makeLoad(form));
@@ -93,42 +96,46 @@ final class StepForm extends Composite {
     }
 
     private void makeStep(FormSection form) {
-        step = form.choice("step", "&Step of the plan", List.of(FREELY), text -> text);
+        step = form.choice(
+                "step",
+                TEXTS.text("form.step"),
+                List.of(FREELY),
+                text -> text.equals(FREELY) ? TEXTS.text("form.freely") : text);
         ((GridData) step.control().getLayoutData()).widthHint = STEP_WIDTH;
         origin = Ids.name(form.note(""), "calc.origin");
-        supply = form.quantity("supply", "Supply set &to", Measure.of(Unit.VOLT));
-        mode = form.choice("mode", "&Mode", List.of(Mode.values()), StepStart::words);
+        supply = form.quantity("supply", TEXTS.text("form.supply"), Measure.of(Unit.VOLT));
+        mode = form.choice("mode", TEXTS.text("form.mode"), List.of(Mode.values()), StepStart::words);
         form.requestLayout();
     }
 
     private void makeLoad(FormSection form) {
-        channels = form.integer("channels", "C&hannels driven", 1, MOST_CHANNELS);
-        load = form.quantity("load", "&Load of each", Measure.of(Unit.OHM));
-        power = form.quantity("power", "&Power in each", Measure.of(Unit.WATT));
+        channels = form.integer("channels", TEXTS.text("form.channels"), 1, MOST_CHANNELS);
+        load = form.quantity("load", TEXTS.text("form.load"), Measure.of(Unit.OHM));
+        power = form.quantity("power", TEXTS.text("form.power"), Measure.of(Unit.WATT));
         form.requestLayout();
     }
 
     private void makeSignal(FormSection form) {
-        heading(form, "Signal");
-        signal = form.choice("signal", "Si&gnal", List.of(StepSignal.values()), StepSignal::words);
-        burstOn = form.quantity("burstOn", "Loud fo&r", Measure.milli(Unit.SECOND));
-        burstPeriod = form.quantity("burstPeriod", "&Every", Measure.milli(Unit.SECOND));
+        heading(form, TEXTS.text("form.signals"));
+        signal = form.choice("signal", TEXTS.text("form.signal"), List.of(StepSignal.values()), StepSignal::words);
+        burstOn = form.quantity("burstOn", TEXTS.text("form.burstOn"), Measure.milli(Unit.SECOND));
+        burstPeriod = form.quantity("burstPeriod", TEXTS.text("form.burstPeriod"), Measure.milli(Unit.SECOND));
         form.requestLayout();
     }
 
     private void makeLength(FormSection form) {
-        burstLow = form.quantity("burstLow", "Level &between", Measure.of(Unit.DECIBEL));
-        crest = form.quantity("crest", "&Crest factor", Measure.of(Unit.DECIBEL));
-        seconds = form.quantity("seconds", "Lasts &for", Measure.of(Unit.SECOND));
+        burstLow = form.quantity("burstLow", TEXTS.text("form.burstLow"), Measure.of(Unit.DECIBEL));
+        crest = form.quantity("crest", TEXTS.text("form.crest"), Measure.of(Unit.DECIBEL));
+        seconds = form.quantity("seconds", TEXTS.text("form.seconds"), Measure.of(Unit.SECOND));
         form.requestLayout();
     }
 
     private void makeAmplifier(FormSection form) {
-        heading(form, "Amplifier and air");
-        kind = form.choice("class", "&Output class", List.of(OutputClass.values()), HeatWords::of);
-        efficiency = new RangeField(form, "efficiency", "Effic&iency, whole", Measure.percentOfOne());
-        input = form.optionalQuantity("input", "I&nput, measured", Measure.of(Unit.WATT));
-        air = form.quantity("air", "&Air", Measure.of(Unit.CELSIUS));
+        heading(form, TEXTS.text("form.amplifier"));
+        kind = form.choice("class", TEXTS.text("form.class"), List.of(OutputClass.values()), HeatWords::of);
+        efficiency = new RangeField(form, "efficiency", TEXTS.text("form.efficiency"), Measure.percentOfOne());
+        input = form.optionalQuantity("input", TEXTS.text("form.input"), Measure.of(Unit.WATT));
+        air = form.quantity("air", TEXTS.text("form.air"), Measure.of(Unit.CELSIUS));
         form.requestLayout();
     }
 
@@ -141,35 +148,32 @@ final class StepForm extends Composite {
     }
 
     private void hints() {
-        supply.setHint("The supply's own volts without a load; what is left at the terminals is found.");
-        channels.setHint("How many channels drive a load alike.");
-        power.setHint("Of the steady sine, of the loud part of a burst, or of the sine that just reaches a programme's"
-                + " peaks.");
-        crest.setHint("Peak over RMS: 12 dB is an eighth of the sine's power.");
-        seconds.setHint("How long the signal of the step is on.");
-        efficiency.setHint("Output over input of the whole amplifier at this level; empty: from its class and rails.");
-        input.setHint("What it took from the supply on average in this step; goes before all estimates.");
+        supply.setHint(TEXTS.text("form.supply.hint"));
+        channels.setHint(TEXTS.text("form.channels.hint"));
+        power.setHint(TEXTS.text("form.power.hint"));
+        crest.setHint(TEXTS.text("form.crest.hint"));
+        seconds.setHint(TEXTS.text("form.seconds.hint"));
+        efficiency.setHint(TEXTS.text("form.efficiency.hint"));
+        input.setHint(TEXTS.text("form.input.hint"));
     }
 
     private void checks() {
         for (QuantityField each : List.of(supply, load, power, burstOn, burstPeriod, seconds)) {
-            each.check(value -> HeatBindings.require(value > 0, "It must be above 0."));
+            each.check(value -> HeatBindings.require(value > 0, TEXTS.text("check.isAbove")));
         }
         burstOn.check(value -> HeatBindings.require(
-                value > 0 && value < burstPeriod.value().orElse(Double.MAX_VALUE),
-                "It must be above 0 and shorter than the period."));
+                value > 0 && value < burstPeriod.value().orElse(Double.MAX_VALUE), TEXTS.text("form.burstOn.check")));
         burstPeriod.check(value ->
-                HeatBindings.require(value > burstOn.value().orElse(0.0), "It must be longer than the loud part."));
+                HeatBindings.require(value > burstOn.value().orElse(0.0), TEXTS.text("form.burstPeriod.check")));
         burstLow.check(
-                value -> HeatBindings.require(value >= LOWEST_DB && value <= 0, "It must lie between -200 and 0 dB."));
+                value -> HeatBindings.require(value >= LOWEST_DB && value <= 0, TEXTS.text("form.burstLow.check")));
         crest.check(value -> HeatBindings.require(
-                value >= LEAST_CREST_DB && value <= MOST_CREST_DB,
-                "It must lie between 9 and 40 dB; less is no programme, take a sine."));
-        efficiency.check(range -> HeatBindings.require(
-                range.low() > 0 && range.high() <= 1, "It must lie above 0 and be at most 100 %."));
+                value >= LEAST_CREST_DB && value <= MOST_CREST_DB, TEXTS.text("form.crest.check")));
+        efficiency.check(
+                range -> HeatBindings.require(range.low() > 0 && range.high() <= 1, TEXTS.text("check.upToAll")));
         input.check(HeatBindings.positive());
         air.check(value -> HeatBindings.require(
-                value >= COLDEST_CELSIUS && value <= HOTTEST_CELSIUS, "It must lie between -60 and 120 \u00b0C."));
+                value >= COLDEST_CELSIUS && value <= HOTTEST_CELSIUS, TEXTS.text("form.air.check")));
     }
 
     private void listen() {

@@ -20,6 +20,7 @@ import org.ohmstead.model.Step;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Numbers;
@@ -33,13 +34,9 @@ import org.ohmstead.workbench.session.Registration;
 
 /** One step's heat, current and temperatures, worked out anew at every change. */
 public final class StepHeatComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(StepHeatComposite.class);
     private static final int[] FORM_AND_ANSWER = {32, 68};
     private static final int[] TABLE_AND_CHART = {64, 36};
-    private static final String CAUTION =
-            "Forecasts, not permissions: hot parts burn skin and start fires, fuses protect cables and not"
-                    + " amplifiers. Local codes and licensed practice come first.";
-    private static final String BATTERY =
-            " A battery drives thousands of amperes through a slip: fuse it at its terminal.";
 
     private final ProjectDesk desk;
     private final Slices building;
@@ -208,7 +205,7 @@ public final class StepHeatComposite extends Composite {
         Optional<Project> project = project();
         desk.work()
                 .start(
-                        "Working out a step's heat",
+                        TEXTS.text("calc.job"),
                         progress -> StepAnswer.of(question, project),
                         answer -> {
                             if (number == newest && !isDisposed()) {
@@ -217,7 +214,7 @@ public final class StepHeatComposite extends Composite {
                         },
                         failure -> {
                             if (number == newest && !isDisposed()) {
-                                say(Optional.of("The step was not worked out: " + failure.getMessage()));
+                                say(Optional.of(TEXTS.text("calc.failed", failure.getMessage())));
                             }
                         });
     }
@@ -235,7 +232,7 @@ public final class StepHeatComposite extends Composite {
         }
         remarks.mention(Numbers.inSentence(String.join(" ", answer.remarks())));
         boolean battery = project().map(open -> open.heat().supply().battery()).orElse(false);
-        caution.show(Severity.WARNING, battery ? CAUTION + BATTERY : CAUTION);
+        caution.show(Severity.WARNING, TEXTS.text(battery ? "calc.caution.battery" : "calc.caution"));
         say(answer.alert());
     }
 

@@ -12,19 +12,16 @@ import org.ohmstead.thermal.BurstTrain;
 import org.ohmstead.thermal.HeatAnswer;
 import org.ohmstead.thermal.HeatLimits;
 import org.ohmstead.thermal.HeatModel;
+import org.ohmstead.units.text.Messages;
 
 /** What the limits of case and junctions allow a step, as lines of the calculator's table. */
 final class StepLimits {
+    private static final Messages TEXTS = Messages.of(StepLimits.class);
     private static final double COOLED_KELVIN = 5;
     private static final int LEVELS = 100;
     private static final int HALVINGS = 40;
     private static final double LONGEST_PERIODS = 1e5;
     private static final double ENOUGH_RATIO = 1 - 1e-9;
-    static final String ON_TIME = "Maximum on-time, from cold";
-    private static final String COOLING = "Cool-down to air + 5 K, off";
-    private static final String DUTY = "Duty without end";
-    private static final String NO_CAPACITY =
-            "The case's heat capacity is not known; enter it on Heat and pacing, or find it from a logged warm-up.";
 
     private final StepQuestion question;
     private final Project project;
@@ -47,13 +44,16 @@ final class StepLimits {
         boolean junctions = body.deviceLimitCelsius().isPresent()
                 && body.deviceKelvinPerWatt().isPresent();
         if (body.caseLimitCelsius().isEmpty() && !junctions) {
-            rows.add(FigureRow.unknown(ON_TIME, "No limit is known; enter that of the case on Heat and pacing."));
-            rows.add(timed ? cooling() : FigureRow.unknown(COOLING, NO_CAPACITY));
+            rows.add(FigureRow.unknown(TEXTS.text("limits.onTime"), TEXTS.text("limits.noLimit")));
+            rows.add(
+                    timed
+                            ? cooling()
+                            : FigureRow.unknown(TEXTS.text("limits.cooling"), TEXTS.text("limits.noCapacity")));
             return rows;
         }
         rows.add(onTime(timed));
-        rows.add(timed ? cooling() : FigureRow.unknown(COOLING, NO_CAPACITY));
-        rows.add(timed ? duty() : FigureRow.unknown(DUTY, NO_CAPACITY));
+        rows.add(timed ? cooling() : FigureRow.unknown(TEXTS.text("limits.cooling"), TEXTS.text("limits.noCapacity")));
+        rows.add(timed ? duty() : FigureRow.unknown(TEXTS.text("limits.duty"), TEXTS.text("limits.noCapacity")));
         rows.add(heat());
         rows.add(continuous());
         return rows;
@@ -82,11 +82,12 @@ final class StepLimits {
     private FigureRow onTime(boolean timed) {
         HeatAnswer middle = answer(0.5);
         if (!timed && middle instanceof HeatAnswer.Bounded) {
-            return FigureRow.unknown(ON_TIME, "Not without end, and " + lower(NO_CAPACITY));
+            return FigureRow.unknown(TEXTS.text("limits.onTime"), TEXTS.text("limits.notWithoutEnd"));
         }
-        FigureRow row = timed(ON_TIME, middle, answer(1), answer(0));
+        FigureRow row =
+                timed(TEXTS.text("limits.onTime"), middle, answer(1), answer(0)).about(FigureRow.Topic.ON_TIME);
         boolean tooLong = answer(1) instanceof HeatAnswer.Bounded least && least.figure() < question.seconds();
-        return tooLong ? row.caution("This step is longer than it may be on at the worst. " + row.remark()) : row;
+        return tooLong ? row.caution(TEXTS.text("limits.tooLong", row.remark())) : row;
     }
 
     private HeatAnswer answer(double warmth) {
@@ -94,13 +95,9 @@ final class StepLimits {
         return limits.onTime(body.at(warmth).cold(), watts(warmth));
     }
 
-    private static String lower(String sentence) {
-        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
-    }
-
     private static FigureRow timed(String name, HeatAnswer middle, HeatAnswer least, HeatAnswer most) {
         if (middle instanceof HeatAnswer.Impossible none) {
-            return FigureRow.of(name, "none", "", "", none.sentence() + " " + none.remedy())
+            return FigureRow.of(name, TEXTS.text("limits.none"), "", "", none.sentence() + " " + none.remedy())
                     .caution(none.sentence() + " " + none.remedy());
         }
         String low = words(least);
@@ -113,22 +110,22 @@ final class StepLimits {
                         HeatWords.timeUnit(bounded.figure()),
                         between,
                         bounded.sentence())
-                : FigureRow.of(name, "unlimited", "", between, middle.sentence());
+                : FigureRow.of(name, TEXTS.text("limits.unlimited"), "", between, middle.sentence());
     }
 
     private static String words(HeatAnswer answer) {
         if (answer instanceof HeatAnswer.Bounded bounded) {
             return HeatWords.timeFigure(bounded.figure());
         }
-        return answer instanceof HeatAnswer.Unlimited ? "unlimited" : "none";
+        return answer instanceof HeatAnswer.Unlimited ? TEXTS.text("limits.unlimited") : TEXTS.text("limits.none");
     }
 
     private FigureRow cooling() {
         HeatAnswer middle = cooled(0.5, 0.5);
         if (middle instanceof HeatAnswer.Bounded bounded && bounded.figure() == 0) {
-            return FigureRow.of(COOLING, "0", "s", "", "The step warms the case by less than 5 K.");
+            return FigureRow.of(TEXTS.text("limits.cooling"), "0", "s", "", TEXTS.text("limits.littleHeat"));
         }
-        return timed(COOLING, middle, cooled(0, 0), cooled(1, 1));
+        return timed(TEXTS.text("limits.cooling"), middle, cooled(0, 0), cooled(1, 1));
     }
 
     /** A large capacity warms less but cools slower; the band takes the sides one after the other. */
@@ -150,21 +147,20 @@ final class StepLimits {
         Optional<Double> least = duty(1);
         Optional<Double> most = duty(0);
         if (middle.isEmpty()) {
-            return FigureRow.of(DUTY, "none", "", "", "")
-                    .caution("A step of " + HeatWords.time(question.seconds()) + " is too long however long the rest.");
+            return FigureRow.of(TEXTS.text("limits.duty"), TEXTS.text("limits.none"), "", "", "")
+                    .caution(TEXTS.text("limits.stepTooLong", HeatWords.time(question.seconds())));
         }
-        String low = least.map(StepLimits::percent).orElse("none");
-        String high = most.map(StepLimits::percent).orElse("none");
+        String low = least.map(StepLimits::percent).orElse(TEXTS.text("limits.none"));
+        String high = most.map(StepLimits::percent).orElse(TEXTS.text("limits.none"));
         double rest = question.seconds() / middle.get() - question.seconds();
         return FigureRow.of(
-                DUTY,
+                TEXTS.text("limits.duty"),
                 percent(middle.get()),
                 "%",
                 low.equals(high) ? "" : low + " \u2013 " + high,
                 middle.get() >= 1
-                        ? "No rest is needed."
-                        : HeatWords.time(question.seconds()) + " on, then " + HeatWords.time(rest)
-                                + " of rest, again and again");
+                        ? TEXTS.text("limits.noRest")
+                        : TEXTS.text("limits.onThenRest", HeatWords.time(question.seconds()), HeatWords.time(rest)));
     }
 
     private static String percent(double ratio) {
@@ -209,14 +205,15 @@ final class StepLimits {
     }
 
     private FigureRow heat() {
-        String name = "Heat carried off for ever";
+        String name = TEXTS.text("limits.heat");
         HeatAnswer answer = limits(0.5).continuousMultiple(watts(0.5), new double[] {0, 0});
         if (answer instanceof HeatAnswer.Impossible none) {
-            return FigureRow.of(name, "none", "", "", "").caution(none.sentence() + " " + none.remedy());
+            return FigureRow.of(name, TEXTS.text("limits.none"), "", "", "")
+                    .caution(none.sentence() + " " + none.remedy());
         }
         Optional<Double> middle = carried(0.5);
         if (middle.isEmpty()) {
-            return FigureRow.of(name, "unlimited", "", "", answer.sentence());
+            return FigureRow.of(name, TEXTS.text("limits.unlimited"), "", "", answer.sentence());
         }
         Range range = new Range(carried(1).orElse(0.0), carried(0).orElse(middle.get()));
         String between = HeatWords.range(range);
@@ -225,7 +222,7 @@ final class StepLimits {
                 HeatWords.figure(middle.get()),
                 "W",
                 between.equals(HeatWords.figure(middle.get())) ? "" : between,
-                "before a limit, less the margin, is reached");
+                TEXTS.text("limits.heat.remark"));
     }
 
     private Optional<Double> carried(double warmth) {
@@ -237,21 +234,18 @@ final class StepLimits {
     }
 
     private FigureRow continuous() {
-        String name = "Power per output for ever";
+        String name = TEXTS.text("limits.power");
         double most = 2 * question.powerWatts();
         Optional<Double> middle = bearableWatts(0.5, most);
         if (middle.isEmpty()) {
-            return FigureRow.of(name, "none", "", "", "").caution("Already the air or the idle power is too much.");
+            return FigureRow.of(name, TEXTS.text("limits.none"), "", "", "")
+                    .caution(TEXTS.text("limits.power.tooMuch"));
         }
         String low = upTo(bearableWatts(1, most).orElse(0.0), most);
         String high = upTo(bearableWatts(0, most).orElse(middle.get()), most);
         String value = upTo(middle.get(), most);
         return FigureRow.of(
-                name,
-                value,
-                "W",
-                low.equals(high) ? "" : low + " \u2013 " + high,
-                "up to which every level may stay on");
+                name, value, "W", low.equals(high) ? "" : low + " \u2013 " + high, TEXTS.text("limits.power.remark"));
     }
 
     private static String upTo(double watts, double most) {

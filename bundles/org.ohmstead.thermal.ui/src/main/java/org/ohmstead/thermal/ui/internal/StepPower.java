@@ -18,6 +18,7 @@ import org.ohmstead.thermal.Drive;
 import org.ohmstead.thermal.HeatEstimate;
 import org.ohmstead.thermal.StepDemand;
 import org.ohmstead.thermal.StepHeat;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Where the power of a step goes, with what is unknown as ranges.
@@ -42,6 +43,7 @@ record StepPower(
         Optional<Range> converterWatts,
         String basis,
         List<String> remarks) {
+    private static final Messages TEXTS = Messages.of(StepPower.class);
     private static final double SAME_LOAD_RATIO = 0.1;
 
     /** Returns where the power goes. */
@@ -112,8 +114,8 @@ record StepPower(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                "from the efficiency entered",
-                List.of("The efficiency entered is taken to hold at this level; it falls towards low ones."));
+                TEXTS.text("power.typed"),
+                List.of(TEXTS.text("power.typed.remark")));
     }
 
     private static Range lost(double outputWatts, Range efficiency) {
@@ -142,12 +144,7 @@ record StepPower(
     }
 
     private static String words(HeatEstimate.Basis basis) {
-        return switch (basis) {
-            case MEASURED -> "measured input less output";
-            case RAILS -> "closed form, from the rails";
-            case MOST_POWER -> "closed form, rails from the most power";
-            case COMMON_PRACTICE -> "usual efficiencies";
-        };
+        return TEXTS.text("power." + basis.name());
     }
 
     /** Returns what the amplifier takes from the supply on average, in watts. */

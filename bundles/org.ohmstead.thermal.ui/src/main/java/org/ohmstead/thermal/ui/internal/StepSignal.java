@@ -3,19 +3,17 @@
 
 package org.ohmstead.thermal.ui.internal;
 
+import org.ohmstead.units.text.Messages;
+
 /** What kind of signal a step carries. */
 enum StepSignal {
-    STEADY("steady sine"),
-    BURST("burst"),
-    PROGRAMME("programme");
+    STEADY,
+    BURST,
+    PROGRAMME;
 
-    private final String words;
-
-    StepSignal(String words) {
-        this.words = words;
-    }
+    private static final Messages TEXTS = Messages.of(StepSignal.class);
 
     String words() {
-        return words;
+        return TEXTS.text("signal." + name());
     }
 }

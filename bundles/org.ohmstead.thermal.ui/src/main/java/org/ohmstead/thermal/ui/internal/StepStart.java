@@ -18,6 +18,7 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.model.Step;
 import org.ohmstead.thermal.plan.ExpectedPower;
 import org.ohmstead.thermal.plan.KnownPower;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What a step of the plan gives the calculator to begin with.
@@ -34,6 +35,7 @@ record StepStart(
         OptionalDouble powerWatts,
         OptionalDouble measuredInputWatts,
         String origin) {
+    private static final Messages TEXTS = Messages.of(StepStart.class);
     private static final MathContext ENTERED = new MathContext(4);
 
     /**
@@ -50,7 +52,7 @@ record StepStart(
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    "The project has no load \"" + step.loadId() + "\"; enter ohms and power.");
+                    TEXTS.text("start.noLoad", step.loadId()));
         }
         Optional<KnownPower> known = readings.stream()
                 .filter(reading -> reading.stepId().equals(step.id()))
@@ -102,10 +104,6 @@ record StepStart(
     }
 
     static String words(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "stereo";
-            case BRIDGED -> "bridged";
-            case SINGLE -> "single";
-        };
+        return TEXTS.text("mode." + mode.name());
     }
 }

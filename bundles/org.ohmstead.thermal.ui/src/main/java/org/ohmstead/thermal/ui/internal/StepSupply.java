@@ -23,15 +23,12 @@ import org.ohmstead.thermal.SupplyFeed;
 import org.ohmstead.thermal.SupplyNoSolution;
 import org.ohmstead.thermal.SupplySource;
 import org.ohmstead.thermal.SupplyWaveform;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Refusals;
 
 /** What a step asks of supply, cable and fuses, as lines of the calculator's table. */
 final class StepSupply {
-    static final String AVERAGE = "Supply current, average";
-    static final String NEVER = "never";
-    static final String NOT_IN_TABLE = "not listed";
-    /** How the names of the lines begin that tell when the fuses open. */
-    static final String OPEN = "Fuses open";
+    private static final Messages TEXTS = Messages.of(StepSupply.class);
 
     /** The cable's warmth changes its resistance, which changes the current: so many rounds settle it far below a millikelvin. */
     private static final int ROUNDS = 6;
@@ -75,10 +72,10 @@ final class StepSupply {
                     power.inputWatts().high() / question.supplyVolts());
             return new Lines(
                     List.of(
-                            HeatWords.row(AVERAGE, amps, "A", "at the volts entered"),
-                            FigureRow.unknown(
-                                    "Volts at the terminals", "Open a project: its supply and cable are needed."),
-                            FigureRow.unknown("Fuses", "Open a project: its fuses are needed.")),
+                            HeatWords.row(TEXTS.text("supply.average"), amps, "A", TEXTS.text("supply.atEntered"))
+                                    .about(FigureRow.Topic.SUPPLY_AMPS),
+                            FigureRow.unknown(TEXTS.text("supply.terminals"), TEXTS.text("supply.noProject")),
+                            FigureRow.unknown(TEXTS.text("supply.fuses"), TEXTS.text("supply.noProject.fuses"))),
                     Optional.empty());
         }
         try {
@@ -86,9 +83,8 @@ final class StepSupply {
         } catch (IllegalArgumentException refused) {
             return new Lines(
                     List.of(FigureRow.unknown(
-                            AVERAGE,
-                            "The cable cannot be as entered; check its cross-section on Bench and its outer diameter"
-                                    + " on Heat and pacing. " + Refusals.sentence(refused))),
+                            TEXTS.text("supply.average"),
+                            TEXTS.text("supply.cableRefused", Refusals.sentence(refused)))),
                     Optional.empty());
         }
     }
@@ -99,7 +95,7 @@ final class StepSupply {
             Optional<Point> point = point(share(end), end < 2 && smooth() ? SupplyWaveform.SMOOTH : roughest());
             if (point.isEmpty()) {
                 current();
-                rows.add(FigureRow.unknown("Volts at the terminals", alert.orElseThrow()));
+                rows.add(FigureRow.unknown(TEXTS.text("supply.terminals"), alert.orElseThrow()));
                 return new Lines(rows, alert);
             }
             points.add(point.get());
@@ -186,7 +182,9 @@ final class StepSupply {
         double volts = question.supplyVolts();
         Range amps =
                 new Range(power.inputWatts().low() / volts, power.inputWatts().high() / volts);
-        rows.add(HeatWords.row(AVERAGE, amps, "A", "").caution("More than the supply side can give."));
+        rows.add(HeatWords.row(TEXTS.text("supply.average"), amps, "A", "")
+                .about(FigureRow.Topic.SUPPLY_AMPS)
+                .caution(TEXTS.text("supply.tooMuch")));
     }
 
     private void delivered(List<Point> points) {
@@ -195,46 +193,58 @@ final class StepSupply {
                         .continuousAmps()
                         .orElse(project.bench().supply().currentLimitAmps())
                 * (1 - project.heat().pacing().currentMarginRatio());
-        FigureRow average = row(AVERAGE, points, point -> point.all().averageAmps(), "A", "");
+        FigureRow average = row(
+                        TEXTS.text("supply.average"),
+                        points,
+                        point -> point.all().averageAmps(),
+                        "A",
+                        "")
+                .about(FigureRow.Topic.SUPPLY_AMPS);
         boolean tooMuch = points.get(2).all().averageAmps() > allowed;
-        rows.add(
-                tooMuch
-                        ? average.caution("Above the " + HeatWords.number(allowed)
-                                + " A that the supply gives continuously, less the margin.")
-                        : average);
+        rows.add(tooMuch ? average.caution(TEXTS.text("supply.aboveContinuous", HeatWords.number(allowed))) : average);
         rows.add(row(
-                "Supply current, RMS",
+                TEXTS.text("supply.rms"),
                 points,
                 point -> point.all().rmsAmps(),
                 "A",
                 roughest() == SupplyWaveform.SMOOTH
                         ? ""
-                        : smooth() ? "at most as a rectified sine" : "as a rectified sine"));
+                        : smooth() ? TEXTS.text("supply.rms.most") : TEXTS.text("supply.rms.as")));
         if (question.signal() == StepSignal.BURST) {
             rows.add(row(
-                    "Supply current in the burst", points, point -> point.loud().averageAmps(), "A", ""));
+                    TEXTS.text("supply.burst"), points, point -> point.loud().averageAmps(), "A", ""));
         }
         rows.add(row(
-                question.signal() == StepSignal.BURST ? "Volts at the terminals, burst" : "Volts at the terminals",
+                question.signal() == StepSignal.BURST
+                        ? TEXTS.text("supply.terminals.burst")
+                        : TEXTS.text("supply.terminals"),
                 points,
                 Point::terminalVolts,
                 "V",
-                "with the supply set to " + HeatWords.number(question.supplyVolts()) + " V"));
+                TEXTS.text("supply.setTo", HeatWords.number(question.supplyVolts()))));
         rows.add(row(
-                "Set the supply to",
+                TEXTS.text("supply.set"),
                 points,
                 point -> setVolts(point, points),
                 "V",
-                "for " + HeatWords.number(question.supplyVolts()) + " V at the terminals"));
-        rows.add(row("Cable loss", points, point -> point.cable().lossWatts(), "W", "by the RMS current, cable warm"));
+                TEXTS.text("supply.set.for", HeatWords.number(question.supplyVolts()))));
+        rows.add(row(
+                TEXTS.text("supply.cableLoss"),
+                points,
+                point -> point.cable().lossWatts(),
+                "W",
+                TEXTS.text("supply.cableLoss.remark")));
         FigureRow cable = row(
-                "Cable temperature in the end", points, point -> point.cable().celsius(), "\u00b0C", "");
+                TEXTS.text("supply.cableTemperature"),
+                points,
+                point -> point.cable().celsius(),
+                "\u00b0C",
+                "");
         double limit = lead().limitCelsius();
         double margin = project.heat().pacing().marginKelvin();
         rows.add(
                 points.get(2).cable().celsius() > limit - margin
-                        ? cable.caution(
-                                "Its insulation bears " + HeatWords.number(limit) + " \u00b0C, less the margin.")
+                        ? cable.caution(TEXTS.text("supply.insulation", HeatWords.number(limit)))
                         : cable);
     }
 
@@ -257,7 +267,7 @@ final class StepSupply {
     private void fuses(List<Point> points) {
         List<Fuse> fuses = project.amplifier().fuses();
         if (fuses.isEmpty()) {
-            rows.add(FigureRow.unknown("Fuses", "The amplifier lists none; add them on its page."));
+            rows.add(FigureRow.unknown(TEXTS.text("supply.fuses"), TEXTS.text("supply.noFuses")));
             return;
         }
         Fuse first = fuses.get(0);
@@ -267,11 +277,8 @@ final class StepSupply {
         Optional<FuseKind> kind = FuseKind.of(first.style());
         if (!alike || kind.isEmpty()) {
             rows.add(FigureRow.unknown(
-                    "Fuses",
-                    alike
-                            ? "There is no table for \"" + first.style()
-                                    + "\"; the style must name a blade, large blade or" + " cartridge."
-                            : "Fuses of different ratings or kinds side by side are not reckoned."));
+                    TEXTS.text("supply.fuses"),
+                    alike ? TEXTS.text("supply.noTable", first.style()) : TEXTS.text("supply.unlike")));
             return;
         }
         FuseBank bank = new FuseBank(kind.get(), first.ratedAmps(), fuses.size());
@@ -289,7 +296,7 @@ final class StepSupply {
     }
 
     private void fuses(FuseBank bank, FuseAnswer least, FuseAnswer most) {
-        String name = "Fuses, " + bank.count() + " \u00d7 " + HeatWords.number(bank.ratedAmps()) + " A";
+        String name = TEXTS.text("supply.bank", Integer.toString(bank.count()), HeatWords.number(bank.ratedAmps()));
         if (most instanceof SupplyNoSolution none) {
             rows.add(FigureRow.unknown(name, none.reason() + " " + none.remedy()));
             return;
@@ -299,16 +306,19 @@ final class StepSupply {
                 name,
                 new Range(100 * ratio.low(), 100 * ratio.high()),
                 "%",
-                bank.count() > 1 ? "of their rating, shared alike" : "of its rating");
+                TEXTS.text(bank.count() > 1 ? "supply.share.many" : "supply.share.one"));
         if (most instanceof FuseAnswer.AboveContinuous above) {
             rows.add(share.caution(above.reason()));
-            rows.add(FigureRow.of(OPEN, NOT_IN_TABLE, "", "", above.remedy()));
+            rows.add(FigureRow.of(TEXTS.text("supply.open"), TEXTS.text("supply.notListed"), "", "", above.remedy())
+                    .about(FigureRow.Topic.FUSES_ABOVE));
         } else if (most instanceof FuseAnswer.Opens opens) {
             rows.add(share);
             rows.add(opening(opens));
         } else {
             rows.add(share);
-            rows.add(FigureRow.of(OPEN, NEVER, "", "", FuseBank.CONTINUOUS_RULE));
+            rows.add(FigureRow.of(
+                            TEXTS.text("supply.open"), TEXTS.text("supply.never"), "", "", FuseBank.continuousRule())
+                    .about(FigureRow.Topic.FUSES_HOLD));
         }
     }
 
@@ -325,14 +335,15 @@ final class StepSupply {
         double from = opens.earliestSeconds().orElse(0);
         String latest = opens.latestSeconds().isPresent()
                 ? HeatWords.timeFigure(opens.latestSeconds().getAsDouble())
-                : NEVER;
+                : TEXTS.text("supply.never");
         FigureRow row = FigureRow.of(
-                opens.withinBurst() ? OPEN + " in a burst after" : OPEN + " after",
-                HeatWords.timeNumber(from),
-                HeatWords.timeUnit(from),
-                HeatWords.timeFigure(from) + " \u2013 " + latest,
-                opens.citation());
+                        TEXTS.text(opens.withinBurst() ? "supply.open.burst" : "supply.open.after"),
+                        HeatWords.timeNumber(from),
+                        HeatWords.timeUnit(from),
+                        HeatWords.timeFigure(from) + " \u2013 " + latest,
+                        opens.citation())
+                .about(FigureRow.Topic.FUSES_OPEN);
         boolean inTime = from <= question.seconds();
-        return inTime ? row.caution("Within this step. " + opens.citation()) : row;
+        return inTime ? row.caution(TEXTS.text("supply.within", opens.citation())) : row;
     }
 }

@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -89,7 +92,9 @@ final class StepTable extends Composite {
     private void fit() {
         GC gc = new GC(table);
         try {
-            gc.setFont(table.getFont());
+            // Themes draw the headers bold.
+            Font bold = JFaceResources.getResources()
+                    .create(FontDescriptor.createFrom(table.getFont()).setStyle(SWT.BOLD));
             for (int index = 0; index < columns.size(); index++) {
                 Column<StepTableRow> column = columns.get(index);
                 // Measuring every cell of a long plan would take too long; the text of the most characters tells
@@ -98,8 +103,10 @@ final class StepTable extends Composite {
                         .map(row -> column.shown().apply(row))
                         .max(Comparator.comparingInt(String::length))
                         .orElse("");
-                int widest = Math.max(gc.stringExtent(column.title()).x, gc.stringExtent(longest).x);
-                int width = widest + CELL_PADDING;
+                gc.setFont(bold);
+                int title = gc.stringExtent(column.title()).x;
+                gc.setFont(table.getFont());
+                int width = Math.max(title, gc.stringExtent(longest).x) + CELL_PADDING;
                 TableColumn shown = table.getColumn(index);
                 // A column that is wide enough stays as it is, so that nothing jumps while a step is dragged.
                 if (shown.getWidth() < width) {

@@ -13,6 +13,7 @@ import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.SupplyCautions;
 import org.ohmstead.thermal.plan.ScheduledJob;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.table.Column;
@@ -21,6 +22,7 @@ import org.ohmstead.workbench.table.Mark;
 
 /** The columns of the steps. */
 final class StepTableColumns {
+    private static final Messages TEXTS = Messages.of(StepTableColumns.class);
     private static final double SAME_KELVIN = 0.01;
 
     private StepTableColumns() {}
@@ -37,64 +39,67 @@ final class StepTableColumns {
 
     private static void times(List<Column<StepTableRow>> all) {
         all.add(number("number", "#", "", row -> Integer.toString(row.number())));
-        all.add(Columns.<StepTableRow>shown("step", "Step", StepTableRow::id)
+        all.add(Columns.<StepTableRow>shown("step", TEXTS.text("steps.step"), StepTableRow::id)
                 .withHover(row -> String.join(" ", row.step().remarks()))
                 .withProblem(row ->
                         row.obstacle().map(obstacle -> new Mark(Severity.ERROR, ForecastWords.obstacle(obstacle)))));
-        all.add(timed("start", "Start", "min", job -> ForecastWords.minutes(job.startSeconds()))
+        all.add(timed("start", TEXTS.text("steps.start"), "min", job -> ForecastWords.minutes(job.startSeconds()))
                 .withHover(StepTableColumns::change));
-        all.add(timed("rest", "Rest", "s", job -> ForecastWords.seconds(job.restSeconds()))
-                .withHover(
-                        row -> row.restCause().isEmpty() ? "" : "Rest before the step, for: " + row.restCause() + "."));
-        all.add(Columns.shown("cause", "Rest for", StepTableRow::restCause));
-        all.add(timed("on", "On", "s", job -> ForecastWords.seconds(job.endSeconds() - job.startSeconds())));
+        all.add(timed("rest", TEXTS.text("steps.rest"), "s", job -> ForecastWords.seconds(job.restSeconds()))
+                .withHover(row -> row.restCause().isEmpty() ? "" : TEXTS.text("steps.rest.hover", row.restCause())));
+        all.add(Columns.shown("cause", TEXTS.text("steps.restFor"), StepTableRow::restCause));
+        all.add(timed(
+                "on",
+                TEXTS.text("steps.on"),
+                "s",
+                job -> ForecastWords.seconds(job.endSeconds() - job.startSeconds())));
     }
 
     private static void powers(List<Column<StepTableRow>> all) {
-        all.add(optional("power", "Power", Unit.WATT.symbol(), row -> row.step()
+        all.add(optional("power", TEXTS.text("steps.power"), Unit.WATT.symbol(), row -> row.step()
                         .power()
                         .watts())
                 .withHover(StepTableColumns::power));
         all.add(Columns.<StepTableRow>shown(
                         "basis",
-                        "From",
+                        TEXTS.text("steps.from"),
                         row -> ForecastWords.basis(row.step().power().basis()))
                 .withHover(row -> row.step().power().sentence()));
-        all.add(optional("average", "Draw", Unit.AMPERE.symbol(), row -> row.step()
+        all.add(optional("average", TEXTS.text("steps.draw"), Unit.AMPERE.symbol(), row -> row.step()
                         .current()
                         .map(current -> OptionalDouble.of(current.averageAmps()))
                         .orElse(OptionalDouble.empty()))
                 .withHover(StepTableColumns::draw));
-        all.add(optional("rms", "RMS", Unit.AMPERE.symbol(), row -> row.step()
+        all.add(optional("rms", TEXTS.text("steps.rms"), Unit.AMPERE.symbol(), row -> row.step()
                         .current()
                         .map(current -> OptionalDouble.of(current.rmsAmps()))
                         .orElse(OptionalDouble.empty()))
-                .withHover(row -> "What heats cable and fuses, at the most. " + SupplyCautions.FUSES));
-        all.add(optional("volts", "Terminals", Unit.VOLT.symbol(), StepTableRow::terminalVolts)
+                .withHover(row -> TEXTS.text("steps.rms.hover", SupplyCautions.fuses())));
+        all.add(optional("volts", TEXTS.text("steps.terminals"), Unit.VOLT.symbol(), StepTableRow::terminalVolts)
                 .withHover(StepTableColumns::volts));
         all.add(number(
                         "heat",
-                        "Amplifier loss",
+                        TEXTS.text("steps.loss"),
                         Unit.WATT.symbol(),
                         row -> known(row)
                                 ? HeatWords.number(row.step().heatWatts().middle())
                                 : ForecastWords.NONE)
-                .withHover(row -> "Mean heat in the amplifier: "
-                        + HeatWords.range(row.step().heatWatts()) + " W as far as its data tell."));
-        all.add(optional("cable", "Cable loss", Unit.WATT.symbol(), StepTableRow::cableWatts)
-                .withHover(row -> "At the most. " + SupplyCautions.CABLES));
+                .withHover(row -> TEXTS.text(
+                        "steps.loss.hover", HeatWords.range(row.step().heatWatts()))));
+        all.add(optional("cable", TEXTS.text("steps.cableLoss"), Unit.WATT.symbol(), StepTableRow::cableWatts)
+                .withHover(row -> TEXTS.text("steps.cableLoss.hover", SupplyCautions.cables())));
         all.add(number(
                         "load",
-                        "Load",
+                        TEXTS.text("steps.load"),
                         Unit.WATT.symbol(),
                         row -> known(row) ? HeatWords.number(row.step().outputWatts()) : ForecastWords.NONE)
-                .withHover(row -> "Mean power of all channels together, which becomes heat in the load."));
+                .withHover(row -> TEXTS.text("steps.load.hover")));
     }
 
     private static String change(StepTableRow row) {
         return row.job()
                 .filter(job -> job.changeSeconds() > 0)
-                .map(job -> "After " + HeatWords.time(job.changeSeconds()) + " of changing load, mode or supply.")
+                .map(job -> TEXTS.text("steps.change", HeatWords.time(job.changeSeconds())))
                 .orElse("");
     }
 
@@ -103,29 +108,31 @@ final class StepTableColumns {
     }
 
     private static String power(StepTableRow row) {
-        return "Of each channel in stereo, in the load otherwise; in bursts while they are loud. "
-                + row.step().power().sentence();
+        return TEXTS.text("steps.power.hover", row.step().power().sentence());
     }
 
     private static String draw(StepTableRow row) {
         return row.step()
                 .current()
-                .map(current -> "Average current at the most; loud "
-                        + HeatWords.number(row.step().loudAmps()) + " A, crest " + HeatWords.number(current.peakAmps())
-                        + " A.")
+                .map(current -> TEXTS.text(
+                        "steps.draw.hover",
+                        HeatWords.number(row.step().loudAmps()),
+                        HeatWords.number(current.peakAmps())))
                 .orElse("");
     }
 
     private static String volts(StepTableRow row) {
         OptionalDouble set = row.step().setVolts();
         return set.isPresent()
-                ? "The supply has to be set to " + HeatWords.number(set.getAsDouble()) + " V then; the cable takes "
-                        + HeatWords.number(row.step().cableDropVolts()) + " V."
+                ? TEXTS.text(
+                        "steps.volts.hover",
+                        HeatWords.number(set.getAsDouble()),
+                        HeatWords.number(row.step().cableDropVolts()))
                 : "";
     }
 
     private static Column<StepTableRow> peak(ForecastPlace.Kind kind) {
-        return number("peak." + kind.name(), kind.title(), "\u00b0C, K left", row -> peak(row, kind))
+        return number("peak." + kind.name(), kind.title(), TEXTS.text("steps.celsiusLeft"), row -> peak(row, kind))
                 .withHover(row -> band(row, kind))
                 .withProblem(row -> problem(row, kind));
     }
@@ -147,14 +154,19 @@ final class StepTableColumns {
             return "";
         }
         Range celsius = peak.celsius();
-        String limit = peak.place().limitCelsius().isPresent()
-                ? " Its limit is "
-                        + HeatWords.number(peak.place().limitCelsius().getAsDouble()) + " \u00b0C, of which "
-                        + HeatWords.number(peak.marginKelvin()) + " K are to be left."
-                : " No limit is known.";
-        return peak.place().heading() + " at the most: " + ForecastWords.celsius(celsius.low()) + " \u2013 "
-                + ForecastWords.celsius(celsius.high()) + " \u00b0C as far as the data tell." + limit
-                + " Let it cool before you touch it.";
+        String name = peak.place().heading();
+        String low = ForecastWords.celsius(celsius.low());
+        String high = ForecastWords.celsius(celsius.high());
+        OptionalDouble limit = peak.place().limitCelsius();
+        return limit.isPresent()
+                ? TEXTS.text(
+                        "steps.band.limit",
+                        name,
+                        low,
+                        high,
+                        HeatWords.number(limit.getAsDouble()),
+                        HeatWords.number(peak.marginKelvin()))
+                : TEXTS.text("steps.band", name, low, high);
     }
 
     private static Optional<Mark> problem(StepTableRow row, ForecastPlace.Kind kind) {
@@ -162,10 +174,10 @@ final class StepTableColumns {
         double room =
                 peak == null ? Double.POSITIVE_INFINITY : peak.roomKelvin().orElse(Double.POSITIVE_INFINITY);
         if (room < 0) {
-            return Optional.of(new Mark(Severity.ERROR, "It would get too hot. " + band(row, kind)));
+            return Optional.of(new Mark(Severity.ERROR, TEXTS.text("steps.tooHot", band(row, kind))));
         }
         return peak != null && room < peak.marginKelvin() - SAME_KELVIN
-                ? Optional.of(new Mark(Severity.WARNING, "It would come too near to its limit. " + band(row, kind)))
+                ? Optional.of(new Mark(Severity.WARNING, TEXTS.text("steps.tooNear", band(row, kind))))
                 : Optional.empty();
     }
 

@@ -16,6 +16,7 @@ import org.ohmstead.thermal.SupplyCurrent;
 import org.ohmstead.thermal.plan.Obstacle;
 import org.ohmstead.thermal.plan.ScheduledJob;
 import org.ohmstead.thermal.plan.StepForecast;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A step in the table.
@@ -36,6 +37,8 @@ record StepTableRow(
         String restCause,
         Map<ForecastPlace.Kind, Peak> peaks,
         Optional<Obstacle> obstacle) {
+    private static final Messages TEXTS = Messages.of(StepTableRow.class);
+
     StepTableRow {
         peaks = Map.copyOf(peaks);
     }
@@ -74,7 +77,7 @@ record StepTableRow(
     private static String cause(Forecast forecast, ScheduledJob job) {
         return switch (job.cause()) {
             case NONE -> "";
-            case WISH -> "you";
+            case WISH -> TEXTS.text("steps.you");
             case LIMIT -> forecast.restCause(job);
         };
     }

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.model.Severity;
 import org.ohmstead.thermal.SupplyCautions;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.CheckField;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.Measure;
@@ -17,6 +18,7 @@ import org.ohmstead.workbench.look.MessageLine;
 
 /** What else bounds the supply side: source, continuous current, cable. */
 final class SupplyGroup {
+    private static final Messages TEXTS = Messages.of(SupplyGroup.class);
     private static final double COLDEST_CELSIUS = -60;
     private static final double HOTTEST_CELSIUS = 400;
 
@@ -26,18 +28,18 @@ final class SupplyGroup {
 
     SupplyGroup(Composite parent, HeatBindings bindings) {
         this.bindings = bindings;
-        form = new FormSection(parent, "heat", "Supply side");
+        form = new FormSection(parent, "heat", TEXTS.text("supply.heading"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form);
         source();
         cable();
-        form.note("Set volts and current limit of the supply, and the cable, on the page Bench.");
+        form.note(TEXTS.text("supply.note"));
         MessageLine caution = new MessageLine(parent, "heat.batteryCaution");
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(caution);
         caution.setVisible(false);
         bindings.add(project -> {
             boolean battery = project.heat().supply().battery();
             if (battery) {
-                caution.show(Severity.WARNING, SupplyCautions.BATTERIES);
+                caution.show(Severity.WARNING, SupplyCautions.batteries());
             } else {
                 caution.clear();
             }
@@ -48,60 +50,58 @@ final class SupplyGroup {
     }
 
     private void source() {
-        CheckField battery = form.check("battery", "The supply is a &battery");
-        battery.setHint("A battery has no current limit of its own: only its fuse stands between it and a short.");
+        CheckField battery = form.check("battery", TEXTS.text("supply.battery"));
+        battery.setHint(TEXTS.text("supply.battery.hint"));
         bindings.bind(
                 battery,
                 "supply.battery",
-                "kind of supply",
+                TEXTS.text("supply.battery.words"),
                 heat -> heat.supply().battery(),
                 (heat, value) -> heat.withSupply(heat.supply().withBattery(value)));
-        OptionalQuantityField source = form.optionalQuantity("source", "Internal re&sistance", Measure.milli(Unit.OHM));
-        source.setHint("Fall of the volts over the current, read at the supply's own terminals.");
-        source.check(HeatBindings.within(0, Double.MAX_VALUE, "It must not be below 0."));
+        OptionalQuantityField source =
+                form.optionalQuantity("source", TEXTS.text("supply.source"), Measure.milli(Unit.OHM));
+        source.setHint(TEXTS.text("supply.source.hint"));
+        source.check(HeatBindings.within(0, Double.MAX_VALUE, TEXTS.text("check.notBelow")));
         bindings.bind(
                 source,
                 "supply.sourceOhms",
-                "internal resistance of the supply",
+                TEXTS.text("supply.source.words"),
                 heat -> heat.supply().sourceOhms(),
                 (heat, value) -> heat.withSupply(heat.supply().withSourceOhms(value)));
         OptionalQuantityField amps =
-                form.optionalQuantity("continuous", "Co&ntinuous current", Measure.of(Unit.AMPERE));
-        amps.setHint("What the supply gives for as long as one likes; empty: its current limit.");
+                form.optionalQuantity("continuous", TEXTS.text("supply.continuous"), Measure.of(Unit.AMPERE));
+        amps.setHint(TEXTS.text("supply.continuous.hint"));
         amps.check(HeatBindings.positive());
         bindings.bind(
                 amps,
                 "supply.continuousAmps",
-                "continuous current of the supply",
+                TEXTS.text("supply.continuous.words"),
                 heat -> heat.supply().continuousAmps(),
                 (heat, value) -> heat.withSupply(heat.supply().withContinuousAmps(value)));
     }
 
     private void cable() {
         OptionalQuantityField limit =
-                form.optionalQuantity("cableLimit", "&Insulation at most", Measure.of(Unit.CELSIUS));
-        limit.setHint("As printed on the cable; empty: 70 \u00b0C, that of general-purpose PVC.");
-        limit.check(HeatBindings.within(
-                COLDEST_CELSIUS, HOTTEST_CELSIUS, "It must lie between -60 and 400 \u00b0C, or be left empty."));
+                form.optionalQuantity("cableLimit", TEXTS.text("supply.cableLimit"), Measure.of(Unit.CELSIUS));
+        limit.setHint(TEXTS.text("supply.cableLimit.hint"));
+        limit.check(HeatBindings.within(COLDEST_CELSIUS, HOTTEST_CELSIUS, TEXTS.text("check.hottest")));
         bindings.bind(
                 limit,
                 "supply.cableLimitCelsius",
-                "limit of the cable",
+                TEXTS.text("supply.cableLimit.words"),
                 heat -> heat.supply().cableLimitCelsius(),
                 (heat, value) -> heat.withSupply(heat.supply().withCableLimitCelsius(value)));
         OptionalQuantityField outer =
-                form.optionalQuantity("cableOuter", "&Outer diameter of a lead", Measure.milli(Unit.METRE));
-        outer.setHint("With its insulation; empty: reckoned from the copper and 1 mm of insulation.");
+                form.optionalQuantity("cableOuter", TEXTS.text("supply.cableOuter"), Measure.milli(Unit.METRE));
+        outer.setHint(TEXTS.text("supply.cableOuter.hint"));
         outer.check(value -> value.ifPresent(metres -> HeatBindings.require(
-                metres >= copperMetres,
-                "The copper alone is " + HeatWords.number(1000 * copperMetres)
-                        + " mm thick, by its cross-section on the page Bench.")));
+                metres >= copperMetres, TEXTS.text("supply.cableOuter.check", HeatWords.number(1000 * copperMetres)))));
         bindings.add(project ->
                 copperMetres = 2e-3 * Math.sqrt(project.bench().cable().crossSectionSquareMillimetres() / Math.PI));
         bindings.bind(
                 outer,
                 "supply.cableOuterMetres",
-                "outer diameter of the cable",
+                TEXTS.text("supply.cableOuter.words"),
                 heat -> heat.supply().cableOuterMetres(),
                 (heat, value) -> heat.withSupply(heat.supply().withCableOuterMetres(value)));
     }

@@ -8,6 +8,7 @@ import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
 import org.ohmstead.thermal.plan.ThermalPrecautions;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProblemProvider;
 import org.ohmstead.workbench.session.ProjectView;
 import org.osgi.service.component.annotations.Activate;
@@ -17,6 +18,8 @@ import org.osgi.service.component.annotations.Reference;
 /** Shows among the project's problems what its plan would do to supply, fuses, loads and temperatures. */
 @Component
 public final class ThermalProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(ThermalProblems.class);
+
     private final PartSharing sharing;
 
     /** Makes the provider; {@code sharing} tells how the power of a load falls on its parts. */
@@ -27,7 +30,7 @@ public final class ThermalProblems implements ProblemProvider {
 
     @Override
     public String name() {
-        return "Heat and current of the plan";
+        return TEXTS.text("problems.name");
     }
 
     @Override

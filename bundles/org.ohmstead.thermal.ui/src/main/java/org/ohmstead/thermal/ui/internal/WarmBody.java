@@ -15,6 +15,7 @@ import org.ohmstead.thermal.FosterStage;
 import org.ohmstead.thermal.HeatModel;
 import org.ohmstead.thermal.HeatPoint;
 import org.ohmstead.thermal.SinkEstimate;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What gets warm in an amplifier: its case, by all of its heat, and the junctions of its output devices, by that of the output stages on top
@@ -34,6 +35,8 @@ record WarmBody(
         OptionalDouble caseLimitCelsius,
         OptionalDouble deviceLimitCelsius,
         List<String> remarks) {
+    private static final Messages TEXTS = Messages.of(WarmBody.class);
+
     static final int CASE = 0;
     static final int DEVICE = 1;
 
@@ -50,13 +53,13 @@ record WarmBody(
         OptionalDouble listed = project.amplifier().heatSinkKelvinPerWatt();
         if (toAir.isEmpty() && listed.isPresent() && listed.getAsDouble() > 0) {
             toAir = Optional.of(Range.of(listed.getAsDouble()));
-            remarks.add("The resistance from case to air is that of the sink on the amplifier's page.");
+            remarks.add(TEXTS.text("body.listed"));
         }
         if (toAir.isEmpty() && facts.sinkSize().isPresent()) {
             SinkEstimate estimate =
                     SinkEstimate.of(facts.sinkSize().get(), Math.max(LEAST_WATTS, heatWatts), airCelsius, false);
             toAir = Optional.of(estimate.kelvinPerWatt());
-            remarks.add("The resistance from case to air is estimated from the sink's size.");
+            remarks.add(TEXTS.text("body.sized"));
             remarks.addAll(estimate.remarks());
         }
         return toAir.map(range -> new WarmBody(
@@ -80,11 +83,11 @@ record WarmBody(
      */
     HeatModel model(double toAir, double capacity, double toCase) {
         HeatModel.Builder builder = new HeatModel.Builder();
-        HeatPoint body = new HeatPoint("case", "case", caseLimitCelsius);
+        HeatPoint body = new HeatPoint("case", TEXTS.text("course.case.series"), caseLimitCelsius);
         builder.chain(body, "heat", new FosterChain(List.of(new FosterStage(toAir, toAir * capacity))));
         int stages = builder.source("stages");
         if (deviceKelvinPerWatt.isPresent()) {
-            HeatPoint device = new HeatPoint("device", "hottest junction", deviceLimitCelsius);
+            HeatPoint device = new HeatPoint("device", TEXTS.text("course.junction.series"), deviceLimitCelsius);
             builder.point(device, new int[] {0}, new double[] {1}, new int[] {stages}, new double[] {toCase});
         }
         return builder.build();

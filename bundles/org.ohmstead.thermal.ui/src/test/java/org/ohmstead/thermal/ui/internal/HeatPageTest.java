@@ -241,7 +241,7 @@ class HeatPageTest {
         stage.edit(project -> project.withHeat(heat().withAmplifier(
                         heat().amplifier().withSinkSize(Optional.of(new SinkSize(0.001, 0.001, 0, 0, 0.001, 0.9))))));
         show();
-        assertEquals(SinkGroup.NO_ESTIMATE, stage.said("heat.sink.result"));
+        assertEquals(SinkGroup.noEstimate(), stage.said("heat.sink.result"));
     }
 
     /** 16 mm2 of copper are 2 sqrt(16 / pi) = 4.51 mm thick at least. */

@@ -76,7 +76,7 @@ class IdentifyCompositeTest {
         stage.find("identify.record", Text.class).setText(text);
         boolean[] begun = new boolean[1];
         stage.until("the record was read", () -> {
-            boolean fitting = message().equals(IdentifyComposite.FITTING);
+            boolean fitting = message().equals(IdentifyComposite.fitting());
             begun[0] |= fitting;
             return begun[0] && !fitting;
         });
