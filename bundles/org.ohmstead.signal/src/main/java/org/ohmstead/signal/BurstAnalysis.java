@@ -6,7 +6,6 @@ package org.ohmstead.signal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,11 +48,8 @@ final class BurstAnalysis {
         List<BurstTrain.Stretch> usable = usableStretches();
         if (usable.isEmpty()) {
             BurstTrain.Stretch first = train.stretches().get(0);
-            outerNotes.add(String.format(
-                    Locale.ROOT,
-                    "The tone comes in bursts of about %s ms, but a burst holds no whole cycle (about %s cycles of"
-                            + " %s Hz), so its power cannot be told; the figures are of the whole record. Use longer"
-                            + " bursts or a higher frequency.",
+            outerNotes.add(Texts.say(
+                    "note.noWholeCycle",
                     Digits.of(1000 * first.length() / sampleRateHz, 3),
                     Digits.of(cyclesOf(first), 2),
                     Digits.of(radiansPerSample * sampleRateHz / (2 * Math.PI), 4)));
@@ -109,8 +105,7 @@ final class BurstAnalysis {
                 .limit(1)
                 .toList();
         if (!parts.isEmpty()) {
-            notes.add("The record begins or ends inside the burst, so the burst may be longer than the part that was"
-                    + " evaluated.");
+            notes.add(Texts.say("note.insideBurst"));
         }
         return parts;
     }
@@ -126,12 +121,7 @@ final class BurstAnalysis {
     private void noteShortBurst(BurstTrain.Stretch stretch) {
         int cycles = wholeCyclesOf(stretch);
         if (cycles < 3) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "A burst holds only %d whole cycle%s, so frequency, distortion and power of the burst are less"
-                            + " certain.",
-                    cycles,
-                    cycles == 1 ? "" : "s"));
+            notes.add(Texts.counted("note.shortBurst", cycles, cycles));
         }
     }
 

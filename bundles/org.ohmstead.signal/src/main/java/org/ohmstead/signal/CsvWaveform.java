@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Tables of samples as text: the first column is the time in seconds, each further column one channel, in volts or
@@ -67,16 +68,21 @@ public final class CsvWaveform {
         try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             table.readLines(reader);
         } catch (CharacterCodingException e) {
-            throw new CaptureException(
-                    file.getFileName() + " is neither a WAV file nor text in UTF-8. Export it as WAV or CSV.", e);
+            throw new CaptureException(Texts.say("csv.neither", file.getFileName()), e);
         } catch (IOException e) {
             throw FileFailure.reading(file, e);
         }
         return table.capture();
     }
 
-    private CaptureException wrong(String what) {
-        return new CaptureException(file.getFileName() + ": " + what);
+    /** Says what is wrong; the text's first argument is the file. */
+    private CaptureException wrong(String key, Object... arguments) {
+        return new CaptureException(Texts.say(key, withFile(arguments)));
+    }
+
+    private Object[] withFile(Object... arguments) {
+        return Stream.concat(Stream.of(file.getFileName()), Arrays.stream(arguments))
+                .toArray();
     }
 
     private void readLines(BufferedReader reader) throws IOException, CaptureException {
@@ -99,7 +105,7 @@ public final class CsvWaveform {
                 }
             }
             if (blankLine > 0 && size > 0) {
-                throw wrong("line " + blankLine + " is blank between lines of numbers. Export the file again.");
+                throw wrong("csv.blank", blankLine);
             }
             addLine(line, lineNumber);
         }
@@ -114,9 +120,7 @@ public final class CsvWaveform {
         }
         while (read >= 0 && read != '\n' && read != '\r') {
             if (line.length() == MOST_LINE_CHARACTERS) {
-                throw wrong("line " + lineNumber + " is longer than " + MOST_LINE_CHARACTERS
-                        + " characters, so this is no table of samples. Choose another file or export it as WAV or"
-                        + " CSV.");
+                throw wrong("csv.longLine", lineNumber, MOST_LINE_CHARACTERS);
             }
             line.append((char) read);
             read = reader.read();
@@ -149,9 +153,8 @@ public final class CsvWaveform {
         String[] cells = line.split(separator, -1);
         if (columns.isEmpty()) {
             if (cells.length < 2 || cells.length > MOST_CHANNELS + 1) {
-                throw wrong("line " + lineNumber + " has " + cells.length + " column" + (cells.length == 1 ? "" : "s")
-                        + "; a time in seconds and 1 to " + MOST_CHANNELS
-                        + " channels are needed, separated by comma, semicolon or tab.");
+                throw new CaptureException(
+                        Texts.counted("csv.columns", cells.length, withFile(lineNumber, cells.length, MOST_CHANNELS)));
             }
             for (int c = 0; c < cells.length; c++) {
                 columns.add(new double[1024]);
@@ -160,8 +163,7 @@ public final class CsvWaveform {
             scales = WavFile.scalesFor(file, cells.length - 1, scales);
         }
         if (cells.length != columns.size()) {
-            throw wrong("line " + lineNumber + " has " + cells.length + " columns, but the lines before have "
-                    + columns.size() + ". Export the file again.");
+            throw wrong("csv.otherColumns", lineNumber, cells.length, columns.size());
         }
         for (int c = 0; c < cells.length; c++) {
             double[] column = columns.get(c);
@@ -180,7 +182,7 @@ public final class CsvWaveform {
 
     private void requireRoom() throws CaptureException {
         if (!WavReader.fitsMemory(2L * size * columns.size())) {
-            throw wrong("the table holds more samples than can be analysed at once. Cut it into shorter files.");
+            throw wrong("csv.tooLarge");
         }
     }
 
@@ -192,9 +194,9 @@ public final class CsvWaveform {
                 return value;
             }
         }
-        String what = text.isEmpty() ? "is empty" : "reads \"" + shortened(text) + "\", which is no number";
-        throw wrong("line " + lineNumber + ", column " + column + " " + what
-                + ". Export the file again with a number in each column.");
+        throw text.isEmpty()
+                ? wrong("csv.emptyCell", lineNumber, column)
+                : wrong("csv.noNumber", lineNumber, column, shortened(text));
     }
 
     private static String shortened(String text) {
@@ -221,8 +223,7 @@ public final class CsvWaveform {
 
     private Capture capture() throws CaptureException {
         if (size < 2) {
-            throw wrong("the table holds " + (size == 0 ? "no samples" : "only one sample")
-                    + ". Record or export the file again.");
+            throw wrong(size == 0 ? "csv.noSamples" : "csv.oneSample");
         }
         double sampleRateHz = sampleRateHz();
         List<Waveform> channels = new ArrayList<>();
@@ -241,38 +242,27 @@ public final class CsvWaveform {
     private double sampleRateHz() throws CaptureException {
         SampleTimes times = new SampleTimes(Arrays.copyOf(columns.get(0), size), lastDecimal, mostDigits);
         if (!times.rise()) {
-            throw wrong("the times in column 1 do not rise. Export the file again with the time in seconds first.");
+            throw wrong("csv.timesFall");
         }
         double meanRateHz = 1 / times.meanStepSeconds();
         if (!(meanRateHz >= LEAST_RATE_HZ && meanRateHz <= MOST_RATE_HZ)) {
-            throw wrong(String.format(
-                    Locale.ROOT,
-                    "the times in column 1 are %.3g s apart, which no recorder does. Export the file again with the"
-                            + " time in seconds first.",
-                    times.meanStepSeconds()));
+            throw wrong("csv.timesApart", String.format(Locale.ROOT, "%.3g", times.meanStepSeconds()));
         }
         OptionalInt uneven = times.unevenIndex();
         if (uneven.isPresent() && !(times.typicalStepSeconds() > 0)) {
-            throw wrong("the times in column 1 do not rise. Export the file again with the time in seconds first.");
+            throw wrong("csv.timesFall");
         }
         if (uneven.isPresent()) {
             int index = uneven.getAsInt();
             throw uneven(index, times.stepSeconds(index), times.typicalStepSeconds());
         }
         if (times.rateUncertaintyRatio() > MOST_RATE_UNCERTAINTY) {
-            throw wrong("the times in column 1 have too few digits to tell the sample rate. Export the file again with"
-                    + " more digits.");
+            throw wrong("csv.fewDigits");
         }
         return times.sampleRateHz();
     }
 
     private CaptureException uneven(int index, double actual, double typical) {
-        return wrong(String.format(
-                Locale.ROOT,
-                "the times are not evenly spaced: at line %d the step is %s s instead of %s s. Samples are missing or"
-                        + " the clock was uneven; record or export again.",
-                firstDataLine + index,
-                Digits.of(actual, 6),
-                Digits.of(typical, 6)));
+        return wrong("csv.uneven", firstDataLine + index, Digits.of(actual, 6), Digits.of(typical, 6));
     }
 }

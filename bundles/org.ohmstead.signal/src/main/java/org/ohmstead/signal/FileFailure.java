@@ -18,44 +18,38 @@ final class FileFailure {
     /** Says why a file cannot be read and what to do. */
     static CaptureException reading(Path file, IOException failure) {
         if (failure instanceof NoSuchFileException || Files.notExists(file)) {
-            return new CaptureException(file + " does not exist. Check the name.", failure);
+            return new CaptureException(Texts.say("file.missing", file), failure);
         }
         if (Files.isDirectory(file)) {
-            return new CaptureException(file + " is a folder, not a file. Choose a file inside it.", failure);
+            return new CaptureException(Texts.say("file.folder", file), failure);
         }
         if (failure instanceof AccessDeniedException) {
-            return new CaptureException(
-                    file + " may not be read. Ask its owner for permission, or for a copy.", failure);
+            return new CaptureException(Texts.say("file.denied", file), failure);
         }
-        return new CaptureException(
-                file + " cannot be read" + reason(failure) + ". Check that its drive is connected, or copy it again.",
-                failure);
+        return new CaptureException(Texts.say("file.unreadable", file, reason(failure)), failure);
     }
 
     /** Says why a file cannot be written and what to do. */
     static CaptureException writing(Path file, IOException failure) {
         Path folder = file.toAbsolutePath().getParent();
-        String problem = ", for a reason the system does not tell";
+        String problem = Texts.say("file.unwritable.unknown");
         if (folder != null && Files.notExists(folder)) {
-            problem = ": its folder does not exist";
+            problem = Texts.say("file.unwritable.noFolder");
         } else if (failure instanceof NotDirectoryException || (folder != null && !Files.isDirectory(folder))) {
-            problem = ": what should be its folder is a file";
+            problem = Texts.say("file.unwritable.folderIsFile");
         } else if (Files.isDirectory(file)) {
-            problem = ": a folder of that name is there";
+            problem = Texts.say("file.unwritable.isFolder");
         } else if (failure instanceof AccessDeniedException) {
-            problem = ": its folder may not be written to";
+            problem = Texts.say("file.unwritable.denied");
         } else if (!reason(failure).isEmpty()) {
             problem = reason(failure);
         }
-        return new CaptureException(
-                file + " cannot be written" + problem
-                        + ". Check that the folder is there, may be written to and has room.",
-                failure);
+        return new CaptureException(Texts.say("file.unwritable", file, problem), failure);
     }
 
     /** What the system says, if it is more than a file name, with a colon before it. */
     private static String reason(IOException failure) {
         String text = failure instanceof FileSystemException atFile ? atFile.getReason() : failure.getMessage();
-        return text == null || text.isBlank() ? "" : ": " + text;
+        return text == null || text.isBlank() ? "" : Texts.say("file.reason", text);
     }
 }

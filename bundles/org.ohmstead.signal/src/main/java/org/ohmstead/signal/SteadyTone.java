@@ -6,7 +6,6 @@ package org.ohmstead.signal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The figures of a stretch of samples in which a tone runs steadily. */
@@ -46,10 +45,7 @@ final class SteadyTone {
         try {
             return HarmonicFit.of(samples, radiansPerSample, Math.max(20, settings.highestHarmonic()), refine);
         } catch (ArithmeticException e) {
-            throw new CaptureException(
-                    "The record is too short to tell the tone from its harmonics and from direct voltage. Record at"
-                            + " least 3 cycles of the tone.",
-                    e);
+            throw new CaptureException(Texts.say("tone.short"), e);
         }
     }
 
@@ -198,19 +194,9 @@ final class SteadyTone {
                     n, fit.amplitudeVolts(n) / fit.amplitudeVolts(1), Math.toDegrees(fit.sinePhaseRadians(n))));
         }
         if (highest < 2) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "No harmonic of %s Hz lies below the end of the band at %s Hz, so the distortion figure says"
-                            + " nothing.",
-                    Digits.of(frequencyHz, 6),
-                    Digits.of(bandHighHz, 6)));
+            notes.add(Texts.say("note.noHarmonic", Digits.of(frequencyHz, 6), Digits.of(bandHighHz, 6)));
         } else if (highest < settings.highestHarmonic()) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "Harmonics 2 to %d are counted; higher ones lie above the end of the band at %s Hz or too close"
-                            + " to half the sample rate.",
-                    highest,
-                    Digits.of(bandHighHz, 6)));
+            notes.add(Texts.say("note.harmonics", highest, Digits.of(bandHighHz, 6)));
         }
         return harmonics;
     }

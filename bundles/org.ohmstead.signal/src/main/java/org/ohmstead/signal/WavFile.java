@@ -77,9 +77,7 @@ public final class WavFile {
         }
         if (scales.length != 1) {
             throw new CaptureException(
-                    file.getFileName() + " has " + channels + (channels == 1 ? " channel" : " channels")
-                            + ", but volts per full scale are given for " + scales.length
-                            + ". Give one value, or one for each channel.");
+                    Texts.counted("file.scales", channels, file.getFileName(), channels, scales.length));
         }
         double[] each = new double[channels];
         Arrays.fill(each, scales[0]);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Reads one WAV file. Sizes stated in the file are believed only as far as the file is long. */
 final class WavReader {
@@ -51,18 +52,22 @@ final class WavReader {
         }
     }
 
-    private CaptureException broken(String what) {
-        return new CaptureException(file.getFileName() + " " + what);
+    /** Says what is wrong; the text's first argument is the file. */
+    private CaptureException broken(String key, Object... arguments) {
+        return new CaptureException(Texts.say(
+                key,
+                Stream.concat(Stream.of(file.getFileName()), Arrays.stream(arguments))
+                        .toArray()));
     }
 
     private Capture capture(double[] scales) throws IOException, CaptureException {
         readOuterHeader();
         scanChunks();
         if (dataPosition < 0) {
-            throw broken("has no data chunk, so it holds no samples. Record or copy the file again.");
+            throw broken("wav.noData");
         }
         if (format == null) {
-            throw broken("has no format chunk, so its samples cannot be understood. Record or copy the file again.");
+            throw broken("wav.noFormat");
         }
         int channels = format.getShort(2) & 0xFFFF;
         long sampleRate = format.getInt(4) & 0xFFFFFFFFL;
@@ -70,8 +75,7 @@ final class WavReader {
         int frameBytes = channels * sampleFormat.bytes();
         long frames = frames(frameBytes);
         if (!fitsMemory(frames * channels)) {
-            throw broken("holds " + frames + " frames of " + channels + " channels, more than can be analysed at once."
-                    + " Cut it into shorter files.");
+            throw broken("wav.tooLarge", frames, channels);
         }
         double[][] samples = samples(sampleFormat, channels, (int) frames, WavFile.scalesFor(file, channels, scales));
         List<Waveform> waveforms = new ArrayList<>();
@@ -97,7 +101,7 @@ final class WavReader {
         ByteBuffer buffer = ByteBuffer.allocate(count).order(ByteOrder.LITTLE_ENDIAN);
         while (buffer.hasRemaining()) {
             if (channel.read(buffer, position + buffer.position()) < 0) {
-                throw new EOFException("it became shorter while it was read");
+                throw new EOFException(Texts.say("wav.shrank"));
             }
         }
         return buffer.flip();
@@ -109,14 +113,13 @@ final class WavReader {
 
     private void readOuterHeader() throws IOException, CaptureException {
         if (fileSize < 12) {
-            throw broken(
-                    "is no WAV file: it is only " + fileSize + " bytes long. Choose another file or record again.");
+            throw broken("wav.tooShort", fileSize);
         }
         ByteBuffer header = bytes(0, 12);
         String outer = identifier(header, 0);
         wide = "RF64".equals(outer);
         if (!(wide || "RIFF".equals(outer)) || !"WAVE".equals(identifier(header, 8))) {
-            throw broken("is no WAV file: it does not begin as one. Choose another file or export it as WAV.");
+            throw broken("wav.notWav");
         }
         outerSize = header.getInt(4) & 0xFFFFFFFFL;
     }
@@ -147,8 +150,7 @@ final class WavReader {
             return;
         }
         if (size < 16 || body + size > fileSize) {
-            throw broken("has a format chunk of " + size + " bytes, which is too short or goes beyond the end of the"
-                    + " file. Record or copy the file again.");
+            throw broken("wav.formatSize", size);
         }
         format = bytes(body, (int) Math.min(size, 64));
     }
@@ -158,13 +160,10 @@ final class WavReader {
         if (wide && statedSize == UNKNOWN_SIZE) {
             size = wideDataSize;
             if (size < 0) {
-                throw broken("is an RF64 file without a valid size of its data. Record or copy the file again.");
+                throw broken("wav.wideSize");
             }
         } else if (statedSize == UNKNOWN_SIZE || (statedSize == 0 && unfinished(body))) {
-            throw broken("has an unfinished header: its data size is "
-                    + (statedSize == 0 ? "0" : "unknown") + " although " + (fileSize - body)
-                    + " bytes follow. The recorder was stopped before it closed the file. Record again, or let the"
-                    + " recording program repair the file.");
+            throw broken(statedSize == 0 ? "wav.unfinished.zero" : "wav.unfinished.unknown", fileSize - body);
         }
         dataPosition = body;
         dataSize = size;
@@ -182,7 +181,7 @@ final class WavReader {
             return tag;
         }
         if (format.capacity() < 40 || !Arrays.equals(Arrays.copyOfRange(format.array(), 26, 40), SUBFORMAT_TAIL)) {
-            throw broken("has an extensible format of a kind that is not known. Export it as plain integer WAV.");
+            throw broken("wav.extensible");
         }
         return format.getShort(24) & 0xFFFF;
     }
@@ -192,19 +191,15 @@ final class WavReader {
         int frameBytes = format.getShort(12) & 0xFFFF;
         int bits = format.getShort(14) & 0xFFFF;
         if (channels < 1 || channels > MOST_CHANNELS || sampleRate < 1) {
-            throw broken("states " + channels + " channels at " + sampleRate + " samples per second; 1 to "
-                    + MOST_CHANNELS + " channels and a rate above 0 can be read. Record or copy the file again.");
+            throw broken("wav.states", channels, sampleRate, MOST_CHANNELS);
         }
         boolean integer = tag == 1 && (bits == 16 || bits == 24 || bits == 32);
         boolean floating = tag == 3 && (bits == 32 || bits == 64);
         if (!integer && !floating) {
-            throw broken("has samples of a kind that cannot be read (format " + tag + ", " + bits + " bits). Export it"
-                    + " with integer samples of 16, 24 or 32 bits or floating-point samples.");
+            throw broken("wav.samples", tag, bits);
         }
         if (frameBytes != channels * bits / 8) {
-            throw broken("contradicts itself: " + channels + " channels of " + bits + " bits need "
-                    + channels * bits / 8 + " bytes per frame, but its header says " + frameBytes
-                    + ". Record or export the file again.");
+            throw broken("wav.contradicts", channels, bits, channels * bits / 8, frameBytes);
         }
         return new WavFormat(floating, bits);
     }
@@ -212,15 +207,13 @@ final class WavReader {
     private long frames(int frameBytes) throws CaptureException {
         long there = fileSize - dataPosition;
         if (dataSize > there) {
-            throw broken("is cut short: its header promises " + dataSize / frameBytes + " frames, but only "
-                    + there / frameBytes + " are there. Copy the file again, or record again.");
+            throw broken("wav.cutShort", dataSize / frameBytes, there / frameBytes);
         }
         if (dataSize < frameBytes) {
-            throw broken("holds no samples. Record again.");
+            throw broken("wav.noSamples");
         }
         if (dataSize % frameBytes != 0) {
-            throw broken("is damaged: its data of " + dataSize + " bytes end inside a frame of " + frameBytes
-                    + " bytes. Copy the file again, or record again.");
+            throw broken("wav.damaged", dataSize, frameBytes);
         }
         return dataSize / frameBytes;
     }
@@ -236,8 +229,7 @@ final class WavReader {
                 for (int c = 0; c < channels; c++) {
                     double value = sampleFormat.get(block, i * frameBytes + c * sampleFormat.bytes()) * scales[c];
                     if (!Double.isFinite(value)) {
-                        throw broken("holds a value that is no number in frame " + (start + i + 1) + " of channel "
-                                + (c + 1) + ". Export or record the file again.");
+                        throw broken("wav.noNumber", start + i + 1, c + 1);
                     }
                     samples[c][start + i] = value;
                 }

@@ -65,11 +65,8 @@ public final class WavStream implements AutoCloseable {
             throws CaptureException {
         double wanted = (double) frames * channels * format.bytes();
         if (wanted + HEADER_BYTES + 1 > MOST_BYTES) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "%s cannot be written: %.0f bytes are more than a WAV file can hold. Write a shorter part.",
-                    file.getFileName(),
-                    wanted));
+            throw new CaptureException(
+                    Texts.say("wav.tooLong", file.getFileName(), String.format(Locale.ROOT, "%.0f", wanted)));
         }
         Path folder = file.toAbsolutePath().getParent();
         try {

@@ -5,7 +5,6 @@ package org.ohmstead.signal;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 
 /** Writes a capture as one WAV file. */
 final class WavWriter {
@@ -18,12 +17,8 @@ final class WavWriter {
         double[] scales = WavFile.scalesFor(file, capture.channels().size(), voltsPerFullScale);
         long rate = Math.round(capture.sampleRateHz());
         if (rate < 1 || rate > Integer.MAX_VALUE || Math.abs(rate - capture.sampleRateHz()) > 1e-9 * rate) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "%s cannot be written: a WAV file needs a whole number of samples per second, but the capture has"
-                            + " %s. Write another format.",
-                    file.getFileName(),
-                    capture.sampleRateHz()));
+            throw new CaptureException(
+                    Texts.say("wav.fractionalRate", file.getFileName(), Double.toString(capture.sampleRateHz())));
         }
         if (!format.floating()) {
             requireRoom(file, capture, format, scales);
@@ -42,10 +37,8 @@ final class WavWriter {
             for (int i = 0; i < samples.length; i++) {
                 double whole = Math.rint(samples[i] / scales[c] * format.fullScale());
                 if (whole > most || whole < -most - 1) {
-                    throw new CaptureException(String.format(
-                            Locale.ROOT,
-                            "%s cannot be written with %s samples: sample %d of channel %d is %s V, beyond full scale"
-                                    + " at %s V. Choose more volts per full scale, or floating-point samples.",
+                    throw new CaptureException(Texts.say(
+                            "wav.beyond",
                             file.getFileName(),
                             format.text(),
                             i + 1,

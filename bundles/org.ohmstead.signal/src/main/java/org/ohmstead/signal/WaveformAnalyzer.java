@@ -6,7 +6,6 @@ package org.ohmstead.signal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -78,14 +77,13 @@ public final class WaveformAnalyzer {
         SteadyTone tone =
                 new SteadyTone(samples, sampleRateHz, SteadyTone.fit(samples, radians, true, settings), settings);
         if (!tone.isTone(hint.isPresent())) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "The record holds no steady tone: of %.4g V RMS alternating voltage no frequency stands out%s. Check"
-                            + " that the generator is on, that the right input was recorded and that its level is set.",
-                    tone.alternatingVoltsRms(),
+            throw new CaptureException(
                     hint.isPresent()
-                            ? " near " + Digits.of(settings.frequencyHz().getAsDouble(), 6) + " Hz"
-                            : ""));
+                            ? Texts.say(
+                                    "tone.noneNear",
+                                    Texts.four(tone.alternatingVoltsRms()),
+                                    Digits.of(settings.frequencyHz().getAsDouble(), 6))
+                            : Texts.say("tone.none", Texts.four(tone.alternatingVoltsRms())));
         }
         return tone.result(Optional.empty(), notes);
     }
@@ -107,11 +105,9 @@ public final class WaveformAnalyzer {
 
     private static CaptureException tooFewCycles(double frequencyHz, double durationSeconds, Throwable cause) {
         return new CaptureException(
-                String.format(
-                        Locale.ROOT,
-                        "The record of %.4g s holds only about %s cycles of the tone at about %s Hz; at least 3 are"
-                                + " needed. Record at least %s s.",
-                        durationSeconds,
+                Texts.say(
+                        "tone.fewCycles",
+                        Texts.four(durationSeconds),
                         Digits.of(frequencyHz * durationSeconds, 2),
                         Digits.of(frequencyHz, 3),
                         Digits.of(3 / frequencyHz, 3)),
@@ -121,21 +117,16 @@ public final class WaveformAnalyzer {
     private static double[] limited(Waveform waveform, List<String> notes) throws CaptureException {
         double[] samples = waveform.raw();
         if (samples.length < LEAST_SAMPLES) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "The record holds only %d samples; at least %d are needed. Record at least 3 cycles of the tone.",
-                    samples.length,
-                    LEAST_SAMPLES));
+            throw new CaptureException(Texts.say("tone.fewSamples", samples.length, LEAST_SAMPLES));
         }
         if (samples.length <= MOST_SAMPLES) {
             return samples;
         }
         int from = (samples.length - MOST_SAMPLES) / 2;
-        notes.add(String.format(
-                Locale.ROOT,
-                "The record is %.4g s long; only %.4g s from its middle were analysed.",
-                waveform.durationSeconds(),
-                MOST_SAMPLES / waveform.sampleRateHz()));
+        notes.add(Texts.say(
+                "note.middle",
+                Texts.four(waveform.durationSeconds()),
+                Texts.four(MOST_SAMPLES / waveform.sampleRateHz())));
         return Arrays.copyOfRange(samples, from, from + MOST_SAMPLES);
     }
 
@@ -143,27 +134,18 @@ public final class WaveformAnalyzer {
             throws CaptureException {
         double half = sampleRateHz / 2;
         if (settings.bandLowHz() >= half) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "The band begins at %s Hz, but a record at %s samples per second ends at %s Hz. Choose a lower"
-                            + " band or record at a higher rate.",
+            throw new CaptureException(Texts.say(
+                    "tone.bandBegins",
                     Digits.of(settings.bandLowHz(), 6),
                     Digits.of(sampleRateHz, 6),
                     Digits.of(half, 6)));
         }
         if (settings.frequencyHz().isPresent() && settings.frequencyHz().getAsDouble() >= half) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "A tone of %s Hz cannot be seen in a record at %s samples per second. Record at a higher rate.",
-                    Digits.of(settings.frequencyHz().getAsDouble(), 6),
-                    Digits.of(sampleRateHz, 6)));
+            throw new CaptureException(Texts.say(
+                    "tone.tooHigh", Digits.of(settings.frequencyHz().getAsDouble(), 6), Digits.of(sampleRateHz, 6)));
         }
         if (settings.bandHighHz() > half) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "The band ends at %s Hz instead of %s Hz, because that is half the sample rate.",
-                    Digits.of(half, 6),
-                    Digits.of(settings.bandHighHz(), 6)));
+            notes.add(Texts.say("note.bandEnds", Digits.of(half, 6), Digits.of(settings.bandHighHz(), 6)));
         }
     }
 
@@ -178,15 +160,10 @@ public final class WaveformAnalyzer {
         }
         double largest = Math.max(Math.abs(low), Math.abs(high));
         if (largest <= 0) {
-            throw new CaptureException("The record is silent: every sample is 0 V. Check that the generator is on, that"
-                    + " the cable is connected and that the right input was recorded.");
+            throw new CaptureException(Texts.say("tone.silent"));
         }
         if (high - low <= FLAT_RATIO * largest) {
-            throw new CaptureException(String.format(
-                    Locale.ROOT,
-                    "The record holds only direct voltage (%.4g V) and no tone. Check that the generator is on and that"
-                            + " the amplifier has not shut down.",
-                    mean));
+            throw new CaptureException(Texts.say("tone.direct", Texts.four(mean)));
         }
         double[] alternating = new double[samples.length];
         for (int i = 0; i < samples.length; i++) {

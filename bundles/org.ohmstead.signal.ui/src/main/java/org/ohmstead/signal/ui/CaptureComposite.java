@@ -32,6 +32,7 @@ import org.ohmstead.signal.ui.internal.LoadedChannel;
 import org.ohmstead.signal.ui.internal.PlotsPane;
 import org.ohmstead.signal.ui.internal.SelectorStrip;
 import org.ohmstead.signal.ui.internal.StatusRow;
+import org.ohmstead.signal.ui.internal.Texts;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
@@ -48,9 +49,7 @@ import org.ohmstead.workbench.table.CopiedTable;
  * and figures. All reading and analysis runs in the background.
  */
 public final class CaptureComposite extends Composite {
-    private static final String NOTHING = "Choose a reading in the test log, or open a capture file.";
     private static final String[] FILE_PATTERNS = {"*.wav;*.WAV;*.csv;*.CSV;*.txt", "*.*"};
-    private static final String[] FILE_KINDS = {"Captures (WAV, CSV)", "All files"};
     private static final int[] WEIGHTS = {62, 38};
     /** The height from which both charts, one above the other, and the figures have room. */
     private static final int LEAST_STACKED = 820;
@@ -214,8 +213,8 @@ public final class CaptureComposite extends Composite {
             status.clear();
             showNothing(
                     chosen.isEmpty()
-                            ? NOTHING
-                            : chosen.get().id() + " has no captures. Choose a reading, or open a capture file.");
+                            ? Texts.say("view.nothing")
+                            : Texts.say("view.noCaptures", chosen.get().id()));
             return;
         }
         int first = levels.size() - 1;
@@ -226,8 +225,11 @@ public final class CaptureComposite extends Composite {
             }
         }
         List<String> texts = levelTexts(reading.get());
-        String voided = chosen.get().voided() ? " (voided)" : "";
-        strip.showLevels(chosen.get().id() + "  " + reading.get().stepId() + voided, texts, first);
+        String title = Texts.say(
+                chosen.get().voided() ? "view.reading.voided" : "view.reading",
+                chosen.get().id(),
+                reading.get().stepId());
+        strip.showLevels(title, texts, first);
         loadLevel(first);
     }
 
@@ -251,9 +253,9 @@ public final class CaptureComposite extends Composite {
 
     private void chooseFile() {
         FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-        dialog.setText("Open capture file");
+        dialog.setText(Texts.say("view.openFile"));
         dialog.setFilterExtensions(FILE_PATTERNS);
-        dialog.setFilterNames(FILE_KINDS);
+        dialog.setFilterNames(new String[] {Texts.say("view.kind.captures"), Texts.say("view.kind.all")});
         String path = dialog.open();
         if (path != null) {
             askForFile(Path.of(path));
@@ -270,7 +272,7 @@ public final class CaptureComposite extends Composite {
         status.clear();
         showFileBar(true);
         strip.showLevels("", List.of(), -1);
-        showNothing("Say what full scale of " + file.getFileName() + " stands for, then read it.");
+        showNothing(Texts.say("view.askFile", file.getFileName()));
         fileBar.ifPresent(bar -> bar.ask(file));
     }
 
@@ -289,11 +291,11 @@ public final class CaptureComposite extends Composite {
 
     private void stop() {
         work.stop();
-        status.tell(Severity.NOTE, "Stopped before the capture was read. Choose a level, or read the file again.");
+        status.tell(Severity.NOTE, Texts.say("view.stopped"));
     }
 
     private void showFailure(String sentences) {
-        showNothing("There is nothing to show.");
+        showNothing(Texts.say("view.nothingToShow"));
         status.tell(Severity.ERROR, sentences);
     }
 
@@ -321,7 +323,7 @@ public final class CaptureComposite extends Composite {
         List<String> notes = new ArrayList<>();
         for (LoadedChannel channel : capture.channels()) {
             if (channel.tone().isEmpty()) {
-                without.add("Channel " + channel.name() + ": " + channel.whyNot());
+                without.add(Texts.say("view.channelWithout", channel.name(), channel.whyNot()));
             } else {
                 channel.tone().get().analysis().notes().stream()
                         .filter(note -> !notes.contains(note))

@@ -14,6 +14,7 @@ import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.SampleFormat;
 import org.ohmstead.signal.WavStream;
 import org.ohmstead.signal.Waveform;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A signal as a WAV file. Integers are dithered with triangular noise of two steps from end to end before they are rounded; the same seed gives the
@@ -119,7 +120,8 @@ public record SignalFile(Stimulus stimulus, SampleFormat format, ChannelUse chan
         try (WavStream stream = WavStream.create(file, stimulus.sampleRateHz(), channels.count(), format, frames)) {
             for (long from = 0; from < frames; from += BLOCK_FRAMES) {
                 if (!progress.goOn((double) from / frames)) {
-                    throw new CancellationException("The writing of " + file.getFileName() + " was stopped.");
+                    throw new CancellationException(
+                            Messages.of(SignalFile.class).text("failure.stopped", file.getFileName()));
                 }
                 int count = (int) Math.min(BLOCK_FRAMES, frames - from);
                 source.fill(from, block, count);

@@ -12,6 +12,7 @@ import java.util.Locale;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.SampleFormat;
 import org.ohmstead.units.text.Language;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Numbered files for a player without a computer, with an index as text and as a page to print.
@@ -146,10 +147,7 @@ public record SignalSet(List<Item> items, double overlapDb) {
             Files.writeString(folder.resolve(TEXT_INDEX), index.text());
             Files.writeString(folder.resolve(PAGE_INDEX), index.page());
         } catch (IOException e) {
-            throw new CaptureException(
-                    "The folder " + folder + " cannot be written to (" + e.getMessage()
-                            + "). Check that it may be, and that its disk has room.",
-                    e);
+            throw new CaptureException(Messages.of(SignalSet.class).text("failure.folder", folder, e.getMessage()), e);
         }
         double all = bytes(making);
         double done = 0;

@@ -16,6 +16,7 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.SourceDataLine;
 import org.ohmstead.signal.SampleFormat;
+import org.ohmstead.units.text.Messages;
 
 /** The computer's sound cards. */
 public final class SoundCards implements SoundOutput {
@@ -49,11 +50,11 @@ public final class SoundCards implements SoundOutput {
      */
     public static Line line(String device, Line.Info wanted) throws IOException {
         Mixer mixer = find(device, wanted)
-                .orElseThrow(() -> new IOException("No sound card of that name does " + wanted + "."));
+                .orElseThrow(() -> new IOException(Messages.of(SoundCards.class).text("failure.noCard", wanted)));
         try {
             return mixer.getLine(wanted);
         } catch (LineUnavailableException e) {
-            throw new IOException("The sound card is in use.", e);
+            throw new IOException(Messages.of(SoundCards.class).text("failure.cardInUse"), e);
         }
     }
 
@@ -76,11 +77,11 @@ public final class SoundCards implements SoundOutput {
                 try {
                     line.open(wanted, (int) (BUFFER_SECONDS * sampleRateHz) * wanted.getFrameSize());
                 } catch (LineUnavailableException e) {
-                    throw new IOException("The output is in use.", e);
+                    throw new IOException(Messages.of(SoundCards.class).text("failure.outputInUse"), e);
                 }
                 return new LineFeed(line, format);
             }
         }
-        throw new IOException("No output of that name has such a format.");
+        throw new IOException(Messages.of(SoundCards.class).text("failure.noOutput"));
     }
 }

@@ -50,7 +50,7 @@ final class CaptureLoading implements BackgroundWork.Task<LoadedCapture> {
 
     @Override
     public LoadedCapture run(WorkProgress progress) throws CaptureException, CaptureMissingException {
-        step(progress, 0, 3, "Reading " + order.title());
+        step(progress, 0, 3, Texts.say("work.reading", order.title()));
         Path file = order.sha256().isPresent() ? verified(order.sha256().get()) : order.place();
         Capture capture = read(file);
         int count = order.sha256().isPresent()
@@ -62,7 +62,7 @@ final class CaptureLoading implements BackgroundWork.Task<LoadedCapture> {
                     progress,
                     index + 1,
                     count + 1,
-                    "Analysing channel " + order.channel(index).name());
+                    Texts.say("work.channel", order.channel(index).name()));
             channels.add(channel(index, capture.channels().get(index)));
         }
         stop(progress);
@@ -85,7 +85,9 @@ final class CaptureLoading implements BackgroundWork.Task<LoadedCapture> {
             return CaptureFile.read(file, scales);
         } catch (CaptureException e) {
             // A logged capture lies under its hash, which says nothing to the user.
-            throw order.sha256().isPresent() ? new CaptureException(order.title() + ": " + e.getMessage(), e) : e;
+            throw order.sha256().isPresent()
+                    ? new CaptureException(Texts.say("work.named", order.title(), e.getMessage()), e)
+                    : e;
         }
     }
 

@@ -39,7 +39,7 @@ public final class CaptureWork {
         BooleanSupplier superseded = () -> wanted.get() != ticket;
         CaptureLoading loading = new CaptureLoading(order, superseded);
         work.start(
-                "Analysing " + order.title(),
+                Texts.say("work.title", order.title()),
                 progress -> loading.run(new ToldProgress(
                         progress,
                         what -> work.later(() -> {
@@ -72,9 +72,7 @@ public final class CaptureWork {
 
     private static String sentence(CaptureOrder order, Exception failure) {
         String message = failure.getMessage();
-        return message == null || message.isBlank()
-                ? order.title() + " could not be analysed. Open it again; if that fails too, record it anew."
-                : message;
+        return message == null || message.isBlank() ? Texts.say("work.failed", order.title()) : message;
     }
 
     private record ToldProgress(WorkProgress inner, Consumer<String> told) implements WorkProgress {

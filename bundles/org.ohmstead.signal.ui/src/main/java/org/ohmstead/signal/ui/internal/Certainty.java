@@ -51,9 +51,9 @@ public final class Certainty {
     }
 
     private static String ofVoltsRms(Meter meter, double voltsRms) {
-        return Numbers.format(
-                "U = %.2g V (%s), from the specification of %s.",
-                Coverage.expanded(meter.accuracy().standardUncertainty(voltsRms)),
+        return Texts.say(
+                "certainty.volts",
+                Numbers.format("%.2g", Coverage.expanded(meter.accuracy().standardUncertainty(voltsRms))),
                 Coverage.wordsWithShare(),
                 meter.name());
     }
@@ -84,9 +84,10 @@ public final class Certainty {
         try {
             PowerBudget budget =
                     PowerUncertainty.of(here, branch.get(), BudgetSetting.of(project.get(), reading.get()));
-            return Numbers.format(
-                    "U = %.2g W (%s), from the meters and the load that the project lists.",
-                    Coverage.expanded(budget.combinedWatts()), Coverage.wordsWithShare());
+            return Texts.say(
+                    "certainty.power",
+                    Numbers.format("%.2g", Coverage.expanded(budget.combinedWatts())),
+                    Coverage.wordsWithShare());
         } catch (EvaluationException e) {
             return e.getMessage();
         }

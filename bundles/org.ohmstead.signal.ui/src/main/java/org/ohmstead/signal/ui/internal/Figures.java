@@ -38,98 +38,55 @@ public final class Figures {
     }
 
     private void addLevels() {
-        add(
-                "Frequency",
-                "Hz",
-                each(a -> digits(a.frequencyHz(), 7)),
-                "Of the tone, from a least-squares fit with its"
-                        + " harmonics (the sine fit of IEEE Std 1057, extended).");
+        add("frequency", "Hz", each(a -> digits(a.frequencyHz(), 7)));
         addSure(
-                "Output, RMS",
+                "rms",
                 "V",
                 a -> digits(a.outputVoltsRms(), 5),
-                "Root mean square over whole cycles, direct voltage taken off, everything else included.",
                 (channel, a) -> certainty.ofVoltsRms(a.outputVoltsRms()));
         if (channels.stream().anyMatch(LoadedChannel::loadKnown)) {
             addSure(
-                    "Power",
+                    "power",
                     "W",
                     a -> digits(a.burst().map(Burst::powerWatts).orElse(a.powerWatts()), 4),
-                    "Real power in the load: V\u00b2 Re(Y); with a resistance V\u00b2/R. Of a burst, inside the"
-                            + " bursts.",
                     (channel, a) -> certainty.ofPower(
                             channel.index(),
                             channel.name(),
                             a.burst().map(Burst::powerWatts).orElse(a.powerWatts()),
                             a.outputVoltsRms()));
         }
-        add(
-                "Output, peak",
-                "V",
-                each(a -> digits(a.outputVoltsPeak(), 5)),
-                "Largest distance of a sample from the"
-                        + " direct voltage; between samples the wave may reach higher.");
-        add(
-                "Crest factor",
-                "dB",
-                each(a -> fixed("%.2f", a.crestFactorDb())),
-                "20 log10 of peak over RMS; 3.01 dB for a" + " sine.");
-        add("Direct voltage", "mV", each(a -> fixed("%.2f", 1000 * a.dcVolts())), "Constant part of the fitted wave.");
+        add("peak", "V", each(a -> digits(a.outputVoltsPeak(), 5)));
+        add("crest", "dB", each(a -> fixed("%.2f", a.crestFactorDb())));
+        add("dc", "mV", each(a -> fixed("%.2f", 1000 * a.dcVolts())));
         addSure(
-                "Fundamental, RMS",
+                "fundamental",
                 "V",
                 a -> digits(a.fundamentalVoltsRms(), 5),
-                "Root mean square of the fundamental alone.",
                 (channel, a) -> certainty.ofVoltsRms(a.fundamentalVoltsRms()));
     }
 
     private void addDistortion() {
-        add(
-                "THD_F",
-                "%",
-                each(a -> digits(100 * a.thdFRatio(), 4)),
-                "Total harmonic distortion: root of the sum of the"
-                        + " squared harmonics that the table lists, over the fundamental.");
-        add(
-                "THD_R",
-                "%",
-                each(a -> digits(100 * a.thdRRatio(), 4)),
-                "The same over the root mean square of fundamental" + " and harmonics: F/\u221a(1+F\u00b2).");
-        add(
-                "THD+N",
-                "%",
-                each(a -> digits(100 * a.thdPlusNoiseRRatio(), 4)),
-                band("Everything in the band but the" + " fundamental, over everything in the band"));
-        add("SINAD", "dB", each(a -> fixed("%.2f", a.sinadDb())), "-20 log10 of THD+N, at most 320 dB.");
-        add(
-                "Noise, RMS",
-                "mV",
-                each(a -> digits(1000 * noiseVoltsRms(a), 4)),
-                band("What remains in the band without the"
-                        + " fundamental and the listed harmonics: \u221a(rest\u00b2 - harmonics\u00b2)"));
+        add("thdF", "%", each(a -> digits(100 * a.thdFRatio(), 4)));
+        add("thdR", "%", each(a -> digits(100 * a.thdRRatio(), 4)));
+        add("thdN", "%", each(a -> digits(100 * a.thdPlusNoiseRRatio(), 4)), (Object[]) band());
+        add("sinad", "dB", each(a -> fixed("%.2f", a.sinadDb())));
+        add("noise", "mV", each(a -> digits(1000 * noiseVoltsRms(a), 4)), (Object[]) band());
     }
 
     private void addClipping() {
-        add(
-                "Clipping",
-                "",
-                each(a -> clippingWords(a.clipping())),
-                "Whether the harmonics are those of a sine whose tops"
-                        + " are cut off, judged from their proportions and signs.");
+        add("clipping", "", each(a -> clippingWords(a.clipping())));
         if (anyChannel(a -> a.clipping().clipped())) {
             add(
-                    "Drive over onset",
+                    "overOnset",
                     "dB",
                     each(a ->
-                            a.clipping().clipped() ? fixed("%.2f", a.clipping().driveOverOnsetDb()) : ""),
-                    "20 log10 of the peak that the sine would have, over the limit of the more deeply cut side.");
+                            a.clipping().clipped() ? fixed("%.2f", a.clipping().driveOverOnsetDb()) : ""));
             add(
-                    "Time clipped",
+                    "timeClipped",
                     "%",
                     each(a -> a.clipping().clipped()
                             ? fixed("%.1f", 100 * a.clipping().flatShare())
-                            : ""),
-                    "Share of the time on the limits: for a symmetric limit k of the peak, 1 - 2 asin(k)/\u03c0.");
+                            : ""));
         }
     }
 
@@ -137,21 +94,16 @@ public final class Figures {
         if (!anyChannel(a -> a.burst().isPresent())) {
             return;
         }
+        add("burst", "ms", each(a -> ofBurst(a, burst -> fixed("%.2f", 1000 * burst.onSeconds()))));
         add(
-                "Burst",
-                "ms",
-                each(a -> ofBurst(a, burst -> fixed("%.2f", 1000 * burst.onSeconds()))),
-                "How long a burst" + " lasts. All other figures are of the inside of the first whole burst.");
-        add(
-                "Burst period",
+                "burstPeriod",
                 "ms",
                 each(a -> ofBurst(
                         a,
                         burst -> burst.periodSeconds().isPresent()
                                 ? fixed("%.2f", 1000 * burst.periodSeconds().getAsDouble())
-                                : "")),
-                "From one burst to the next; empty when the capture holds only one.");
-        add("Cycles in a burst", "", each(a -> ofBurst(a, burst -> String.valueOf(burst.cycles()))), "Whole cycles.");
+                                : "")));
+        add("burstCycles", "", each(a -> ofBurst(a, burst -> String.valueOf(burst.cycles()))));
     }
 
     /** Volts RMS in the band that are neither fundamental nor listed harmonic. */
@@ -170,21 +122,23 @@ public final class Figures {
 
     static String clippingWords(Clipping clipping) {
         if (!clipping.clipped()) {
-            return "none";
+            return Texts.say("clipping.none");
         }
         boolean upper = clipping.positiveDriveDb() > 0;
         boolean lower = clipping.negativeDriveDb() > 0;
-        return upper && lower ? "both sides" : upper ? "upper side" : "lower side";
+        return Texts.say(upper && lower ? "clipping.both" : upper ? "clipping.upper" : "clipping.lower");
     }
 
-    private String band(String sentence) {
+    /** The ends of the band in which everything but the fundamental counts, those of the first channel that holds a tone. */
+    private String[] band() {
         return channels.stream()
                 .flatMap(channel -> channel.tone().stream())
+                .map(LoadedChannel.Tone::analysis)
+                .map(analysis -> new String[] {
+                    Numbers.format("%.0f", analysis.bandLowHz()), Numbers.format("%.0f", analysis.bandHighHz())
+                })
                 .findFirst()
-                .map(tone -> Numbers.format(
-                        "%s. Band: %.0f Hz to %.0f Hz.",
-                        sentence, tone.analysis().bandLowHz(), tone.analysis().bandHighHz()))
-                .orElse(sentence + ".");
+                .orElseThrow();
     }
 
     private boolean anyChannel(Function<ChannelAnalysis, Boolean> test) {
@@ -205,22 +159,29 @@ public final class Figures {
         return analysis.burst().map(figure).orElse("");
     }
 
-    private void add(String name, String unit, List<String> values, String definition) {
-        rows.add(new Figure(name, unit, values, definition, List.of()));
+    private void add(String key, String unit, List<String> values, Object... definitionArguments) {
+        rows.add(new Figure(name(key), unit, values, definition(key, definitionArguments), List.of()));
+    }
+
+    private static String name(String key) {
+        return Texts.say("figure." + key);
+    }
+
+    private static String definition(String key, Object... arguments) {
+        return Texts.say("figure." + key + ".what", arguments);
     }
 
     private void addSure(
-            String name,
+            String key,
             String unit,
             Function<ChannelAnalysis, String> figure,
-            String definition,
             BiFunction<LoadedChannel, ChannelAnalysis, String> sure) {
         List<String> sentences = channels.stream()
                 .map(channel -> channel.tone()
                         .map(tone -> sure.apply(channel, tone.analysis()))
                         .orElse(""))
                 .toList();
-        rows.add(new Figure(name, unit, each(figure), definition, sentences));
+        rows.add(new Figure(name(key), unit, each(figure), definition(key), sentences));
     }
 
     private static String digits(double value, int count) {

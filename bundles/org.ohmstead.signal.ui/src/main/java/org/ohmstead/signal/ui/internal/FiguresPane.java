@@ -54,9 +54,9 @@ public final class FiguresPane extends Composite {
         explanation = Ids.name(new Label(this, SWT.WRAP), "capture.explanation");
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(explanation);
         figureTable.addListener(SWT.Selection, event -> explain(figureOf((TableItem) event.item, -1)));
-        harmonicTable.addListener(SWT.Selection, event -> explain(HarmonicRow.DEFINITION));
+        harmonicTable.addListener(SWT.Selection, event -> explain(Texts.say("harmonics.what")));
         hover(figureTable, this::figureOf);
-        hover(harmonicTable, (item, column) -> HarmonicRow.DEFINITION);
+        hover(harmonicTable, (item, column) -> Texts.say("harmonics.what"));
     }
 
     private static Table table(Composite parent, String id) {
@@ -121,8 +121,8 @@ public final class FiguresPane extends Composite {
         figures = newFigures;
         channelNames = names;
         explain("");
-        List<String> figureHeads = new ArrayList<>(List.of("Figure", "Unit"));
-        List<String> harmonicHeads = new ArrayList<>(List.of("Order", "Hz"));
+        List<String> figureHeads = new ArrayList<>(List.of(Texts.say("table.figure"), Texts.say("table.unit")));
+        List<String> harmonicHeads = new ArrayList<>(List.of(Texts.say("table.order"), "Hz"));
         for (String name : names) {
             figureHeads.add(name);
             harmonicHeads.addAll(List.of(name + " dB", name + " %", name + " \u00b0"));

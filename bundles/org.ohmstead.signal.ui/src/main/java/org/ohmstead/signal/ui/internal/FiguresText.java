@@ -12,21 +12,21 @@ public final class FiguresText {
 
     public static String of(LoadedCapture capture, List<Figure> figures, List<HarmonicRow> harmonics) {
         List<String> lines = new ArrayList<>();
-        lines.add("Capture\t" + plain(capture.order().title()));
+        lines.add(Texts.say("table.capture") + "\t" + plain(capture.order().title()));
         capture.order().sha256().ifPresent(hash -> lines.add("SHA-256\t" + hash));
-        lines.add("Format\t" + plain(capture.formatText()));
+        lines.add(Texts.say("table.format") + "\t" + plain(capture.formatText()));
         lines.add("");
         List<String> names =
                 capture.channels().stream().map(LoadedChannel::name).toList();
-        lines.add("Figure\tUnit\t" + String.join("\t", names));
+        lines.add(Texts.say("table.figure") + "\t" + Texts.say("table.unit") + "\t" + String.join("\t", names));
         for (Figure figure : figures) {
             lines.add(figure.name() + "\t" + figure.unit() + "\t" + String.join("\t", figure.values()));
         }
         lines.add("");
-        StringBuilder heading = new StringBuilder("Order\tFrequency (Hz)");
+        StringBuilder heading = new StringBuilder(Texts.say("table.order") + "\t" + Texts.say("table.frequency"));
         for (String name : names) {
             heading.append('\t').append(name).append(" (dB)\t").append(name).append(" (%)\t");
-            heading.append(name).append(" phase (deg)");
+            heading.append(Texts.say("table.phase", name));
         }
         lines.add(heading.toString());
         for (HarmonicRow row : harmonics) {

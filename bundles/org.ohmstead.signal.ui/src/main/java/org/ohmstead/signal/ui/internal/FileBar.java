@@ -48,17 +48,15 @@ public final class FileBar extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .grab(true, false)
                 .applyTo(name);
-        fullScale = field("&Volts per full scale:", "capture.file.full-scale", "for example 40 V");
-        fullScale.setToolTipText(
-                "Instantaneous volts at the amplifier's output that digital full scale stands for. In a"
-                        + " table of samples: volts that a one stands for.");
-        load = field("&Load:", "capture.file.load", "optional");
-        load.setToolTipText("Resistance of the load, for the power; may be left empty.");
+        fullScale = field(Texts.say("file.fullScale"), "capture.file.full-scale", Texts.say("file.fullScale.example"));
+        fullScale.setToolTipText(Texts.say("file.fullScale.hint"));
+        load = field(Texts.say("file.load"), "capture.file.load", Texts.say("file.load.example"));
+        load.setToolTipText(Texts.say("file.load.hint"));
         Button read = Ids.name(new Button(this, SWT.PUSH), "capture.file.read");
-        read.setText("&Read");
+        read.setText(Texts.say("file.read"));
         read.addListener(SWT.Selection, event -> read());
         Button close = Ids.name(new Button(this, SWT.PUSH), "capture.file.close");
-        close.setText("&Close file");
+        close.setText(Texts.say("file.close"));
         close.addListener(SWT.Selection, event -> closed.run());
         message = new MessageLine(this, "capture.file.message");
         GridDataFactory.fillDefaults()
@@ -96,7 +94,7 @@ public final class FileBar extends Composite {
         try {
             volts = QuantityParser.parse(fullScale.getText(), Unit.VOLT).value();
         } catch (QuantityException e) {
-            refuse(fullScale, "Volts per full scale: " + e.getMessage());
+            refuse(fullScale, Texts.say("file.fullScale.refused", e.getMessage()));
             return;
         }
         OptionalDouble ohms = OptionalDouble.empty();
@@ -106,13 +104,13 @@ public final class FileBar extends Composite {
                         QuantityParser.parse(load.getText(), Unit.OHM).value());
             }
         } catch (QuantityException e) {
-            refuse(load, "Load: " + e.getMessage());
+            refuse(load, Texts.say("file.load.refused", e.getMessage()));
             return;
         }
         if (!(volts > 0)) {
-            refuse(fullScale, "Volts per full scale must be above 0.");
+            refuse(fullScale, Texts.say("file.fullScale.positive"));
         } else if (ohms.isPresent() && !(ohms.getAsDouble() > 0)) {
-            refuse(load, "The load must be above 0 \u03a9.");
+            refuse(load, Texts.say("file.load.positive"));
         } else {
             tell("");
             wanted.accept(CaptureOrder.file(file, volts, ohms));

@@ -22,12 +22,6 @@ import org.ohmstead.workbench.look.Numbers;
  */
 public record HarmonicRow(
         int order, String frequencyHz, List<String> levels, List<String> percents, List<String> phases) {
-
-    /** How the columns are defined. */
-    static final String DEFINITION = "Least-squares fit of the tone with all its harmonics. Level: 20 log10 of the"
-            + " amplitude over that of the fundamental. Phase: of the sine series, with the time origin where the"
-            + " fundamental crosses zero upwards.";
-
     public HarmonicRow {
         levels = List.copyOf(levels);
         percents = List.copyOf(percents);

@@ -74,19 +74,23 @@ public record LevelChoice(CaptureUsed used, Map<String, SweepPoint> points, List
         if (points.isEmpty()) {
             return used.fileName();
         }
-        StringBuilder text = new StringBuilder(Numbers.format("%.2f dB", driveDb()));
-        text.append("   ").append(joined("%.4g", point -> point.powerWatts())).append(" W");
-        text.append("   THD ")
-                .append(joined("%.3g", point -> 100 * point.thdFRatio()))
-                .append(" %");
-        if (points.values().stream().anyMatch(SweepPoint::clipped)) {
-            text.append("   clipped");
+        boolean clipped = points.values().stream().anyMatch(SweepPoint::clipped);
+        return Texts.say(
+                "level.watts",
+                Numbers.format("%.2f dB", driveDb()),
+                joined("%.4g", point -> point.powerWatts()),
+                joined("%.3g", point -> 100 * point.thdFRatio()),
+                clipped ? Texts.say("level.clipped") : "",
+                endPointWords(channelCount));
+    }
+
+    private String endPointWords(int channelCount) {
+        if (!isEndPoint()) {
+            return "";
         }
-        if (isEndPoint()) {
-            text.append("   \u25c6 nearest to the end point");
-            text.append(endPointOf.size() < channelCount ? " of " + String.join(", ", endPointOf) : "");
-        }
-        return text.toString();
+        return endPointOf.size() < channelCount
+                ? Texts.say("level.endPointOf", String.join(", ", endPointOf))
+                : Texts.say("level.endPoint");
     }
 
     private String joined(String format, ToDoubleFunction<SweepPoint> figure) {

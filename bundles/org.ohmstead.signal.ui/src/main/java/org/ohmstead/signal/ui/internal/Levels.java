@@ -15,7 +15,7 @@ final class Levels {
     }
 
     static String decibels(double level) {
-        return level <= SpectrumTrace.LEAST_DBV ? "none" : Numbers.format("%.2f", level);
+        return level <= SpectrumTrace.LEAST_DBV ? Texts.say("harmonics.none") : Numbers.format("%.2f", level);
     }
 
     static String hertz(double frequencyHz) {

@@ -15,9 +15,6 @@ import org.ohmstead.workbench.look.Tones;
 
 /** The line below a chart that tells what stands at the cursor, and what lies between it and the user's mark. */
 final class MarkedCursor {
-    private static final String HINT =
-            "Point at the chart, or focus it and press Ctrl with an arrow key; M or Ctrl and a click set a mark.";
-
     private static final int STILL_POINTS = 3;
 
     private final Label line;
@@ -95,7 +92,9 @@ final class MarkedCursor {
     private void tell() {
         String text;
         if (cursor.isEmpty()) {
-            text = mark.isPresent() ? "Mark at " + readOut.apply(mark.getAsDouble()) : HINT;
+            text = mark.isPresent()
+                    ? Texts.say("plots.markAt", readOut.apply(mark.getAsDouble()))
+                    : Texts.say("plots.hint");
         } else {
             text = readOut.apply(cursor.getAsDouble());
             if (mark.isPresent()) {

@@ -54,15 +54,16 @@ public final class PlotsPane extends Composite {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 
         Composite left = side();
-        Composite leftHead = head(left, "Waveform", 4);
-        cycles = button(leftHead, SWT.PUSH, "&Few cycles", "capture.few-cycles", "Show five cycles of the tone.");
-        whole = button(leftHead, SWT.PUSH, "&Whole", "capture.whole", "Show the whole capture.");
+        Composite leftHead = head(left, Texts.say("plots.waveform"), 4);
+        cycles = button(
+                leftHead, SWT.PUSH, Texts.say("plots.cycles"), "capture.few-cycles", Texts.say("plots.cycles.hint"));
+        whole = button(leftHead, SWT.PUSH, Texts.say("plots.whole"), "capture.whole", Texts.say("plots.whole.hint"));
         fundamental = button(
                 leftHead,
                 SWT.CHECK,
-                "F&undamental",
+                Texts.say("plots.fundamental"),
                 "capture.fundamental",
-                "Draw the fitted fundamental beside the wave.");
+                Texts.say("plots.fundamental.hint"));
         waveChart = chart(left, "capture.waveform");
         waveCursor = new MarkedCursor(waveChart, cursorLabel(left, "capture.waveform.cursor"), this::showWaves);
         cycles.addListener(SWT.Selection, event -> showFewCycles());
@@ -70,13 +71,13 @@ public final class PlotsPane extends Composite {
         fundamental.addListener(SWT.Selection, event -> showWaves());
 
         Composite right = side();
-        Composite rightHead = head(right, "Spectrum", 2);
+        Composite rightHead = head(right, Texts.say("plots.spectrum"), 2);
         reference = Ids.name(new Combo(rightHead, SWT.DROP_DOWN | SWT.READ_ONLY), "capture.reference");
         for (SpectrumPlotSource.Reference each : SpectrumPlotSource.Reference.values()) {
             reference.add(each.text());
         }
         reference.select(0);
-        reference.setToolTipText("What 0 dB stands for. Four-term Blackman-Harris window.");
+        reference.setToolTipText(Texts.say("plots.reference.hint"));
         reference.addListener(SWT.Selection, event -> showSpectra(false));
         spectrumChart = chart(right, "capture.spectrum");
         spectrumCursor =

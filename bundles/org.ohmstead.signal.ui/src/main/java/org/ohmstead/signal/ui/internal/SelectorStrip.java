@@ -57,7 +57,7 @@ public final class SelectorStrip extends Composite {
         title = Ids.name(new Label(reading, SWT.NONE), "capture.title");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(title);
         levels = Ids.name(new Combo(reading, SWT.DROP_DOWN | SWT.READ_ONLY), "capture.level");
-        levels.setToolTipText("Level of the source, output power, distortion. Arrow keys go from level to level.");
+        levels.setToolTipText(Texts.say("strip.level.hint"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
@@ -66,8 +66,8 @@ public final class SelectorStrip extends Composite {
         levels.addListener(SWT.Selection, event -> chosen());
         Composite steps = new Composite(reading, SWT.NONE);
         Spacing.tight(2).applyTo(steps);
-        lower = step(steps, "\u2212", "capture.lower", "Next lower level", -1);
-        higher = step(steps, "+", "capture.higher", "Next higher level", 1);
+        lower = step(steps, "\u2212", "capture.lower", Texts.say("strip.lower.hint"), -1);
+        higher = step(steps, "+", "capture.higher", Texts.say("strip.higher.hint"), 1);
         Composite tools = new Composite(this, SWT.NONE);
         Spacing.group(4).applyTo(tools);
         channelChecks = new Composite(tools, SWT.NONE);
@@ -77,16 +77,16 @@ public final class SelectorStrip extends Composite {
                 .grab(true, false)
                 .applyTo(channelChecks);
         figures = Ids.name(new Button(tools, SWT.TOGGLE), "capture.show-figures");
-        figures.setText("Fi&gures");
-        figures.setToolTipText("Show the figures and harmonics instead of the charts: there is no room for both.");
+        figures.setText(Texts.say("strip.figures"));
+        figures.setToolTipText(Texts.say("strip.figures.hint"));
         figures.addListener(SWT.Selection, event -> turned.run());
         offerFigures(false);
         Button file = Ids.name(new Button(tools, SWT.PUSH), "capture.open-file");
-        file.setText("&Open capture file\u2026");
+        file.setText(Texts.say("strip.open"));
         file.addListener(SWT.Selection, event -> open.run());
         copy = Ids.name(new Button(tools, SWT.PUSH), "capture.copy");
-        copy.setText("Co&py figures");
-        copy.setToolTipText("Copy figures and harmonics as a table for a spreadsheet (Ctrl+C in a table).");
+        copy.setText(Texts.say("strip.copy"));
+        copy.setToolTipText(Texts.say("strip.copy.hint"));
         copy.addListener(SWT.Selection, event -> copied.run());
         showLevels("", List.of(), -1);
     }
@@ -172,7 +172,7 @@ public final class SelectorStrip extends Composite {
         for (String name : names) {
             Button check = Ids.name(new Button(channelChecks, SWT.CHECK), "capture.channel." + idOf(name));
             check.setText(name);
-            check.setToolTipText("Show channel " + name);
+            check.setToolTipText(Texts.say("strip.channel.hint", name));
             check.setSelection(true);
             check.addListener(SWT.Selection, event -> {
                 keepOneShown(check);

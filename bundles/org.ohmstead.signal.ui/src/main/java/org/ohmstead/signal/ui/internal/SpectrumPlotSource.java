@@ -43,18 +43,12 @@ public final class SpectrumPlotSource implements PlotSource {
     /** What 0 dB stands for. */
     public enum Reference {
         /** The fundamental of each channel. */
-        FUNDAMENTAL("dB re fundamental"),
+        FUNDAMENTAL,
         /** One volt RMS. */
-        VOLT("dBV");
-
-        private final String text;
-
-        Reference(String text) {
-            this.text = text;
-        }
+        VOLT;
 
         String text() {
-            return text;
+            return Texts.say("plots.reference." + name());
         }
     }
 
@@ -91,7 +85,7 @@ public final class SpectrumPlotSource implements PlotSource {
         double half = capture.sampleRateHz() / 2;
         double lower = window.map(ViewWindow::lowerX).orElse(Math.min(half / 2, Math.max(LOWEST_HZ, leastBinHz())));
         double upper = window.map(ViewWindow::upperX).orElse(half);
-        Axis frequency = Axis.log("Frequency", "Hz").withRange(lower, upper);
+        Axis frequency = Axis.log(Texts.say("plots.frequency"), "Hz").withRange(lower, upper);
         Plot plot = Plot.of("", frequency, levelAxis(window));
         for (LoadedChannel channel : shown) {
             plot = plot.withSeries(levels(channel, lower, upper, Math.max(1, widthPixels)));
@@ -100,7 +94,7 @@ public final class SpectrumPlotSource implements PlotSource {
             plot = withHarmonics(plot, channel, channel == shown.get(0));
         }
         plot = withFloors(plot);
-        return mark.isPresent() ? plot.withMark(Mark.vertical(mark.getAsDouble(), "mark")) : plot;
+        return mark.isPresent() ? plot.withMark(Mark.vertical(mark.getAsDouble(), Texts.say("plots.mark"))) : plot;
     }
 
     /** One line for channels whose floors are as good as equal. */
@@ -112,10 +106,12 @@ public final class SpectrumPlotSource implements PlotSource {
             boolean known = channel.spectrum().floorKnown();
             if (known && drawn.stream().noneMatch(other -> Math.abs(other - floor) < SAME_FLOOR_DB)) {
                 drawn.add(floor);
-                String text = String.format(Locale.ROOT, "noise floor %.0f dB per bin", floor);
+                String decibels = Numbers.format("%.0f", floor);
                 plot = plot.withMark(new Mark.HorizontalLine(
                         floor,
-                        floorsDiffer() ? channel.name() + " " + text : text,
+                        floorsDiffer()
+                                ? Texts.say("plots.floorOf", channel.name(), decibels)
+                                : Texts.say("plots.floor", decibels),
                         OptionalInt.of(WavePlotSource.tone(channel))));
             }
         }
@@ -150,7 +146,8 @@ public final class SpectrumPlotSource implements PlotSource {
         low = Math.max(high - MOST_RANGE_DB, Math.min(low, high - 2 * TEN_DB));
         OptionalDouble wantedLow = window.map(ViewWindow::lowerY).orElse(OptionalDouble.empty());
         OptionalDouble wantedHigh = window.map(ViewWindow::upperY).orElse(OptionalDouble.empty());
-        return Axis.linear("Level", reference.text()).withRange(wantedLow.orElse(low), wantedHigh.orElse(high));
+        return Axis.linear(Texts.say("plots.level"), reference.text())
+                .withRange(wantedLow.orElse(low), wantedHigh.orElse(high));
     }
 
     private Series levels(LoadedChannel channel, double lower, double upper, int width) {

@@ -35,7 +35,7 @@ public final class StatusRow extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(message);
         stop = Ids.name(new Button(this, SWT.PUSH), "capture.stop");
-        stop.setText("&Stop");
+        stop.setText(Texts.say("view.stop"));
         stop.addListener(SWT.Selection, event -> stopped.run());
         GridDataFactory.swtDefaults().applyTo(stop);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(this);

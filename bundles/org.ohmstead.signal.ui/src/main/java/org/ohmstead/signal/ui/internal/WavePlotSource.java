@@ -5,7 +5,6 @@ package org.ohmstead.signal.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -68,7 +67,7 @@ public final class WavePlotSource implements PlotSource {
         double perSecond = capture.timeUnitsPerSecond();
         double lower = window.map(ViewWindow::lowerX).orElse(0.0);
         double upper = window.map(ViewWindow::upperX).orElse(capture.durationSeconds() * perSecond);
-        Axis time = Axis.linear("Time", capture.timeUnit()).withRange(lower, upper);
+        Axis time = Axis.linear(Texts.say("plots.time"), capture.timeUnit()).withRange(lower, upper);
         Plot plot = Plot.of("", time, voltAxis(window));
         int width = Math.max(1, widthPixels);
         for (LoadedChannel channel : shown) {
@@ -79,7 +78,7 @@ public final class WavePlotSource implements PlotSource {
                 plot = withTone(plot, channel, channel.tone().get(), lower / perSecond, upper / perSecond, width);
             }
         }
-        return mark.isPresent() ? plot.withMark(Mark.vertical(mark.getAsDouble(), "mark")) : plot;
+        return mark.isPresent() ? plot.withMark(Mark.vertical(mark.getAsDouble(), Texts.say("plots.mark"))) : plot;
     }
 
     private Axis voltAxis(Optional<ViewWindow> window) {
@@ -93,7 +92,8 @@ public final class WavePlotSource implements PlotSource {
         double room = high > low ? HEADROOM * (high - low) : 1;
         OptionalDouble wantedLow = window.map(ViewWindow::lowerY).orElse(OptionalDouble.empty());
         OptionalDouble wantedHigh = window.map(ViewWindow::upperY).orElse(OptionalDouble.empty());
-        return Axis.linear("Output", "V").withRange(wantedLow.orElse(low - room), wantedHigh.orElse(high + room));
+        return Axis.linear(Texts.say("plots.output"), "V")
+                .withRange(wantedLow.orElse(low - room), wantedHigh.orElse(high + room));
     }
 
     private int index(double seconds) {
@@ -152,7 +152,7 @@ public final class WavePlotSource implements PlotSource {
         if (volts.isEmpty()) {
             return plot;
         }
-        String text = String.format(Locale.ROOT, "%s clips at %.2f V", channel.name(), volts.getAsDouble());
+        String text = Texts.say("plots.clips", channel.name(), Numbers.format("%.2f", volts.getAsDouble()));
         return plot.withMark(new Mark.HorizontalLine(volts.getAsDouble(), text, OptionalInt.of(tone(channel))));
     }
 
@@ -162,7 +162,11 @@ public final class WavePlotSource implements PlotSource {
             double seconds = from + (to - from) * i / count;
             points.add(new PlotPoint(seconds * capture.timeUnitsPerSecond(), wave.voltsAt(seconds)));
         }
-        return new Series(channel.name() + " fundamental", points, Style.DASHED_LINE, tone(channel) + FIT_TONE_OFFSET);
+        return new Series(
+                Texts.say("plots.series.fundamental", channel.name()),
+                points,
+                Style.DASHED_LINE,
+                tone(channel) + FIT_TONE_OFFSET);
     }
 
     /** A marker at every sample that falls into the time in which the sine would be beyond its limit. */
@@ -178,7 +182,7 @@ public final class WavePlotSource implements PlotSource {
                         channel.extrema().valueAt(i)));
             }
         }
-        return new Series(channel.name() + " clipped", points, Style.MARKERS, tone(channel));
+        return new Series(Texts.say("plots.series.clipped", channel.name()), points, Style.MARKERS, tone(channel));
     }
 
     @Override
