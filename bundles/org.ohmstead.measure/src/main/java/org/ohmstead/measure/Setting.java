@@ -67,13 +67,19 @@ public sealed interface Setting {
     /**
      * One of some words.
      *
-     * @param choices at least one; no two alike
-     * @param defaultText one of them
+     * @param choices at least one; no two alike; these are stored
+     * @param labels what a person calls each of them, in the same order
+     * @param defaultText one of the choices
      */
-    record Choice(String id, String name, String help, List<String> choices, String defaultText) implements Setting {
+    record Choice(String id, String name, String help, List<String> choices, List<String> labels, String defaultText)
+            implements Setting {
         public Choice {
             checkWords(id, name, help);
             choices = List.copyOf(choices);
+            labels = List.copyOf(labels);
+            if (labels.size() != choices.size()) {
+                throw new IllegalArgumentException("labels is " + labels + "; it must hold one for each of " + choices);
+            }
             if (choices.isEmpty() || choices.stream().distinct().count() < choices.size()) {
                 throw new IllegalArgumentException("choices is " + choices + "; it must hold different words");
             }
@@ -81,6 +87,17 @@ public sealed interface Setting {
                 throw new IllegalArgumentException(
                         "defaultText is \"" + defaultText + "\"; it must be one of " + choices);
             }
+        }
+
+        /** Makes a choice whose words are shown as they are. */
+        public Choice(String id, String name, String help, List<String> choices, String defaultText) {
+            this(id, name, help, choices, choices, defaultText);
+        }
+
+        /** Returns what a person calls a choice; a word that is none stands for itself. */
+        public String label(String choice) {
+            int index = choices.indexOf(choice);
+            return index < 0 ? choice : labels.get(index);
         }
     }
 

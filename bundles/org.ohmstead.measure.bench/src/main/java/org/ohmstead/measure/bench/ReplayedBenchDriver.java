@@ -15,6 +15,7 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.internal.ReplayedBench;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -25,22 +26,7 @@ import org.osgi.service.component.annotations.Reference;
  */
 @Component
 public final class ReplayedBenchDriver implements BenchDriver {
-    private static final DriverInfo INFO = new DriverInfo(
-            "org.ohmstead.bench.replayed",
-            "1.0.0",
-            "Recordings",
-            "Captures that were recorded before, played back level by level.",
-            DriverInfo.Kind.REPLAYED,
-            List.of(
-                    new Setting.Text("folder", "folder", "Where the recordings and their list lie.", ""),
-                    new Setting.Number(
-                            "nearDb",
-                            "near enough",
-                            "A level counts as recorded within this.",
-                            Unit.DECIBEL,
-                            0.05,
-                            0,
-                            20)));
+    private static final Messages TEXTS = Messages.of(ReplayedBenchDriver.class);
 
     private final RecordingSource source;
 
@@ -52,7 +38,23 @@ public final class ReplayedBenchDriver implements BenchDriver {
 
     @Override
     public DriverInfo info() {
-        return INFO;
+        return new DriverInfo(
+                "org.ohmstead.bench.replayed",
+                "1.0.0",
+                TEXTS.text("replayed.name"),
+                TEXTS.text("replayed.summary"),
+                DriverInfo.Kind.REPLAYED,
+                List.of(
+                        new Setting.Text(
+                                "folder", TEXTS.text("replayed.folder"), TEXTS.text("replayed.folder.help"), ""),
+                        new Setting.Number(
+                                "nearDb",
+                                TEXTS.text("replayed.nearDb"),
+                                TEXTS.text("replayed.nearDb.help"),
+                                Unit.DECIBEL,
+                                0.05,
+                                0,
+                                20)));
     }
 
     @Override

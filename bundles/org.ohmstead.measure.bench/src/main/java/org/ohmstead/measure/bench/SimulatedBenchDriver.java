@@ -15,6 +15,7 @@ import org.ohmstead.measure.bench.internal.PacedClock;
 import org.ohmstead.measure.bench.internal.SimulatedBench;
 import org.ohmstead.measure.bench.internal.SimulatedClock;
 import org.ohmstead.measure.bench.internal.SimulationSettings;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
@@ -28,13 +29,7 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class SimulatedBenchDriver implements BenchDriver {
-    private static final DriverInfo INFO = new DriverInfo(
-            "org.ohmstead.bench.simulated",
-            "1.0.0",
-            "Simulated bench",
-            "An amplifier, supply, recorder and meters that are reckoned from the project and a seed. Nothing is measured.",
-            DriverInfo.Kind.SIMULATED,
-            SimulationSettings.all());
+    private static final Messages TEXTS = Messages.of(SimulatedBenchDriver.class);
 
     private final Clock start;
 
@@ -51,7 +46,13 @@ public final class SimulatedBenchDriver implements BenchDriver {
 
     @Override
     public DriverInfo info() {
-        return INFO;
+        return new DriverInfo(
+                "org.ohmstead.bench.simulated",
+                "1.0.0",
+                TEXTS.text("simulated.name"),
+                TEXTS.text("simulated.summary"),
+                DriverInfo.Kind.SIMULATED,
+                SimulationSettings.all());
     }
 
     @Override

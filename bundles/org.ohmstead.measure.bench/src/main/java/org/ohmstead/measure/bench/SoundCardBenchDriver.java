@@ -18,6 +18,7 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.internal.JavaSoundLines;
 import org.ohmstead.measure.bench.internal.SoundCardBench;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
@@ -27,66 +28,10 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class SoundCardBenchDriver implements BenchDriver {
+    private static final Messages TEXTS = Messages.of(SoundCardBenchDriver.class);
+
     private static final List<String> RATES = List.of("192000", "96000", "48000", "44100");
     private static final int[] BITS = {24, 16};
-
-    private static final DriverInfo INFO = new DriverInfo(
-            "org.ohmstead.bench.sound-card",
-            "1.0.0",
-            "Sound card",
-            "The computer's sound card feeds the amplifier and records its output by way of a divider.",
-            DriverInfo.Kind.REAL,
-            List.of(
-                    new Setting.Text("output", "output", "A part of its name; empty for the usual one.", ""),
-                    new Setting.Text("input", "input", "A part of its name; empty for the usual one.", ""),
-                    new Setting.Choice("sampleRate", "sample rate", "The highest to try, in hertz.", RATES, "96000"),
-                    new Setting.Number(
-                            "outputVolts",
-                            "output at full scale",
-                            "RMS of a sine, by calibration.",
-                            Unit.VOLT,
-                            1,
-                            0.001,
-                            100),
-                    new Setting.Number(
-                            "voltsPerFullScale",
-                            "input full scale",
-                            "Peak at the divider's input, by calibration.",
-                            Unit.VOLT,
-                            50,
-                            0.001,
-                            10_000),
-                    new Setting.Number(
-                            "secondShare",
-                            "second input",
-                            "Volts at full scale of every further channel over those of the first.",
-                            Unit.NONE,
-                            1,
-                            0.01,
-                            100),
-                    new Setting.Count(
-                            "microphoneInput",
-                            "microphone",
-                            "Which of the inputs it is connected to, from 1; 0 for none.",
-                            0,
-                            0,
-                            32),
-                    new Setting.Number(
-                            "pascalsPerFullScale",
-                            "microphone's full scale",
-                            "Peak sound pressure, in pascals, found by a calibrator.",
-                            Unit.NONE,
-                            100,
-                            0.001,
-                            100_000),
-                    new Setting.Number(
-                            "microphoneDb",
-                            "microphone's uncertainty",
-                            "Standard uncertainty (k = 1) of its calibration.",
-                            Unit.DECIBEL,
-                            0.5,
-                            0,
-                            10)));
 
     private final SoundLines lines;
     private final Clock clock;
@@ -105,7 +50,72 @@ public final class SoundCardBenchDriver implements BenchDriver {
 
     @Override
     public DriverInfo info() {
-        return INFO;
+        return new DriverInfo(
+                "org.ohmstead.bench.sound-card",
+                "1.0.0",
+                TEXTS.text("soundCard.name"),
+                TEXTS.text("soundCard.summary"),
+                DriverInfo.Kind.REAL,
+                settings());
+    }
+
+    private static List<Setting> settings() {
+        return List.of(
+                new Setting.Text("output", TEXTS.text("soundCard.output"), TEXTS.text("soundCard.output.help"), ""),
+                new Setting.Text("input", TEXTS.text("soundCard.input"), TEXTS.text("soundCard.input.help"), ""),
+                new Setting.Choice(
+                        "sampleRate",
+                        TEXTS.text("soundCard.sampleRate"),
+                        TEXTS.text("soundCard.sampleRate.help"),
+                        RATES,
+                        "96000"),
+                new Setting.Number(
+                        "outputVolts",
+                        TEXTS.text("soundCard.outputVolts"),
+                        TEXTS.text("soundCard.outputVolts.help"),
+                        Unit.VOLT,
+                        1,
+                        0.001,
+                        100),
+                new Setting.Number(
+                        "voltsPerFullScale",
+                        TEXTS.text("soundCard.voltsPerFullScale"),
+                        TEXTS.text("soundCard.voltsPerFullScale.help"),
+                        Unit.VOLT,
+                        50,
+                        0.001,
+                        10_000),
+                new Setting.Number(
+                        "secondShare",
+                        TEXTS.text("soundCard.secondShare"),
+                        TEXTS.text("soundCard.secondShare.help"),
+                        Unit.NONE,
+                        1,
+                        0.01,
+                        100),
+                new Setting.Count(
+                        "microphoneInput",
+                        TEXTS.text("soundCard.microphoneInput"),
+                        TEXTS.text("soundCard.microphoneInput.help"),
+                        0,
+                        0,
+                        32),
+                new Setting.Number(
+                        "pascalsPerFullScale",
+                        TEXTS.text("soundCard.pascalsPerFullScale"),
+                        TEXTS.text("soundCard.pascalsPerFullScale.help"),
+                        Unit.NONE,
+                        100,
+                        0.001,
+                        100_000),
+                new Setting.Number(
+                        "microphoneDb",
+                        TEXTS.text("soundCard.microphoneDb"),
+                        TEXTS.text("soundCard.microphoneDb.help"),
+                        Unit.DECIBEL,
+                        0.5,
+                        0,
+                        10));
     }
 
     @Override

@@ -12,6 +12,7 @@ import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.internal.TypedBench;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -22,31 +23,14 @@ import org.osgi.service.component.annotations.Reference;
  */
 @Component
 public final class TypedBenchDriver implements BenchDriver {
+    private static final Messages TEXTS = Messages.of(TypedBenchDriver.class);
+
     /** The output comes as files of a recorder. */
     public static final String CAPTURE_FILES = "capture files";
     /** The output comes as the readings of a voltmeter and a distortion meter. */
     public static final String VOLTS_AND_DISTORTION = "volts and distortion";
     /** The output is not recorded. */
     public static final String NOTHING = "nothing";
-
-    private static final DriverInfo INFO = new DriverInfo(
-                    "org.ohmstead.bench.typed",
-                    "1.0.0",
-                    "By hand",
-                    "A person sets the bench as told and types in what its instruments show.",
-                    DriverInfo.Kind.REAL,
-                    List.of(
-                            new Setting.Choice(
-                                    "output",
-                                    "output",
-                                    "How the output is handed in. Of volts and distortion a wave is made that has both.",
-                                    List.of(CAPTURE_FILES, VOLTS_AND_DISTORTION, NOTHING),
-                                    CAPTURE_FILES),
-                            new Setting.Flag("supplyAmps", "supply current", "Whether there is a meter for it.", true),
-                            new Setting.Flag(
-                                    "caseCelsius", "case temperature", "Whether there is a meter for it.", true),
-                            new Setting.Flag("soundLevel", "sound level", "Whether there is a meter for it.", true)))
-            .askingPerson();
 
     private final OperatorPort operator;
     private final Clock clock;
@@ -65,7 +49,39 @@ public final class TypedBenchDriver implements BenchDriver {
 
     @Override
     public DriverInfo info() {
-        return INFO;
+        return new DriverInfo(
+                        "org.ohmstead.bench.typed",
+                        "1.0.0",
+                        TEXTS.text("typed.name"),
+                        TEXTS.text("typed.summary"),
+                        DriverInfo.Kind.REAL,
+                        List.of(
+                                new Setting.Choice(
+                                        "output",
+                                        TEXTS.text("typed.output"),
+                                        TEXTS.text("typed.output.help"),
+                                        List.of(CAPTURE_FILES, VOLTS_AND_DISTORTION, NOTHING),
+                                        List.of(
+                                                TEXTS.text("typed.output.captureFiles"),
+                                                TEXTS.text("typed.output.voltsAndDistortion"),
+                                                TEXTS.text("typed.output.nothing")),
+                                        CAPTURE_FILES),
+                                new Setting.Flag(
+                                        "supplyAmps",
+                                        TEXTS.text("typed.supplyAmps"),
+                                        TEXTS.text("typed.supplyAmps.help"),
+                                        true),
+                                new Setting.Flag(
+                                        "caseCelsius",
+                                        TEXTS.text("typed.caseCelsius"),
+                                        TEXTS.text("typed.caseCelsius.help"),
+                                        true),
+                                new Setting.Flag(
+                                        "soundLevel",
+                                        TEXTS.text("typed.soundLevel"),
+                                        TEXTS.text("typed.soundLevel.help"),
+                                        true)))
+                .askingPerson();
     }
 
     @Override

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.DriverInfo;
 import org.ohmstead.measure.Feed;
@@ -21,9 +20,11 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchKind;
 import org.ohmstead.model.DriverUsed;
+import org.ohmstead.units.text.Messages;
 
 /** One run on an open bench, from connecting the load until nothing is fed any more. */
 final class BenchRun {
+    private static final Messages TEXTS = Messages.of(BenchRun.class);
     private static final long TICK_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
     private static final long JOIN_MILLIS = 10;
 
@@ -161,9 +162,14 @@ final class BenchRun {
         missing.removeAll(abilities);
         if (!missing.isEmpty()) {
             token.end(new RunOutcome.Refused(
-                    link.driver().title() + " cannot "
-                            + missing.stream().map(Ability::words).collect(Collectors.joining(", or ")) + ", which "
-                            + token.measurement().name() + " needs. Choose another bench or measurement.",
+                    TEXTS.text(
+                            "refused.abilities",
+                            link.driver().shownTitle(),
+                            missing.stream()
+                                    .map(ability -> TEXTS.text("ability." + ability.name()))
+                                    .reduce((some, more) -> TEXTS.text("ability.or", some, more))
+                                    .orElseThrow(),
+                            token.measurement().name()),
                     List.of()));
             token.stopIfEnded();
         }
@@ -203,9 +209,9 @@ final class BenchRun {
         if (ended) {
             leaks.addAll(left.found(token.measurement()));
         } else {
-            leaks.add(
-                    token.measurement().title()
-                            + " does not end though it was told to; its thread was given up. Restart Ohmstead when it becomes slow.");
+            leaks.add(token.measurement().title()
+                    + " does not end though it was told to; its thread was given up. Restart Ohmstead when it"
+                    + " becomes slow.");
         }
         remarks.addAll(leaks);
         return outcome;

@@ -24,6 +24,7 @@ import org.ohmstead.measure.MeasurementInfo;
 import org.ohmstead.model.Precaution;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -40,6 +41,7 @@ public final class Catalog {
     /** After so many faults in a row a plug-in is not used any more. */
     public static final int FAULTS_UNTIL_SET_ASIDE = 3;
 
+    private static final Messages TEXTS = Messages.of(Catalog.class);
     private static final Duration INFO_TIME = Duration.ofSeconds(5);
     private static final int MOST_REMARKS = 50;
 
@@ -113,15 +115,16 @@ public final class Catalog {
 
     private void bind(PluginKind kind, Object instance, Callable<Plugin<?, ?>> inquiry) {
         Contained.Answer<Plugin<?, ?>> answer =
-                Contained.call("ohmstead " + kind.words() + " information", INFO_TIME, inquiry);
+                Contained.call("ohmstead " + kind.loggedWords() + " information", INFO_TIME, inquiry);
         Bound entry;
         if (answer instanceof Contained.Answer.Value<Plugin<?, ?>> value) {
             entry = new Bound(kind, instance, Optional.of(value.value()), "");
         } else if (answer instanceof Contained.Answer.Threw<Plugin<?, ?>> threw) {
-            entry = new Bound(kind, instance, Optional.empty(), "it failed with " + Contained.words(threw.cause()));
+            entry = new Bound(
+                    kind, instance, Optional.empty(), TEXTS.text("silent.failed", Contained.words(threw.cause())));
         } else {
             entry = new Bound(
-                    kind, instance, Optional.empty(), "it did not answer within " + INFO_TIME.toSeconds() + " s");
+                    kind, instance, Optional.empty(), TEXTS.text("silent.late", Long.toString(INFO_TIME.toSeconds())));
         }
         synchronized (this) {
             bound.add(entry);
@@ -168,16 +171,17 @@ public final class Catalog {
                 problems.add(new Problem(
                         Severity.ERROR,
                         type,
-                        "The " + entry.kind.words() + " " + type + " is not used, because it does not say what it is: "
-                                + entry.fault + ".",
-                        "Ask its author, or uninstall it."));
+                        TEXTS.text("silent", entry.kind.named(type), entry.fault),
+                        TEXTS.text("author.remedy")));
             } else if (!seen.add(entry.plugin.get().key())) {
                 problems.add(new Problem(
                         Severity.WARNING,
                         entry.plugin.get().id(),
-                        "The " + entry.kind.words() + " " + type + " is not used, because there is another with the id "
-                                + entry.plugin.get().id() + ", which came first.",
-                        "Uninstall one of the two."));
+                        TEXTS.text(
+                                "second",
+                                entry.kind.named(type),
+                                entry.plugin.get().id()),
+                        TEXTS.text("second.remedy")));
             }
         }
         for (Bound entry : bound) {
@@ -186,9 +190,12 @@ public final class Catalog {
                     .ifPresent(plugin -> problems.add(new Problem(
                             Severity.WARNING,
                             plugin.id(),
-                            plugin.title() + " was set aside after " + FAULTS_UNTIL_SET_ASIDE + " faults in a row. "
-                                    + faults.get(plugin.key()).last(),
-                            "Bring it back to try again, or ask its author.")));
+                            TEXTS.text(
+                                    "setAside.row",
+                                    plugin.shownTitle(),
+                                    Integer.toString(FAULTS_UNTIL_SET_ASIDE),
+                                    faults.get(plugin.key()).last()),
+                            TEXTS.text("setAside.row.remedy"))));
         }
         problems.addAll(remarks);
         return problems;
@@ -286,7 +293,7 @@ public final class Catalog {
 
     /** Keeps a remark about a plug-in that nobody waits for any more. */
     void remark(Plugin<?, ?> plugin, String sentence) {
-        Problem problem = new Problem(Severity.WARNING, plugin.id(), sentence, "Ask its author, or uninstall it.");
+        Problem problem = new Problem(Severity.WARNING, plugin.id(), sentence, TEXTS.text("author.remedy"));
         synchronized (this) {
             if (remarks.contains(problem)) {
                 return;

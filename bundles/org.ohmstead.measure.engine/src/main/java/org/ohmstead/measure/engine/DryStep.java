@@ -8,6 +8,7 @@ import org.ohmstead.measure.Readiness;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.StopLimit;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What is to be known before an item is measured.
@@ -24,6 +25,8 @@ public record DryStep(
         List<Problem> problems,
         List<Problem> unconfirmed,
         List<StopLimit> stopLimits) {
+    private static final Messages TEXTS = Messages.of(DryStep.class);
+
     public DryStep {
         problems = List.copyOf(problems);
         unconfirmed = List.copyOf(unconfirmed);
@@ -38,19 +41,19 @@ public record DryStep(
     /** Returns what is in the way and what to do, whole sentences; empty when nothing is. */
     public String blocked() {
         if (readiness instanceof Readiness.NotYet notYet) {
-            return notYet.reason() + " " + notYet.remedy();
+            return TEXTS.text("blocked", notYet.reason(), notYet.remedy());
         }
         if (readiness instanceof Readiness.NotApplicable never) {
-            return never.reason() + " Skip the step.";
+            return TEXTS.text("blocked.never", never.reason());
         }
         for (Problem problem : problems) {
             if (problem.severity() == Severity.ERROR) {
-                return problem.what() + " " + problem.remedy();
+                return TEXTS.text("blocked", problem.what(), problem.remedy());
             }
         }
         if (!unconfirmed.isEmpty()) {
             Problem first = unconfirmed.get(0);
-            return first.what() + " " + first.remedy() + " Or say yes to it, with your name and a reason.";
+            return TEXTS.text("blocked.unconfirmed", first.what(), first.remedy());
         }
         return "";
     }

@@ -17,9 +17,12 @@ import org.ohmstead.model.Precaution;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.StopLimit;
+import org.ohmstead.units.text.Messages;
 
 /** Asks a measurement and all precautions about a step. A precaution that gives no answer forbids it. */
 final class PlanChecks {
+    private static final Messages TEXTS = Messages.of(PlanChecks.class);
+
     private final Catalog catalog;
     private final RunLimits limits;
     private final List<Precaution> further;
@@ -55,8 +58,10 @@ final class PlanChecks {
                                 problems.addAll(said.problems());
                                 stopLimits.addAll(said.stopLimits());
                             },
-                            () -> problems.add(
-                                    unknown(item, "The precaution " + precaution.id() + how(answer), "Try again.")));
+                            () -> problems.add(unknown(
+                                    item,
+                                    how(PluginKind.PRECAUTION.named(precaution.id()), answer),
+                                    TEXTS.text("unknown.remedy"))));
         }
         List<Problem> unconfirmed = problems.stream()
                 .filter(problem -> problem.severity() == Severity.WARNING)
@@ -75,8 +80,8 @@ final class PlanChecks {
             problems.add(new Problem(
                     Severity.WARNING,
                     item.stepId(),
-                    precaution.title() + " was set aside after faults and does not look at this step.",
-                    "Bring it back, or look yourself."));
+                    TEXTS.text("setAside.precaution", precaution.shownTitle()),
+                    TEXTS.text("setAside.precaution.remedy")));
             return;
         }
         Contained.Answer<Said> answer = answer(precaution.instance(), subject);
@@ -87,9 +92,9 @@ final class PlanChecks {
             catalog.didWell(precaution);
             return;
         }
-        String sentence = precaution.title() + how(answer);
+        String sentence = how(precaution.shownTitle(), answer);
         catalog.fault(precaution, sentence);
-        problems.add(unknown(item, sentence, "Try again, or uninstall it and look yourself."));
+        problems.add(unknown(item, sentence, TEXTS.text("unknown.plugin.remedy")));
     }
 
     private Contained.Answer<Said> answer(Precaution precaution, Subject subject) {
@@ -102,31 +107,30 @@ final class PlanChecks {
     }
 
     private static Problem unknown(PlanItem item, String sentence, String remedy) {
-        return new Problem(
-                Severity.ERROR, item.stepId(), sentence + " So nobody knows whether this step is safe.", remedy);
+        return new Problem(Severity.ERROR, item.stepId(), TEXTS.text("unknown", sentence), remedy);
     }
 
-    private String how(Contained.Answer<?> answer) {
+    private String how(String title, Contained.Answer<?> answer) {
         return answer instanceof Contained.Answer.Threw<?> threw
-                ? " failed with " + Contained.words(threw.cause()) + "."
-                : " did not answer within " + limits.question().toMillis() / 1000.0 + " s.";
+                ? TEXTS.text("answer.failed", title, Contained.words(threw.cause()))
+                : TEXTS.text("answer.late", title, limits.question().toMillis() / 1000.0);
     }
 
     private Readiness readiness(PlanItem item, Subject subject) {
         Optional<Plugin<Measurement, MeasurementInfo>> found = catalog.measurement(item.measurementId());
         if (found.isEmpty()) {
             return new Readiness.NotYet(
-                    "There is no measurement " + item.measurementId() + ".", "Install its plug-in, or choose another.");
+                    TEXTS.text("none.measurement", item.measurementId()), TEXTS.text("none.measurement.remedy"));
         }
         Plugin<Measurement, MeasurementInfo> measurement = found.get();
         if (catalog.isSetAside(measurement)) {
             return new Readiness.NotYet(
-                    measurement.title() + " was set aside after faults.", "Bring it back to try again.");
+                    TEXTS.text("setAside", measurement.shownTitle()), TEXTS.text("setAside.remedy"));
         }
         try {
             Settings.of(measurement.info().settings(), item.settings());
         } catch (SettingException wrong) {
-            return new Readiness.NotYet(wrong.getMessage(), "Correct the settings.");
+            return new Readiness.NotYet(wrong.getMessage(), TEXTS.text("settings.remedy"));
         }
         Contained.Answer<Readiness> answer =
                 Contained.call("ohmstead readiness " + measurement.id(), limits.question(), () -> measurement
@@ -135,11 +139,10 @@ final class PlanChecks {
         if (answer instanceof Contained.Answer.Value<Readiness> value && value.value() != null) {
             return value.value();
         }
-        String sentence = measurement.title()
-                + (answer instanceof Contained.Answer.Value<Readiness>
-                        ? " does not say whether it is ready."
-                        : how(answer));
+        String sentence = answer instanceof Contained.Answer.Value<Readiness>
+                ? TEXTS.text("answer.none", measurement.shownTitle())
+                : how(measurement.shownTitle(), answer);
         catalog.fault(measurement, sentence);
-        return new Readiness.NotYet(sentence, "Try again; if it stays, ask its author.");
+        return new Readiness.NotYet(sentence, TEXTS.text("readiness.remedy"));
     }
 }

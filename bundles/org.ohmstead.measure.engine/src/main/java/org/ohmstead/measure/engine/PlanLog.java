@@ -16,9 +16,11 @@ import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** What of a plan is in the log already. */
 final class PlanLog {
+    private static final Messages TEXTS = Messages.of(PlanLog.class);
     private static final int SHOWN_DIGITS = 12;
 
     private final PlanSetup setup;
@@ -102,8 +104,7 @@ final class PlanLog {
     }
 
     static RunOutcome.Failed unwritable(PlanItem item, RunOutcome outcome, IllegalArgumentException why) {
-        String sentence = "The measurement " + item.measurementId() + " gave a result that cannot be written down ("
-                + Contained.words(why) + "). Ask its author.";
+        String sentence = TEXTS.text("unwritable", item.measurementId(), Contained.words(why));
         return new RunOutcome.Failed(PluginKind.MEASUREMENT, item.measurementId(), true, sentence, outcome.remarks());
     }
 

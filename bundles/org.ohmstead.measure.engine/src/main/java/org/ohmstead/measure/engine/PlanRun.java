@@ -19,6 +19,7 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Carries out a plan: item by item, each result in the log before the next begins. What the log holds of the same plan and the same
@@ -31,6 +32,8 @@ import org.ohmstead.testlog.TestLogException;
  * come on any thread at any time. The log and the runner stay open when this is not used any more.
  */
 public final class PlanRun {
+    private static final Messages TEXTS = Messages.of(PlanRun.class);
+
     private final PlanSetup setup;
     private final Catalog catalog;
     private final Runner runner;
@@ -211,8 +214,7 @@ public final class PlanRun {
             throw new IllegalArgumentException("item is " + item + "; the plan does not have it");
         }
         if (!busy.compareAndSet(false, true)) {
-            return new RunOutcome.Refused(
-                    "The plan is being carried out already. Wait for it, or cancel it.", List.of());
+            return new RunOutcome.Refused(TEXTS.text("refused.plan"), List.of());
         }
         RunOutcome outcome;
         try {

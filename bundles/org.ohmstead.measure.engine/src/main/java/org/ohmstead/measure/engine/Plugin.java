@@ -3,6 +3,8 @@
 
 package org.ohmstead.measure.engine;
 
+import org.ohmstead.units.text.Messages;
+
 /**
  * A plug-in that may be called.
  *
@@ -14,9 +16,16 @@ package org.ohmstead.measure.engine;
  * @param info its information; the id of a precaution
  */
 record Plugin<T, I>(PluginKind kind, String id, String name, String version, T instance, I info) {
-    /** Returns its kind and name, to begin a sentence. */
+    private static final Messages TEXTS = Messages.of(Plugin.class);
+
+    /** Returns its kind and name, to begin a sentence that the log may keep. */
     String title() {
-        return "The " + kind.words() + " \"" + name + "\" (" + id + ")";
+        return "The " + kind.loggedWords() + " \"" + name + "\" (" + id + ")";
+    }
+
+    /** Returns its kind and name, to begin a sentence that is only shown. */
+    String shownTitle() {
+        return kind.named(TEXTS.text("title", name, id));
     }
 
     String key() {

@@ -3,6 +3,8 @@
 
 package org.ohmstead.measure.engine;
 
+import org.ohmstead.units.text.Messages;
+
 /** The kinds of plug-ins. */
 public enum PluginKind {
     /** A procedure. */
@@ -12,14 +14,26 @@ public enum PluginKind {
     /** A check before a step. */
     PRECAUTION("precaution");
 
-    private final String words;
+    private static final Messages TEXTS = Messages.of(PluginKind.class);
 
-    PluginKind(String words) {
-        this.words = words;
+    private final String loggedWords;
+
+    PluginKind(String loggedWords) {
+        this.loggedWords = loggedWords;
     }
 
     /** Returns what a person calls it. */
     public String words() {
-        return words;
+        return TEXTS.text("kind." + name());
+    }
+
+    /** Returns what the log calls it, whatever the language of the user. */
+    String loggedWords() {
+        return loggedWords;
+    }
+
+    /** Returns it with a name behind it, to begin a sentence. */
+    String named(String name) {
+        return TEXTS.text("named." + name(), name);
     }
 }

@@ -6,6 +6,7 @@ package org.ohmstead.measure.engine;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.model.StopLimit;
+import org.ohmstead.units.text.Messages;
 
 /** How a run ended. In each case but that of a bench that did not obey, which a remark says, nothing is fed any more. */
 public sealed interface RunOutcome {
@@ -20,14 +21,18 @@ public sealed interface RunOutcome {
 
     /** It gave a result. */
     record Finished(RunRecord record, List<String> remarks) implements RunOutcome {
+        private static final Messages TEXTS = Messages.of(Finished.class);
+
         public Finished {
             remarks = List.copyOf(remarks);
         }
 
         @Override
         public String sentence() {
-            return record.measurement().name() + " was measured at step "
-                    + record.subject().step().id() + ".";
+            return TEXTS.text(
+                    "finished",
+                    record.measurement().name(),
+                    record.subject().step().id());
         }
 
         @Override

@@ -16,6 +16,7 @@ import org.ohmstead.measure.Measurement;
 import org.ohmstead.measure.MeasurementInfo;
 import org.ohmstead.measure.SettingException;
 import org.ohmstead.measure.Settings;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Makes measurements on one bench, one at a time. The bench is opened for the first and stays open for the next; between them nothing is
@@ -24,6 +25,8 @@ import org.ohmstead.measure.Settings;
  * <p>{@link #run} waits on the thread that calls it; cancelling and stopping may be done on any other.
  */
 public final class Runner implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(Runner.class);
+
     private final Catalog catalog;
     private final BenchChoice choice;
     private final RunLimits limits;
@@ -31,7 +34,9 @@ public final class Runner implements AutoCloseable {
     private final AtomicBoolean busy = new AtomicBoolean();
     private volatile Optional<RunToken> current = Optional.empty();
     private volatile Optional<BenchLink> link = Optional.empty();
+    /** What is said to whoever wants to run something while the emergency stop is pressed. */
     private volatile Optional<String> halted = Optional.empty();
+
     private boolean claimed;
 
     /** Makes a runner; the bench is not opened yet. */
@@ -58,7 +63,7 @@ public final class Runner implements AutoCloseable {
      */
     public RunOutcome run(RunRequest request, Consumer<ProgressView> watcher) {
         if (!busy.compareAndSet(false, true)) {
-            return refused("Something is being measured on this bench already. Wait for its end, or cancel it.");
+            return refused(TEXTS.text("refused.busy"));
         }
         try {
             return prepared(request, watcher);
@@ -72,23 +77,21 @@ public final class Runner implements AutoCloseable {
         Optional<Plugin<Measurement, MeasurementInfo>> measurement = catalog.measurement(request.measurementId());
         Optional<Plugin<BenchDriver, DriverInfo>> driver = catalog.driver(choice.driverId());
         if (measurement.isEmpty()) {
-            return refused(
-                    "There is no measurement " + request.measurementId() + ". Install its plug-in, or choose another.");
+            return refused(TEXTS.text("refused.measurement", request.measurementId()));
         }
         if (driver.isEmpty()) {
             closeLink();
-            return refused("There is no bench driver " + choice.driverId()
-                    + ". Install its plug-in, or choose another bench.");
+            return refused(TEXTS.text("refused.driver", choice.driverId()));
         }
         for (Plugin<?, ?> plugin : List.of(measurement.get(), driver.get())) {
             if (catalog.isSetAside(plugin)) {
-                return refused(plugin.title() + " was set aside after faults. Bring it back to try again.");
+                return refused(TEXTS.text("refused.setAside", plugin.shownTitle()));
             }
         }
         RunToken token = new RunToken(measurement.get(), catalog);
         current = Optional.of(token);
         if (halted.isPresent()) {
-            token.end(refused(halted.get() + " Release the emergency stop first."));
+            token.end(refused(halted.get()));
             return token.ended().orElseThrow();
         }
         try {
@@ -114,8 +117,7 @@ public final class Runner implements AutoCloseable {
         }
         Settings settings = Settings.of(driver.info().settings(), choice.settings());
         if (!claimed && !catalog.claimBench(benchKey())) {
-            return Optional.of(refused(driver.title()
-                    + " is in use with these settings already. Close the other run, or choose another bench."));
+            return Optional.of(refused(TEXTS.text("refused.inUse", driver.shownTitle())));
         }
         claimed = true;
         link = Optional.of(new BenchLink(driver, settings, limits));
@@ -188,7 +190,8 @@ public final class Runner implements AutoCloseable {
     /** Lets nothing run any more; returns whether a run ends by it. */
     boolean press(String who) {
         String sentence = "The emergency stop was pressed" + byWhom(who) + ".";
-        halted = Optional.of(sentence);
+        halted = Optional.of(
+                who.isBlank() ? TEXTS.text("refused.halted") : TEXTS.text("refused.halted.by", who.strip()));
         return current.filter(run -> run.end(new RunOutcome.EmergencyStopped(sentence, List.of())))
                 .isPresent();
     }

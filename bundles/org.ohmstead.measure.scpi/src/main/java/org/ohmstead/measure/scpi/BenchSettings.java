@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.measure.Setting;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** The settings of a bench of instruments, and the names of their roles in them. */
 final class BenchSettings {
+    private static final Messages TEXTS = Messages.of(BenchSettings.class);
+
     static final String SUPPLY = "supply";
     static final String GENERATOR = "generator";
     static final String SCOPE = "oscilloscope";
@@ -18,21 +21,12 @@ final class BenchSettings {
     static final String CASE = "caseThermometer";
     static final String AIR = "airThermometer";
 
-    private static final List<Setting> ALL = all();
-
     private BenchSettings() {}
 
+    /** All of them, in the language spoken now. */
     static List<Setting> list() {
-        return ALL;
-    }
-
-    private static List<Setting> all() {
         List<Setting> settings = new ArrayList<>();
-        settings.add(text(
-                "commands.folder",
-                "Folder of command sets",
-                "A folder with command sets of your own; those that come with Ohmstead need none.",
-                ""));
+        settings.add(text("commands.folder", TEXTS.text("commands.folder"), TEXTS.text("commands.folder.help"), ""));
         supply(settings);
         generator(settings);
         scope(settings);
@@ -42,41 +36,41 @@ final class BenchSettings {
     }
 
     private static void supply(List<Setting> settings) {
-        instrument(settings, SUPPLY, "Supply", "supply");
-        settings.add(text(SUPPLY + ".channel", "Supply: output", "The number of its output, if it has several.", "1"));
+        instrument(settings, SUPPLY, TEXTS.text("supply"), "supply");
+        settings.add(text(SUPPLY + ".channel", TEXTS.text("supply.channel"), TEXTS.text("supply.channel.help"), "1"));
         settings.add(new Setting.Number(
                 SUPPLY + ".limitAmps",
-                "Supply: current limit",
-                "The current at which it limits; 0 for that of the project's bench.",
+                TEXTS.text("supply.limitAmps"),
+                TEXTS.text("supply.limitAmps.help"),
                 Unit.AMPERE,
                 0,
                 0,
                 10_000));
         settings.add(new Setting.Number(
                 SUPPLY + ".mostVolts",
-                "Supply: most volts",
-                "What it is never set above, whatever a plan asks for.",
+                TEXTS.text("supply.mostVolts"),
+                TEXTS.text("supply.mostVolts.help"),
                 Unit.VOLT,
                 16,
                 0.1,
                 1000));
         settings.add(new Setting.Number(
                 SUPPLY + ".settleSeconds",
-                "Supply: settling time",
-                "How long to wait after new volts before anything is measured.",
+                TEXTS.text("supply.settleSeconds"),
+                TEXTS.text("supply.settleSeconds.help"),
                 Unit.SECOND,
                 0.5,
                 0,
                 60));
         settings.add(new Setting.Flag(
                 SUPPLY + ".remoteSense",
-                "Supply: sense leads at the amplifier",
-                "Whether its own reading of volts is that at the amplifier's terminals.",
+                TEXTS.text("supply.remoteSense"),
+                TEXTS.text("supply.remoteSense.help"),
                 false));
         settings.add(new Setting.Number(
                 SUPPLY + ".agreementVolts",
-                "Supply: agreement",
-                "How far the volts at the terminals may be from what was set; else the supply is switched off.",
+                TEXTS.text("supply.agreementVolts"),
+                TEXTS.text("supply.agreementVolts.help"),
                 Unit.VOLT,
                 1,
                 0.01,
@@ -84,16 +78,13 @@ final class BenchSettings {
     }
 
     private static void generator(List<Setting> settings) {
-        instrument(settings, GENERATOR, "Generator", "generator");
+        instrument(settings, GENERATOR, TEXTS.text("generator"), "generator");
         settings.add(text(
-                GENERATOR + ".outputs",
-                "Generator: outputs",
-                "The numbers of its outputs, first channel first, such as 1,2; a single one feeds all channels.",
-                "1"));
+                GENERATOR + ".outputs", TEXTS.text("generator.outputs"), TEXTS.text("generator.outputs.help"), "1"));
         settings.add(new Setting.Number(
                 GENERATOR + ".fullOutputVoltsRms",
-                "Generator: full output (V RMS)",
-                "The level that a drive of 0 dB stands for; it is never set above.",
+                TEXTS.text("generator.fullOutputVoltsRms"),
+                TEXTS.text("generator.fullOutputVoltsRms.help"),
                 Unit.VOLT,
                 1,
                 1e-3,
@@ -101,128 +92,117 @@ final class BenchSettings {
     }
 
     private static void scope(List<Setting> settings) {
-        instrument(settings, SCOPE, "Oscilloscope", "oscilloscope-float");
+        instrument(settings, SCOPE, TEXTS.text("oscilloscope"), "oscilloscope-float");
         settings.add(text(
                 SCOPE + ".channels",
-                "Oscilloscope: channels at the output",
-                "The numbers of its channels at the amplifier's outputs, first channel first, such as 1,2.",
+                TEXTS.text("oscilloscope.channels"),
+                TEXTS.text("oscilloscope.channels.help"),
                 "1"));
         settings.add(text(
                 SCOPE + ".inputChannel",
-                "Oscilloscope: channel at the input",
-                "The number of its channel at the amplifier's input; empty for none.",
+                TEXTS.text("oscilloscope.inputChannel"),
+                TEXTS.text("oscilloscope.inputChannel.help"),
                 ""));
         settings.add(new Setting.Number(
                 SCOPE + ".attenuation",
-                "Oscilloscope: attenuation at the output",
-                "Volts at the amplifier's output for each volt at the oscilloscope, such as 10 for a divider by ten.",
+                TEXTS.text("oscilloscope.attenuation"),
+                TEXTS.text("oscilloscope.attenuation.help"),
                 Unit.NONE,
                 1,
                 1e-3,
                 1e4));
         settings.add(new Setting.Number(
                 SCOPE + ".inputAttenuation",
-                "Oscilloscope: attenuation at the input",
-                "Volts at the amplifier's input for each volt at the oscilloscope.",
+                TEXTS.text("oscilloscope.inputAttenuation"),
+                TEXTS.text("oscilloscope.inputAttenuation.help"),
                 Unit.NONE,
                 1,
                 1e-3,
                 1e4));
         settings.add(text(
                 SCOPE + ".ranges",
-                "Oscilloscope: ranges",
-                "The highest peak volts of each of its ranges, rising, as at its own input.",
+                TEXTS.text("oscilloscope.ranges"),
+                TEXTS.text("oscilloscope.ranges.help"),
                 "0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50"));
         settings.add(new Setting.Number(
                 SCOPE + ".sampleRateHz",
-                "Oscilloscope: sample rate",
-                "Samples for each second.",
+                TEXTS.text("oscilloscope.sampleRateHz"),
+                TEXTS.text("oscilloscope.sampleRateHz.help"),
                 Unit.HERTZ,
                 200_000,
                 1000,
                 1e9));
         settings.add(new Setting.Count(
                 SCOPE + ".mostPoints",
-                "Oscilloscope: most samples",
-                "The longest record it can take.",
+                TEXTS.text("oscilloscope.mostPoints"),
+                TEXTS.text("oscilloscope.mostPoints.help"),
                 1_000_000,
                 100,
                 1 << 26));
         settings.add(new Setting.Choice(
                 SCOPE + ".bridged",
-                "Oscilloscope: bridged output",
-                "Whether a bridged output is the difference of its first two channels, or on its first by a"
-                        + " differential probe.",
+                TEXTS.text("oscilloscope.bridged"),
+                TEXTS.text("oscilloscope.bridged.help"),
                 List.of("difference", "first"),
                 "difference"));
     }
 
     private static void meters(List<Setting> settings) {
-        meter(settings, VOLTMETER, "Voltmeter at the supply terminals");
-        meter(settings, AMMETER, "Meter of the supply current");
+        meter(settings, VOLTMETER, TEXTS.text("voltmeter"));
+        meter(settings, AMMETER, TEXTS.text("ammeter"));
         settings.add(new Setting.Number(
                 AMMETER + ".shuntOhms",
-                "Meter of the supply current: shunt",
-                "The resistance whose volts it reads; 0 when it reads amperes itself.",
+                TEXTS.text("ammeter.shuntOhms"),
+                TEXTS.text("ammeter.shuntOhms.help"),
                 Unit.OHM,
                 0,
                 0,
                 10));
-        meter(settings, CASE, "Thermometer at the case");
-        meter(settings, AIR, "Thermometer of the air");
+        meter(settings, CASE, TEXTS.text("caseThermometer"));
+        meter(settings, AIR, TEXTS.text("airThermometer"));
     }
 
     private static void link(List<Setting> settings) {
         settings.add(new Setting.Number(
                 "link.connectSeconds",
-                "Time to connect",
-                "The longest that making a link may take.",
+                TEXTS.text("link.connectSeconds"),
+                TEXTS.text("link.connectSeconds.help"),
                 Unit.SECOND,
                 3,
                 0.05,
                 60));
         settings.add(new Setting.Number(
                 "link.answerSeconds",
-                "Time to answer",
-                "The longest that an instrument may take to answer.",
+                TEXTS.text("link.answerSeconds"),
+                TEXTS.text("link.answerSeconds.help"),
                 Unit.SECOND,
                 5,
                 0.05,
                 120));
         settings.add(new Setting.Choice(
                 "link.lineEnd",
-                "End of commands",
-                "What ends a command: LF, a line feed, suits nearly all.",
+                TEXTS.text("link.lineEnd"),
+                TEXTS.text("link.lineEnd.help"),
                 List.of("LF", "CRLF", "CR"),
                 "LF"));
+        settings.add(new Setting.Flag("link.reset", TEXTS.text("link.reset"), TEXTS.text("link.reset.help"), true));
         settings.add(new Setting.Flag(
-                "link.reset",
-                "Reset on opening",
-                "Whether each instrument is brought to its state after *RST first.",
-                true));
-        settings.add(new Setting.Flag(
-                "load.changedInTime",
-                "Load changed in time",
-                "Whether somebody connects the load and mode of each step before it runs; else only those of the"
-                        + " first.",
-                false));
+                "load.changedInTime", TEXTS.text("load.changedInTime"), TEXTS.text("load.changedInTime.help"), false));
     }
 
     private static void meter(List<Setting> settings, String id, String name) {
         instrument(settings, id, name, "multimeter");
-        settings.add(text(id + ".channel", name + ": channel", "The number of its channel, if it has several.", "1"));
+        settings.add(text(
+                id + ".channel", TEXTS.text("instrument.channel", name), TEXTS.text("instrument.channel.help"), "1"));
     }
 
     private static void instrument(List<Setting> settings, String id, String name, String set) {
         settings.add(text(
-                id + ".address",
-                name + ": address",
-                "Where it listens, such as 192.0.2.7:5025; empty when there is none.",
-                ""));
+                id + ".address", TEXTS.text("instrument.address", name), TEXTS.text("instrument.address.help"), ""));
         settings.add(text(
                 id + ".commands",
-                name + ": command set",
-                "The short name of its command set, such as " + set + ".",
+                TEXTS.text("instrument.commands", name),
+                TEXTS.text("instrument.commands.help", set),
                 set));
     }
 

@@ -9,6 +9,7 @@ import org.ohmstead.measure.DriverInfo;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /**
@@ -17,14 +18,7 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class ScpiBenchDriver implements BenchDriver {
-    private static final DriverInfo INFO = new DriverInfo(
-            "org.ohmstead.measure.scpi.bench",
-            "0.1.0",
-            "Instruments with SCPI",
-            "Supply, generator, oscilloscope and meters that listen to SCPI commands on a network address. What each"
-                    + " is told is in a command set, a text file that can be written for instruments that need their own.",
-            DriverInfo.Kind.REAL,
-            BenchSettings.list());
+    private static final Messages TEXTS = Messages.of(ScpiBenchDriver.class);
 
     /** Makes the driver, which keeps nothing. */
     public ScpiBenchDriver() {
@@ -33,7 +27,13 @@ public final class ScpiBenchDriver implements BenchDriver {
 
     @Override
     public DriverInfo info() {
-        return INFO;
+        return new DriverInfo(
+                "org.ohmstead.measure.scpi.bench",
+                "0.1.0",
+                TEXTS.text("bench.name"),
+                TEXTS.text("bench.summary"),
+                DriverInfo.Kind.REAL,
+                BenchSettings.list());
     }
 
     @Override

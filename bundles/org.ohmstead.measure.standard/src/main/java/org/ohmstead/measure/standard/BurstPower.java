@@ -32,6 +32,7 @@ import org.ohmstead.model.Rating;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -45,31 +46,50 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
  */
 @Component
 public final class BurstPower implements Measurement {
-    private static final FigureInfo BURST = new FigureInfo("burstPower", "burst power", Unit.WATT, true);
-    private static final FigureInfo CONTINUOUS = new FigureInfo("continuousPower", "continuous power", Unit.WATT, true);
-    private static final FigureInfo HEADROOM = new FigureInfo("headroom", "dynamic headroom", Unit.DECIBEL, true);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.burst-power",
-            "1.0.0",
-            "Burst power and dynamic headroom",
-            "Searches the end point with short bursts, which the supply and the rails can carry above a steady tone.",
-            List.of(
-                    "CTA-490-A (IHF-A-202), dynamic headroom; timing from memory",
-                    "ANSI/CTA-2006, dynamic power; timing from memory"),
-            Set.of(Ability.TONE, Ability.TONE_BURST, Ability.WAVEFORM),
-            settings(),
-            List.of(BURST, CONTINUOUS, HEADROOM),
-            Duration.ofMinutes(20));
+    private static final Messages TEXTS = Messages.of(BurstPower.class);
+
+    private static FigureInfo burstFigure() {
+        return new FigureInfo("burstPower", TEXTS.text("burst.figure.burstPower"), Unit.WATT, true);
+    }
+
+    private static FigureInfo continuousFigure() {
+        return new FigureInfo("continuousPower", TEXTS.text("burst.figure.continuousPower"), Unit.WATT, true);
+    }
+
+    private static FigureInfo headroomFigure() {
+        return new FigureInfo("headroom", TEXTS.text("burst.figure.headroom"), Unit.DECIBEL, true);
+    }
 
     private static List<Setting> settings() {
         List<Setting> all = new ArrayList<>(List.of(
-                new Setting.Number("onSeconds", "burst", "Length of the loud part.", Unit.SECOND, 0.02, 0.001, 10),
-                new Setting.Number("periodSeconds", "period", "From burst to burst.", Unit.SECOND, 0.5, 0.002, 20),
-                new Setting.Number("lowLevelDb", "between", "Level between bursts.", Unit.DECIBEL, -20, -200, 0),
+                new Setting.Number(
+                        "onSeconds",
+                        TEXTS.text("burst.onSeconds"),
+                        TEXTS.text("burst.onSeconds.help"),
+                        Unit.SECOND,
+                        0.02,
+                        0.001,
+                        10),
+                new Setting.Number(
+                        "periodSeconds",
+                        TEXTS.text("burst.periodSeconds"),
+                        TEXTS.text("burst.periodSeconds.help"),
+                        Unit.SECOND,
+                        0.5,
+                        0.002,
+                        20),
+                new Setting.Number(
+                        "lowLevelDb",
+                        TEXTS.text("burst.lowLevelDb"),
+                        TEXTS.text("burst.lowLevelDb.help"),
+                        Unit.DECIBEL,
+                        -20,
+                        -200,
+                        0),
                 new Setting.Flag(
                         "measureContinuous",
-                        "continuous too",
-                        "Measure the continuous power even if it is rated.",
+                        TEXTS.text("burst.measureContinuous"),
+                        TEXTS.text("burst.measureContinuous.help"),
                         false)));
         all.addAll(SearchSettings.all());
         return List.copyOf(all);
@@ -94,15 +114,24 @@ public final class BurstPower implements Measurement {
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.burst-power",
+                "1.0.0",
+                TEXTS.text("burst.name"),
+                TEXTS.text("burst.summary"),
+                List.of(
+                        "CTA-490-A (IHF-A-202), dynamic headroom; timing from memory",
+                        "ANSI/CTA-2006, dynamic power; timing from memory"),
+                Set.of(Ability.TONE, Ability.TONE_BURST, Ability.WAVEFORM),
+                settings(),
+                List.of(burstFigure(), continuousFigure(), headroomFigure()),
+                Duration.ofMinutes(20));
     }
 
     @Override
     public Readiness readiness(Subject subject) {
         if (subject.step().endPoint() instanceof EndPoint.FixedLevel) {
-            return new Readiness.NotYet(
-                    "The step's end point is a level, which is no limit to the power of a burst.",
-                    "Choose a distortion limit or the onset of clipping.");
+            return new Readiness.NotYet(TEXTS.text("burst.fixedLevel"), TEXTS.text("readiness.fixedLevel.remedy"));
         }
         return StandardReadiness.forLoad(subject);
     }
@@ -134,7 +163,7 @@ public final class BurstPower implements Measurement {
             List<String> names = BenchRun.names(subject.step().mode(), inBurst.size());
             for (int channel = 0; channel < names.size(); channel++) {
                 String name = names.get(channel);
-                figures.add(PowerFigures.of(BURST, subject, channel, inBurst.get(channel), setting));
+                figures.add(PowerFigures.of(burstFigure(), subject, channel, inBurst.get(channel), setting));
                 if (rating.isPresent()) {
                     figures.add(headroom(inBurst.get(channel), rating.get().powerWatts(), name, "re rated power"));
                 }
@@ -146,20 +175,21 @@ public final class BurstPower implements Measurement {
                 BudgetSetting toneSetting = BudgetSetting.of(subject.project(), tone, lasting.facts(), sharing.get());
                 for (int channel = 0; channel < names.size(); channel++) {
                     double watts = steady.get(channel).powerWatts();
-                    figures.add(PowerFigures.of(CONTINUOUS, subject, channel, steady.get(channel), toneSetting));
+                    figures.add(
+                            PowerFigures.of(continuousFigure(), subject, channel, steady.get(channel), toneSetting));
                     figures.add(headroom(inBurst.get(channel), watts, names.get(channel), "re measured power"));
                 }
             }
             // Bursts as the step wants them are what its rating is judged by.
             Optional<Reading> reading = burst.equals(subject.step().stimulus())
-                    ? Optional.of(PowerReadings.ofSearch(subject, loud, INFO, sharing.get()))
+                    ? Optional.of(PowerReadings.ofSearch(subject, loud, info(), sharing.get()))
                     : Optional.empty();
             return new MeasurementResult(figures, reading, List.copyOf(notes));
         });
     }
 
     private static Figure headroom(EndPointResult burst, double watts, String name, String at) {
-        return Figure.of(HEADROOM, 10 * Math.log10(burst.powerWatts() / watts))
+        return Figure.of(headroomFigure(), 10 * Math.log10(burst.powerWatts() / watts))
                 .ofChannel(name)
                 .at(at);
     }
@@ -173,7 +203,7 @@ public final class BurstPower implements Measurement {
                 stimulus,
                 endPoint,
                 SearchSettings.limits(settings, stimulus),
-                stimulus instanceof Stimulus.ToneBurst ? BURST : CONTINUOUS);
+                stimulus instanceof Stimulus.ToneBurst ? burstFigure() : continuousFigure());
         search.run();
         notes.addAll(search.notes());
         return search;
@@ -184,8 +214,8 @@ public final class BurstPower implements Measurement {
                 .map(levels -> EndPointFinder.find(levels, endPoint))
                 .toList();
         if (results.stream().anyMatch(result -> result.outcome() != EndPointOutcome.REACHED)) {
-            notes.add(
-                    "The end point was not met in every channel; a power there is that of the highest or lowest level.");
+            notes.add("The end point was not met in every channel; a power there is that of the highest or lowest"
+                    + " level.");
         }
         return results;
     }

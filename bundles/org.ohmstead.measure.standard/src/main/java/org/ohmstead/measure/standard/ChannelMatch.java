@@ -21,28 +21,34 @@ import org.ohmstead.measure.Readiness;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** How much louder or softer each channel is than the first, 20 log10(gain / gain of A), at several frequencies. */
 @Component
 public final class ChannelMatch implements Measurement {
-    private static final FigureInfo DIFFERENCE =
-            new FigureInfo("difference", "difference to channel A", Unit.DECIBEL, true);
-    private static final FigureInfo LARGEST = new FigureInfo("largest", "largest difference", Unit.DECIBEL, false);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.channel-match",
-            "1.0.0",
-            "Channel match",
-            "Feeds all channels alike with small tones and compares their outputs with each other.",
-            List.of("IEC 60268-3, gain difference between channels (the idea; clause text from memory)"),
-            Set.of(Ability.TONE, Ability.WAVEFORM),
-            ToneSettings.with(ToneSettings.frequencies("100, 1000, 10000")),
-            List.of(DIFFERENCE, LARGEST),
-            Duration.ofMinutes(5));
+    private static final Messages TEXTS = Messages.of(ChannelMatch.class);
+
+    private static FigureInfo differenceFigure() {
+        return new FigureInfo("difference", TEXTS.text("match.figure.difference"), Unit.DECIBEL, true);
+    }
+
+    private static FigureInfo largestFigure() {
+        return new FigureInfo("largest", TEXTS.text("match.figure.largest"), Unit.DECIBEL, false);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.channel-match",
+                "1.0.0",
+                TEXTS.text("match.name"),
+                TEXTS.text("match.summary"),
+                List.of("IEC 60268-3, gain difference between channels (the idea; clause text from memory)"),
+                Set.of(Ability.TONE, Ability.WAVEFORM),
+                ToneSettings.with(ToneSettings.frequencies("100, 1000, 10000")),
+                List.of(differenceFigure(), largestFigure()),
+                Duration.ofMinutes(5));
     }
 
     @Override
@@ -67,13 +73,13 @@ public final class ChannelMatch implements Measurement {
                 ToneTaker.Taken taken = taker.take(frequencyHz, driveDb);
                 for (int channel = 1; channel < names.size(); channel++) {
                     double differenceDb = 20 * Math.log10(taken.gainRatio(channel) / taken.gainRatio(0));
-                    figures.add(Figure.of(DIFFERENCE, differenceDb)
+                    figures.add(Figure.of(differenceFigure(), differenceDb)
                             .ofChannel(names.get(channel))
                             .at(ToneSettings.at(frequencyHz)));
                     largestDb = Math.max(largestDb, Math.abs(differenceDb));
                 }
             }
-            figures.add(Figure.of(LARGEST, largestDb));
+            figures.add(Figure.of(largestFigure(), largestDb));
             return new MeasurementResult(figures, Optional.empty(), List.of());
         });
     }

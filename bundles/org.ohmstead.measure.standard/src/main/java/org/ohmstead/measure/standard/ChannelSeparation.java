@@ -23,29 +23,36 @@ import org.ohmstead.measure.Readiness;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** How far below a driven channel its tone lies in the others, 20 log10(V_driven / V_other). */
 @Component
 public final class ChannelSeparation implements Measurement {
-    private static final FigureInfo SEPARATION = new FigureInfo("separation", "separation", Unit.DECIBEL, true);
-    private static final FigureInfo WORST = new FigureInfo("worst", "worst separation", Unit.DECIBEL, false);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.channel-separation",
-            "1.0.0",
-            "Channel separation",
-            "Drives one channel after the other and looks for its tone in those that are silent.",
-            List.of(
-                    "IEC 60268-3, separation between channels (the idea; clause text from memory)",
-                    "IEEE Std 1057, sine fit"),
-            Set.of(Ability.TONE, Ability.SINGLE_CHANNEL, Ability.WAVEFORM),
-            ToneSettings.with(ToneSettings.frequencies("100, 1000, 10000")),
-            List.of(SEPARATION, WORST),
-            Duration.ofMinutes(10));
+    private static final Messages TEXTS = Messages.of(ChannelSeparation.class);
+
+    private static FigureInfo separationFigure() {
+        return new FigureInfo("separation", TEXTS.text("separation.figure.separation"), Unit.DECIBEL, true);
+    }
+
+    private static FigureInfo worstFigure() {
+        return new FigureInfo("worst", TEXTS.text("separation.figure.worst"), Unit.DECIBEL, false);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.channel-separation",
+                "1.0.0",
+                TEXTS.text("separation.name"),
+                TEXTS.text("separation.summary"),
+                List.of(
+                        "IEC 60268-3, separation between channels (the idea; clause text from memory)",
+                        "IEEE Std 1057, sine fit"),
+                Set.of(Ability.TONE, Ability.SINGLE_CHANNEL, Ability.WAVEFORM),
+                ToneSettings.with(ToneSettings.frequencies("100, 1000, 10000")),
+                List.of(separationFigure(), worstFigure()),
+                Duration.ofMinutes(10));
     }
 
     @Override
@@ -71,7 +78,7 @@ public final class ChannelSeparation implements Measurement {
                 }
             }
             double worstDb = figures.stream().mapToDouble(Figure::value).min().orElseThrow();
-            figures.add(Figure.of(WORST, worstDb));
+            figures.add(Figure.of(worstFigure(), worstDb));
             return new MeasurementResult(figures, Optional.empty(), List.copyOf(notes));
         });
     }
@@ -91,7 +98,7 @@ public final class ChannelSeparation implements Measurement {
                         + " nothing can be told from noise; the figure is about the least that the separation can be.");
             }
             double separationDb = 20 * Math.log10(taken.voltsRms(driven) / Math.max(volts, 1e-12));
-            figures.add(Figure.of(SEPARATION, separationDb)
+            figures.add(Figure.of(separationFigure(), separationDb)
                     .ofChannel(names.get(other))
                     .at(way));
         }

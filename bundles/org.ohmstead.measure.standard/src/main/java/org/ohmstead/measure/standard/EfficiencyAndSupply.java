@@ -28,6 +28,7 @@ import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /**
@@ -36,47 +37,63 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class EfficiencyAndSupply implements Measurement {
+    private static final Messages TEXTS = Messages.of(EfficiencyAndSupply.class);
+
     private static final int DIGITS = 4;
     private static final double NEAR_RATIO = 0.005;
-    private static final FigureInfo EFFICIENCY = new FigureInfo("efficiency", "efficiency", Unit.PERCENT, false);
-    private static final FigureInfo AMPS = new FigureInfo("supplyAmps", "supply current", Unit.AMPERE, false);
-    private static final FigureInfo OUTPUT =
-            new FigureInfo("outputWatts", "output power of all channels", Unit.WATT, false);
-    private static final FigureInfo HEAT = new FigureInfo("heatWatts", "heat in the amplifier", Unit.WATT, false);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.efficiency",
-            "1.0.0",
-            "Efficiency and supply current",
-            "Feeds a tone at shares of full power, such as one eighth, and compares output with supply power.",
-            List.of("16 CFR 432, one eighth of rated power as a working point", "GUM (JCGM 100:2008), equation 10"),
-            Set.of(Ability.TONE, Ability.WAVEFORM, Ability.SUPPLY_VOLTS, Ability.SUPPLY_AMPS),
-            List.of(
-                    ToneSettings.frequency(),
-                    new Setting.Text("shares", "shares", "Of full power, separated by commas.", "0.125, 0.333, 1"),
-                    new Setting.Number(
-                            "fullWatts",
-                            "full power",
-                            "Of one channel; 0 for the rated power.",
-                            Unit.WATT,
-                            0,
-                            0,
-                            100_000),
-                    new Setting.Number(
-                            "startDb",
-                            "first level",
-                            "A safe level from which the others are reckoned.",
-                            Unit.DECIBEL,
-                            -40,
-                            -100,
-                            0),
-                    SearchSettings.settle(),
-                    SearchSettings.seconds(0.2)),
-            List.of(EFFICIENCY, AMPS, OUTPUT, HEAT),
-            Duration.ofMinutes(5));
+
+    private static FigureInfo efficiencyFigure() {
+        return new FigureInfo("efficiency", TEXTS.text("efficiency.figure.efficiency"), Unit.PERCENT, false);
+    }
+
+    private static FigureInfo ampsFigure() {
+        return new FigureInfo("supplyAmps", TEXTS.text("efficiency.figure.supplyAmps"), Unit.AMPERE, false);
+    }
+
+    private static FigureInfo outputFigure() {
+        return new FigureInfo("outputWatts", TEXTS.text("efficiency.figure.outputWatts"), Unit.WATT, false);
+    }
+
+    private static FigureInfo heatFigure() {
+        return new FigureInfo("heatWatts", TEXTS.text("efficiency.figure.heatWatts"), Unit.WATT, false);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.efficiency",
+                "1.0.0",
+                TEXTS.text("efficiency.name"),
+                TEXTS.text("efficiency.summary"),
+                List.of("16 CFR 432, one eighth of rated power as a working point", "GUM (JCGM 100:2008), equation 10"),
+                Set.of(Ability.TONE, Ability.WAVEFORM, Ability.SUPPLY_VOLTS, Ability.SUPPLY_AMPS),
+                List.of(
+                        ToneSettings.frequency(),
+                        new Setting.Text(
+                                "shares",
+                                TEXTS.text("efficiency.shares"),
+                                TEXTS.text("efficiency.shares.help"),
+                                "0.125, 0.333, 1"),
+                        new Setting.Number(
+                                "fullWatts",
+                                TEXTS.text("efficiency.fullWatts"),
+                                TEXTS.text("efficiency.fullWatts.help"),
+                                Unit.WATT,
+                                0,
+                                0,
+                                100_000),
+                        new Setting.Number(
+                                "startDb",
+                                TEXTS.text("efficiency.startDb"),
+                                TEXTS.text("efficiency.startDb.help"),
+                                Unit.DECIBEL,
+                                -40,
+                                -100,
+                                0),
+                        SearchSettings.settle(),
+                        SearchSettings.seconds(0.2)),
+                List.of(efficiencyFigure(), ampsFigure(), outputFigure(), heatFigure()),
+                Duration.ofMinutes(5));
     }
 
     @Override
@@ -185,11 +202,11 @@ public final class EfficiencyAndSupply implements Measurement {
         double share = Math.sqrt(
                 outputShare * outputShare + voltsShare * voltsShare + ampsShare * ampsShare + loadShare * loadShare);
         double percent = 100 * outputWatts / supplyWatts;
-        figures.add(Figure.of(EFFICIENCY, percent).at(at).withStandardUncertainty(percent * share));
-        figures.add(Figure.of(AMPS, amps).at(at).withStandardUncertainty(amps * ampsShare));
-        figures.add(Figure.of(OUTPUT, outputWatts)
+        figures.add(Figure.of(efficiencyFigure(), percent).at(at).withStandardUncertainty(percent * share));
+        figures.add(Figure.of(ampsFigure(), amps).at(at).withStandardUncertainty(amps * ampsShare));
+        figures.add(Figure.of(outputFigure(), outputWatts)
                 .at(at)
                 .withStandardUncertainty(outputWatts * Math.hypot(outputShare, loadShare)));
-        figures.add(Figure.of(HEAT, supplyWatts - outputWatts).at(at));
+        figures.add(Figure.of(heatFigure(), supplyWatts - outputWatts).at(at));
     }
 }

@@ -24,37 +24,73 @@ import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** Gain over frequency relative to that at a reference frequency, and where it has fallen by 3 dB. */
 @Component
 public final class FrequencyResponse implements Measurement {
+    private static final Messages TEXTS = Messages.of(FrequencyResponse.class);
+
     private static final double CORNER_DB = -10 * Math.log10(2);
-    private static final FigureInfo RESPONSE = new FigureInfo("response", "response", Unit.DECIBEL, true);
-    private static final FigureInfo LOW = new FigureInfo("lowCorner", "lower -3 dB frequency", Unit.HERTZ, true);
-    private static final FigureInfo HIGH = new FigureInfo("highCorner", "upper -3 dB frequency", Unit.HERTZ, true);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.frequency-response",
-            "1.0.0",
-            "Frequency response",
-            "Feeds small tones of rising frequency and one level, and compares the gain with that at the reference frequency.",
-            List.of(
-                    "IEC 60268-3, gain-frequency response (the idea; clause text from memory)",
-                    "IEEE Std 1057, sine fit"),
-            Set.of(Ability.TONE, Ability.WAVEFORM),
-            ToneSettings.with(
-                    new Setting.Number("lowestHz", "lowest frequency", "Where it begins.", Unit.HERTZ, 20, 1, 1000),
-                    new Setting.Number(
-                            "highestHz", "highest frequency", "Where it ends.", Unit.HERTZ, 20_000, 1000, 80_000),
-                    new Setting.Number(
-                            "referenceHz", "reference frequency", "What 0 dB is.", Unit.HERTZ, 1000, 1, 80_000),
-                    new Setting.Count("pointsPerOctave", "points per octave", "How closely tones lie.", 3, 1, 24)),
-            List.of(RESPONSE, LOW, HIGH),
-            Duration.ofMinutes(20));
+
+    private static FigureInfo responseFigure() {
+        return new FigureInfo("response", TEXTS.text("response.figure.response"), Unit.DECIBEL, true);
+    }
+
+    private static FigureInfo lowFigure() {
+        return new FigureInfo("lowCorner", TEXTS.text("response.figure.lowCorner"), Unit.HERTZ, true);
+    }
+
+    private static FigureInfo highFigure() {
+        return new FigureInfo("highCorner", TEXTS.text("response.figure.highCorner"), Unit.HERTZ, true);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.frequency-response",
+                "1.0.0",
+                TEXTS.text("response.name"),
+                TEXTS.text("response.summary"),
+                List.of(
+                        "IEC 60268-3, gain-frequency response (the idea; clause text from memory)",
+                        "IEEE Std 1057, sine fit"),
+                Set.of(Ability.TONE, Ability.WAVEFORM),
+                ToneSettings.with(
+                        new Setting.Number(
+                                "lowestHz",
+                                TEXTS.text("response.lowestHz"),
+                                TEXTS.text("response.lowestHz.help"),
+                                Unit.HERTZ,
+                                20,
+                                1,
+                                1000),
+                        new Setting.Number(
+                                "highestHz",
+                                TEXTS.text("response.highestHz"),
+                                TEXTS.text("response.highestHz.help"),
+                                Unit.HERTZ,
+                                20_000,
+                                1000,
+                                80_000),
+                        new Setting.Number(
+                                "referenceHz",
+                                TEXTS.text("response.referenceHz"),
+                                TEXTS.text("response.referenceHz.help"),
+                                Unit.HERTZ,
+                                1000,
+                                1,
+                                80_000),
+                        new Setting.Count(
+                                "pointsPerOctave",
+                                TEXTS.text("response.pointsPerOctave"),
+                                TEXTS.text("response.pointsPerOctave.help"),
+                                3,
+                                1,
+                                24)),
+                List.of(responseFigure(), lowFigure(), highFigure()),
+                Duration.ofMinutes(20));
     }
 
     @Override
@@ -81,7 +117,7 @@ public final class FrequencyResponse implements Measurement {
                 ToneTaker.Taken taken = taker.take(frequenciesHz.get(i), driveDb);
                 for (int channel = 0; channel < names.size(); channel++) {
                     responses[channel][i] = 20 * Math.log10(taken.gainRatio(channel) / reference.gainRatio(channel));
-                    Figure figure = Figure.of(RESPONSE, responses[channel][i])
+                    Figure figure = Figure.of(responseFigure(), responses[channel][i])
                             .ofChannel(names.get(channel))
                             .at(at);
                     progress.live(figure);
@@ -124,9 +160,9 @@ public final class FrequencyResponse implements Measurement {
             middle++;
         }
         corner(frequenciesHz, responseDb, middle, -1)
-                .ifPresent(hz -> figures.add(Figure.of(LOW, hz).ofChannel(name)));
+                .ifPresent(hz -> figures.add(Figure.of(lowFigure(), hz).ofChannel(name)));
         corner(frequenciesHz, responseDb, Math.max(0, middle - 1), 1)
-                .ifPresent(hz -> figures.add(Figure.of(HIGH, hz).ofChannel(name)));
+                .ifPresent(hz -> figures.add(Figure.of(highFigure(), hz).ofChannel(name)));
     }
 
     /** The first frequency, going one way from the middle, at which it has fallen by 3 dB, on a logarithmic scale. */

@@ -24,29 +24,36 @@ import org.ohmstead.model.Meter;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Rating;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** Volts gain, 20 log10(V_out / V_in), and the input volts for the rated power and for 1 W, sqrt(P R) / gain. */
 @Component
 public final class GainAndSensitivity implements Measurement {
-    private static final FigureInfo GAIN = new FigureInfo("gain", "gain", Unit.DECIBEL, true);
-    private static final FigureInfo SENSITIVITY = new FigureInfo("sensitivity", "sensitivity", Unit.VOLT, true);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.gain",
-            "1.0.0",
-            "Gain and sensitivity",
-            "Feeds a small tone and compares output with input. Tells the input volts for 1 W and for the rated power.",
-            List.of(
-                    "IEC 60268-3, gain and rated source voltage (the idea; clause text from memory)",
-                    "IEEE Std 1057, sine fit"),
-            Set.of(Ability.TONE, Ability.WAVEFORM, Ability.INPUT_WAVEFORM),
-            ToneSettings.with(ToneSettings.frequency()),
-            List.of(GAIN, SENSITIVITY),
-            Duration.ofMinutes(2));
+    private static final Messages TEXTS = Messages.of(GainAndSensitivity.class);
+
+    private static FigureInfo gainFigure() {
+        return new FigureInfo("gain", TEXTS.text("gain.figure.gain"), Unit.DECIBEL, true);
+    }
+
+    private static FigureInfo sensitivityFigure() {
+        return new FigureInfo("sensitivity", TEXTS.text("gain.figure.sensitivity"), Unit.VOLT, true);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.gain",
+                "1.0.0",
+                TEXTS.text("gain.name"),
+                TEXTS.text("gain.summary"),
+                List.of(
+                        "IEC 60268-3, gain and rated source voltage (the idea; clause text from memory)",
+                        "IEEE Std 1057, sine fit"),
+                Set.of(Ability.TONE, Ability.WAVEFORM, Ability.INPUT_WAVEFORM),
+                ToneSettings.with(ToneSettings.frequency()),
+                List.of(gainFigure(), sensitivityFigure()),
+                Duration.ofMinutes(2));
     }
 
     @Override
@@ -77,7 +84,7 @@ public final class GainAndSensitivity implements Measurement {
         for (int channel = 0; channel < names.size(); channel++) {
             double gainRatio = taken.gainRatio(channel);
             double ohms = subject.load().branches().get(channel).ohms();
-            Figure gain = Figure.of(GAIN, 20 * Math.log10(gainRatio)).ofChannel(names.get(channel));
+            Figure gain = Figure.of(gainFigure(), 20 * Math.log10(gainRatio)).ofChannel(names.get(channel));
             Optional<Meter> meter = subject.project().bench().meterFor(MeterQuantity.OUTPUT_VOLTS);
             if (meter.isPresent()) {
                 double share =
@@ -85,19 +92,20 @@ public final class GainAndSensitivity implements Measurement {
                 gain = gain.withStandardUncertainty(20 / Math.log(10) * share);
             }
             figures.add(gain);
-            figures.add(Figure.of(SENSITIVITY, Math.sqrt(ohms) / gainRatio)
+            figures.add(Figure.of(sensitivityFigure(), Math.sqrt(ohms) / gainRatio)
                     .ofChannel(names.get(channel))
                     .at("1 W"));
             if (rating.isPresent()) {
-                figures.add(Figure.of(SENSITIVITY, Math.sqrt(rating.get().powerWatts() * ohms) / gainRatio)
-                        .ofChannel(names.get(channel))
-                        .at("rated power"));
+                figures.add(
+                        Figure.of(sensitivityFigure(), Math.sqrt(rating.get().powerWatts() * ohms) / gainRatio)
+                                .ofChannel(names.get(channel))
+                                .at("rated power"));
             }
         }
         List<String> notes = rating.isPresent()
                 ? List.of()
-                : List.of(
-                        "The amplifier has no rating for this mode and load, so no sensitivity for rated power is given.");
+                : List.of("The amplifier has no rating for this mode and load, so no sensitivity for rated power is"
+                        + " given.");
         return new MeasurementResult(figures, Optional.empty(), notes);
     }
 }

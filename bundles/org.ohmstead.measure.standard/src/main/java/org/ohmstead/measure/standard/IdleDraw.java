@@ -25,27 +25,35 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** Supply current and power with silent inputs, as the mean of several readings; all of the power turns into heat. */
 @Component
 public final class IdleDraw implements Measurement {
-    private static final FigureInfo AMPS = new FigureInfo("idleAmps", "idle current", Unit.AMPERE, false);
-    private static final FigureInfo WATTS = new FigureInfo("idleWatts", "idle power", Unit.WATT, false);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.idle-draw",
-            "1.0.0",
-            "Idle draw",
-            "Reads supply volts and current several times while nothing is fed.",
-            List.of("IEC 60268-3, power supply characteristics (the idea; clause text from memory)"),
-            Set.of(Ability.SUPPLY_VOLTS, Ability.SUPPLY_AMPS),
-            List.of(new Setting.Count("readings", "readings", "How many are averaged.", 5, 1, 100)),
-            List.of(AMPS, WATTS),
-            Duration.ofMinutes(5));
+    private static final Messages TEXTS = Messages.of(IdleDraw.class);
+
+    private static FigureInfo ampsFigure() {
+        return new FigureInfo("idleAmps", TEXTS.text("idle.figure.idleAmps"), Unit.AMPERE, false);
+    }
+
+    private static FigureInfo wattsFigure() {
+        return new FigureInfo("idleWatts", TEXTS.text("idle.figure.idleWatts"), Unit.WATT, false);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.idle-draw",
+                "1.0.0",
+                TEXTS.text("idle.name"),
+                TEXTS.text("idle.summary"),
+                List.of("IEC 60268-3, power supply characteristics (the idea; clause text from memory)"),
+                Set.of(Ability.SUPPLY_VOLTS, Ability.SUPPLY_AMPS),
+                List.of(new Setting.Count(
+                        "readings", TEXTS.text("idle.readings"), TEXTS.text("idle.readings.help"), 5, 1, 100)),
+                List.of(ampsFigure(), wattsFigure()),
+                Duration.ofMinutes(5));
     }
 
     @Override
@@ -65,7 +73,7 @@ public final class IdleDraw implements Measurement {
             double volts = 0;
             for (int i = 0; i < readings; i++) {
                 progress.checkpoint();
-                progress.at(i / (double) readings, "reading " + (i + 1));
+                progress.at(i / (double) readings, TEXTS.text("idle.progress", String.valueOf(i + 1)));
                 Observation shown = bench.observe();
                 double nowVolts = SupplyReadings.volts(shown);
                 double nowAmps = SupplyReadings.amps(shown);
@@ -74,8 +82,8 @@ public final class IdleDraw implements Measurement {
                 watts += nowVolts * nowAmps / readings;
             }
             OptionalDouble ampsUncertainty = SupplyReadings.uncertainty(subject, MeterQuantity.SUPPLY_AMPS, amps);
-            Figure current = Figure.of(AMPS, amps);
-            Figure power = Figure.of(WATTS, watts);
+            Figure current = Figure.of(ampsFigure(), amps);
+            Figure power = Figure.of(wattsFigure(), watts);
             if (ampsUncertainty.isPresent()) {
                 current = current.withStandardUncertainty(ampsUncertainty.getAsDouble());
                 double voltsUncertainty = SupplyReadings.uncertainty(subject, MeterQuantity.SUPPLY_VOLTS, volts)

@@ -3,6 +3,7 @@
 
 package org.ohmstead.measure.standard;
 
+import java.util.Locale;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.Stimulus;
@@ -12,14 +13,16 @@ import org.ohmstead.signal.ChannelAnalysis;
 import org.ohmstead.signal.LoadImpedance;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.WaveformAnalyzer;
+import org.ohmstead.units.text.Language;
 
 /** Looks at one channel of one level. */
 final class LevelAnalysis {
     private LevelAnalysis() {}
 
     static ChannelAnalysis analyze(Waveform waveform, LoadBranch branch, double frequencyHz) throws CaptureException {
-        return WaveformAnalyzer.analyze(
-                waveform, AnalysisSettings.forLoad(impedance(branch)).withFrequencyHz(frequencyHz));
+        AnalysisSettings settings = AnalysisSettings.forLoad(impedance(branch)).withFrequencyHz(frequencyHz);
+        // What is noted on the way is logged with the reading, and the log has one language.
+        return Language.speaking(Locale.ENGLISH, () -> WaveformAnalyzer.analyze(waveform, settings));
     }
 
     /**

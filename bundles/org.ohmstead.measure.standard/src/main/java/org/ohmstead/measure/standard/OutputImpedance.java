@@ -26,6 +26,7 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.LoadBranch;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /**
@@ -35,37 +36,53 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class OutputImpedance implements Measurement {
-    private static final FigureInfo OHMS = new FigureInfo("outputOhms", "output impedance", Unit.OHM, true);
-    private static final FigureInfo DAMPING = new FigureInfo("dampingFactor", "damping factor", Unit.NONE, true);
+    private static final Messages TEXTS = Messages.of(OutputImpedance.class);
+
+    private static FigureInfo ohmsFigure() {
+        return new FigureInfo("outputOhms", TEXTS.text("impedance.figure.outputOhms"), Unit.OHM, true);
+    }
+
+    private static FigureInfo dampingFigure() {
+        return new FigureInfo("dampingFactor", TEXTS.text("impedance.figure.dampingFactor"), Unit.NONE, true);
+    }
+
     private static final double LEAST_LOAD_RATIO = 1.2;
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.output-impedance",
-            "1.0.0",
-            "Output impedance and damping factor",
-            "Compares the output volts of one small tone with two loads: that of the step and a higher one.",
-            List.of(
-                    "IEC 60268-3, output source impedance (the idea; clause text from memory)",
-                    "GUM (JCGM 100:2008), equation 10"),
-            Set.of(Ability.TONE, Ability.WAVEFORM, Ability.SELECT_LOAD),
-            ToneSettings.with(
-                    ToneSettings.frequency(),
-                    new Setting.Text("secondLoad", "second load", "Its id; empty for the highest of the bench.", ""),
-                    new Setting.Count("repeats", "repeats", "Recordings with each load.", 3, 2, 50)),
-            List.of(OHMS, DAMPING),
-            Duration.ofMinutes(10));
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.output-impedance",
+                "1.0.0",
+                TEXTS.text("impedance.name"),
+                TEXTS.text("impedance.summary"),
+                List.of(
+                        "IEC 60268-3, output source impedance (the idea; clause text from memory)",
+                        "GUM (JCGM 100:2008), equation 10"),
+                Set.of(Ability.TONE, Ability.WAVEFORM, Ability.SELECT_LOAD),
+                ToneSettings.with(
+                        ToneSettings.frequency(),
+                        new Setting.Text(
+                                "secondLoad",
+                                TEXTS.text("impedance.secondLoad"),
+                                TEXTS.text("impedance.secondLoad.help"),
+                                ""),
+                        new Setting.Count(
+                                "repeats",
+                                TEXTS.text("impedance.repeats"),
+                                TEXTS.text("impedance.repeats.help"),
+                                3,
+                                2,
+                                50)),
+                List.of(ohmsFigure(), dampingFigure()),
+                Duration.ofMinutes(10));
     }
 
     @Override
     public Readiness readiness(Subject subject) {
         if (second(subject, "").isEmpty()) {
             return new Readiness.NotYet(
-                    "The bench has no load that is at least 20 % higher than \""
-                            + subject.load().id() + "\".",
-                    "Add a higher load, with a resistance for each channel.");
+                    TEXTS.text("impedance.noHigherLoad", subject.load().id()),
+                    TEXTS.text("impedance.noHigherLoad.remedy"));
         }
         return StandardReadiness.forLoad(subject);
     }
@@ -91,10 +108,10 @@ public final class OutputImpedance implements Measurement {
             ToneTaker taker = new ToneTaker(run, subject, settings.number("recordSeconds"));
             double frequencyHz = settings.number("frequencyHz");
             double driveDb = taker.driveDbFor(settings.number("watts"), frequencyHz, settings.number("startDb"));
-            progress.at(0.2, "the step's load");
+            progress.at(0.2, TEXTS.text("impedance.progress.first"));
             List<ToneTaker.Taken> low = repeat(taker, settings, driveDb);
             bench.connect(subject.step().mode(), higher);
-            progress.at(0.6, "the second load");
+            progress.at(0.6, TEXTS.text("impedance.progress.second"));
             List<ToneTaker.Taken> high = repeat(taker, settings, driveDb);
             bench.connect(subject.step().mode(), subject.load());
             return result(subject, higher, low, high);
@@ -131,17 +148,18 @@ public final class OutputImpedance implements Measurement {
             double onePart = ohms / conductance * one.standardUncertaintyOhms() / (one.ohms() * one.ohms());
             double twoPart = ohms / conductance * ratio * two.standardUncertaintyOhms() / (two.ohms() * two.ohms());
             double uncertainty = Math.sqrt(ratioPart * ratioPart + onePart * onePart + twoPart * twoPart);
-            figures.add(Figure.of(OHMS, ohms).ofChannel(names.get(channel)).withStandardUncertainty(uncertainty));
+            figures.add(
+                    Figure.of(ohmsFigure(), ohms).ofChannel(names.get(channel)).withStandardUncertainty(uncertainty));
             if (ohms > 2 * uncertainty) {
                 double damping = one.ohms() / ohms;
-                figures.add(Figure.of(DAMPING, damping)
+                figures.add(Figure.of(dampingFigure(), damping)
                         .ofChannel(names.get(channel))
                         .withStandardUncertainty(damping * uncertainty / ohms));
             } else {
                 notes.add(String.format(
                         Locale.ROOT,
-                        "Channel %s: %.2g ohm cannot be told from 0 with an uncertainty of %.2g ohm, so no damping factor is given."
-                                + " Use loads further apart or more repeats.",
+                        "Channel %s: %.2g ohm cannot be told from 0 with an uncertainty of %.2g ohm, so no damping"
+                                + " factor is given. Use loads further apart or more repeats.",
                         names.get(channel),
                         ohms,
                         uncertainty));

@@ -26,26 +26,20 @@ import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /** Power at the step's end point for several frequencies, each by a search of its own. */
 @Component
 public final class PowerAgainstFrequency implements Measurement {
+    private static final Messages TEXTS = Messages.of(PowerAgainstFrequency.class);
+
     /** Above this no third harmonic lies in the band up to 20 kHz, and a symmetric clipper would look clean. */
     private static final double HIGHEST_DISTORTION_HZ = 20_000 / 3.0;
 
-    private static final FigureInfo POWER = new FigureInfo("power", "power at the end point", Unit.WATT, true);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.power-against-frequency",
-            "1.0.0",
-            "Power against frequency",
-            "Searches the end point at several frequencies, the channels driven together.",
-            List.of(
-                    "IEC 60268-3, distortion-limited output power and power bandwidth (the idea; clause text from memory)"),
-            Set.of(Ability.TONE, Ability.WAVEFORM),
-            settings(),
-            List.of(POWER),
-            Duration.ofMinutes(60));
+    private static FigureInfo powerFigure() {
+        return new FigureInfo("power", TEXTS.text("againstFrequency.figure.power"), Unit.WATT, true);
+    }
 
     private static List<Setting> settings() {
         List<Setting> all = new ArrayList<>();
@@ -56,15 +50,24 @@ public final class PowerAgainstFrequency implements Measurement {
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.power-against-frequency",
+                "1.0.0",
+                TEXTS.text("againstFrequency.name"),
+                TEXTS.text("againstFrequency.summary"),
+                List.of("IEC 60268-3, distortion-limited output power and power bandwidth (the idea; clause text from"
+                        + " memory)"),
+                Set.of(Ability.TONE, Ability.WAVEFORM),
+                settings(),
+                List.of(powerFigure()),
+                Duration.ofMinutes(60));
     }
 
     @Override
     public Readiness readiness(Subject subject) {
         if (subject.step().endPoint() instanceof EndPoint.FixedLevel) {
             return new Readiness.NotYet(
-                    "The step's end point is a level, so the search has nothing to look for.",
-                    "Choose a distortion limit or the onset of clipping.");
+                    TEXTS.text("againstFrequency.fixedLevel"), TEXTS.text("readiness.fixedLevel.remedy"));
         }
         return StandardReadiness.forLoad(subject);
     }
@@ -87,7 +90,12 @@ public final class PowerAgainstFrequency implements Measurement {
                 }
                 Stimulus tone = new Stimulus.ContinuousSine(frequencyHz);
                 LevelSearch search = new LevelSearch(
-                        run, subject, tone, subject.step().endPoint(), SearchSettings.limits(settings, tone), POWER);
+                        run,
+                        subject,
+                        tone,
+                        subject.step().endPoint(),
+                        SearchSettings.limits(settings, tone),
+                        powerFigure());
                 search.run();
                 search.notes().forEach(note -> notes.add(at + ": " + note));
                 BudgetSetting setting =
@@ -99,7 +107,7 @@ public final class PowerAgainstFrequency implements Measurement {
                         notes.add("At " + at + " channel " + names.get(channel)
                                 + " did not meet the end point; its power is that of the highest or lowest level.");
                     }
-                    Figure figure = PowerFigures.of(POWER, subject, channel, result, setting)
+                    Figure figure = PowerFigures.of(powerFigure(), subject, channel, result, setting)
                             .at(at);
                     progress.live(figure);
                     figures.add(figure);

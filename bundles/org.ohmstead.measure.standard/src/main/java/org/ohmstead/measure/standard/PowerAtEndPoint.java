@@ -29,6 +29,7 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -41,26 +42,11 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
  */
 @Component
 public final class PowerAtEndPoint implements Measurement {
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            PowerProcedure.ID,
-            PowerProcedure.VERSION,
-            "Power at the end point",
-            "Raises the level from a safe one until the step's end point is passed, and closes in on it with short recordings.",
-            List.of(
-                    "IEC 60268-3, distortion-limited output power (the idea; clause text from memory)",
-                    "GUM (JCGM 100:2008), equations 10 and 13, for the uncertainty"),
-            Set.of(Ability.TONE, Ability.WAVEFORM),
-            settings(),
-            List.of(new FigureInfo("power", "power at the end point", Unit.WATT, true)),
-            Duration.ofMinutes(20));
+    private static final Messages TEXTS = Messages.of(PowerAtEndPoint.class);
 
     private static List<Setting> settings() {
         List<Setting> all = new ArrayList<>(SearchSettings.all());
-        all.add(new Setting.Text(
-                "levels",
-                "levels",
-                "Levels in dB, separated by commas, that are taken instead of a search, such as those of a recording; empty to search.",
-                ""));
+        all.add(new Setting.Text("levels", TEXTS.text("power.levels"), TEXTS.text("power.levels.help"), ""));
         return List.copyOf(all);
     }
 
@@ -83,7 +69,18 @@ public final class PowerAtEndPoint implements Measurement {
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                PowerProcedure.ID,
+                PowerProcedure.VERSION,
+                TEXTS.text("power.name"),
+                TEXTS.text("power.summary"),
+                List.of(
+                        "IEC 60268-3, distortion-limited output power (the idea; clause text from memory)",
+                        "GUM (JCGM 100:2008), equations 10 and 13, for the uncertainty"),
+                Set.of(Ability.TONE, Ability.WAVEFORM),
+                settings(),
+                List.of(new FigureInfo("power", TEXTS.text("power.figure.power"), Unit.WATT, true)),
+                Duration.ofMinutes(20));
     }
 
     @Override
@@ -103,7 +100,7 @@ public final class PowerAtEndPoint implements Measurement {
                     subject.step().stimulus(),
                     subject.step().endPoint(),
                     SearchSettings.limits(settings, subject.step().stimulus()),
-                    INFO.figures().get(0));
+                    info().figures().get(0));
             if (!levelsDb.isEmpty()) {
                 search.runThrough(levelsDb);
             } else if (subject.step().endPoint() instanceof EndPoint.FixedLevel fixed) {
@@ -111,9 +108,9 @@ public final class PowerAtEndPoint implements Measurement {
             } else {
                 search.run();
             }
-            Reading reading = PowerReadings.ofSearch(subject, search, INFO, sharing.get());
+            Reading reading = PowerReadings.ofSearch(subject, search, info(), sharing.get());
             return new MeasurementResult(
-                    PowerFigures.of(INFO.figures().get(0), reading), Optional.of(reading), reading.notes());
+                    PowerFigures.of(info().figures().get(0), reading), Optional.of(reading), reading.notes());
         });
     }
 

@@ -28,6 +28,7 @@ import org.ohmstead.signal.Spectrum;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.Window;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
 /**
@@ -36,29 +37,37 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class ResidualNoise implements Measurement {
+    private static final Messages TEXTS = Messages.of(ResidualNoise.class);
+
     private static final double LOW_HZ = 20;
     private static final double HIGH_HZ = 20_000;
-    private static final FigureInfo NOISE = new FigureInfo("noise", "residual noise", Unit.VOLT, true);
-    private static final FigureInfo WEIGHTED =
-            new FigureInfo("weightedNoise", "residual noise, A-weighted", Unit.VOLT, true);
-    private static final FigureInfo RATIO =
-            new FigureInfo("signalToNoise", "signal-to-noise ratio, A-weighted", Unit.DECIBEL, true);
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.residual-noise",
-            "1.0.0",
-            "Residual noise and signal-to-noise ratio",
-            "Records the output with silent inputs, and relates its A-weighted noise to 1 W and to the rated power.",
-            List.of(
-                    "IEC 61672-1, A-weighting in its closed form",
-                    "ANSI/CTA-2006, signal-to-noise ratio re 1 W (2.000 V on 4 ohm)"),
-            Set.of(Ability.WAVEFORM),
-            List.of(SearchSettings.settle(), SearchSettings.seconds(0.7)),
-            List.of(NOISE, WEIGHTED, RATIO),
-            Duration.ofMinutes(3));
+
+    private static FigureInfo noiseFigure() {
+        return new FigureInfo("noise", TEXTS.text("noise.figure.noise"), Unit.VOLT, true);
+    }
+
+    private static FigureInfo weightedFigure() {
+        return new FigureInfo("weightedNoise", TEXTS.text("noise.figure.weightedNoise"), Unit.VOLT, true);
+    }
+
+    private static FigureInfo ratioFigure() {
+        return new FigureInfo("signalToNoise", TEXTS.text("noise.figure.signalToNoise"), Unit.DECIBEL, true);
+    }
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.residual-noise",
+                "1.0.0",
+                TEXTS.text("noise.name"),
+                TEXTS.text("noise.summary"),
+                List.of(
+                        "IEC 61672-1, A-weighting in its closed form",
+                        "ANSI/CTA-2006, signal-to-noise ratio re 1 W (2.000 V on 4 ohm)"),
+                Set.of(Ability.WAVEFORM),
+                List.of(SearchSettings.settle(), SearchSettings.seconds(0.7)),
+                List.of(noiseFigure(), weightedFigure(), ratioFigure()),
+                Duration.ofMinutes(3));
     }
 
     @Override
@@ -93,8 +102,8 @@ public final class ResidualNoise implements Measurement {
             throw new MeasurementException(
                     "Channel " + name + " shows no noise at all, not even the recorder's. Check that it is recorded.");
         }
-        figures.add(Figure.of(NOISE, plain).ofChannel(name));
-        figures.add(Figure.of(WEIGHTED, weighted).ofChannel(name));
+        figures.add(Figure.of(noiseFigure(), plain).ofChannel(name));
+        figures.add(Figure.of(weightedFigure(), weighted).ofChannel(name));
         double nominalOhms = subject.load().nominalOhms();
         figures.add(ratio(Math.sqrt(nominalOhms), weighted, name, "1 W"));
         Optional<Rating> rating = ExpectedPower.rating(subject);
@@ -104,7 +113,7 @@ public final class ResidualNoise implements Measurement {
     }
 
     private static Figure ratio(double referenceVolts, double noiseVolts, String name, String at) {
-        return Figure.of(RATIO, 20 * Math.log10(referenceVolts / noiseVolts))
+        return Figure.of(ratioFigure(), 20 * Math.log10(referenceVolts / noiseVolts))
                 .ofChannel(name)
                 .at(at);
     }

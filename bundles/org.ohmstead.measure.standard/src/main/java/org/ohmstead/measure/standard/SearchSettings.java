@@ -8,9 +8,12 @@ import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** The settings that every search for an end point has. */
 final class SearchSettings {
+    private static final Messages TEXTS = Messages.of(SearchSettings.class);
+
     private static final double LEAST_CYCLES = 12;
 
     private SearchSettings() {}
@@ -19,24 +22,36 @@ final class SearchSettings {
         return List.of(
                 new Setting.Number(
                         "startDb",
-                        "first level",
-                        "The safe level that the search begins at, relative to the source's full output.",
+                        TEXTS.text("search.startDb"),
+                        TEXTS.text("search.startDb.help"),
                         Unit.DECIBEL,
                         -40,
                         -100,
                         0),
                 new Setting.Number(
-                        "highestDb", "highest level", "The search goes no higher.", Unit.DECIBEL, 0, -100, 0),
+                        "highestDb",
+                        TEXTS.text("search.highestDb"),
+                        TEXTS.text("search.highestDb.help"),
+                        Unit.DECIBEL,
+                        0,
+                        -100,
+                        0),
                 settle(),
                 seconds(0.1),
-                new Setting.Count("acquisitions", "most recordings", "The search ends after so many.", 12, 3, 60));
+                new Setting.Count(
+                        "acquisitions",
+                        TEXTS.text("search.acquisitions"),
+                        TEXTS.text("search.acquisitions.help"),
+                        12,
+                        3,
+                        60));
     }
 
     static Setting settle() {
         return new Setting.Number(
                 "settleSeconds",
-                "settling",
-                "How long each level runs before it is recorded.",
+                TEXTS.text("search.settleSeconds"),
+                TEXTS.text("search.settleSeconds.help"),
                 Unit.SECOND,
                 0.1,
                 0,
@@ -46,8 +61,8 @@ final class SearchSettings {
     static Setting seconds(double usual) {
         return new Setting.Number(
                 "recordSeconds",
-                "recording",
-                "How long each level is recorded, at least.",
+                TEXTS.text("search.recordSeconds"),
+                TEXTS.text("search.recordSeconds.help"),
                 Unit.SECOND,
                 usual,
                 0.01,

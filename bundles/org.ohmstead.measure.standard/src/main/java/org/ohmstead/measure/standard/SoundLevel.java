@@ -32,63 +32,63 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class SoundLevel implements Measurement {
+    private static final Messages TEXTS = Messages.of(SoundLevel.class);
+
     /** The choice of a series over frequencies. */
     static final String FREQUENCY = "frequency";
     /** The choice of a series over drives. */
     static final String DRIVE = "drive";
 
-    static final FigureInfo LEVEL = new FigureInfo("level", "sound level", Unit.DECIBEL, false);
-    static final FigureInfo BACKGROUND = new FigureInfo("background", "background level", Unit.DECIBEL, false);
-    static final FigureInfo SHORTFALL =
-            new FigureInfo("shortfall", "level short of what the drive would give", Unit.DECIBEL, false);
+    static FigureInfo levelFigure() {
+        return new FigureInfo("level", TEXTS.text("level.figure.level"), Unit.DECIBEL, false);
+    }
 
-    private static final MeasurementInfo INFO = new MeasurementInfo(
-            "org.ohmstead.sound-level",
-            "1.0.0",
-            "Sound level",
-            "Feeds tones and reads the sound level where the microphone is. Loud sound harms hearing for good: begin low, wear hearing"
-                    + " protection, and let nobody sit in the vehicle.",
-            List.of(
-                    "IEC 61672-1, frequency weightings and equivalent level",
-                    "NIOSH publication 98-126 (1998), 29 CFR 1910.95 and Directive 2003/10/EC, for the cautions"),
-            Set.of(Ability.TONE, Ability.SOUND_LEVEL),
-            settings(),
-            List.of(LEVEL, BACKGROUND, SHORTFALL),
-            Duration.ofMinutes(30));
+    static FigureInfo backgroundFigure() {
+        return new FigureInfo("background", TEXTS.text("level.figure.background"), Unit.DECIBEL, false);
+    }
+
+    static FigureInfo shortfallFigure() {
+        return new FigureInfo("shortfall", TEXTS.text("level.figure.shortfall"), Unit.DECIBEL, false);
+    }
 
     private static List<Setting> settings() {
         return List.of(
                 new Setting.Choice(
                         "against",
-                        "series",
-                        "What is varied from level to level.",
+                        TEXTS.text("level.against"),
+                        TEXTS.text("level.against.help"),
                         List.of(FREQUENCY, DRIVE),
+                        List.of(TEXTS.text("level.against.frequency"), TEXTS.text("level.against.drive")),
                         FREQUENCY),
                 ToneSettings.frequencies("20, 25, 31.5, 40, 50, 63, 80, 100"),
-                number("driveDb", "drive", "Of the source's full output, in a series over frequency.", -40, -100, 0),
+                number("driveDb", TEXTS.text("level.driveDb"), TEXTS.text("level.driveDb.help"), -40, -100, 0),
                 new Setting.Number(
-                        "frequencyHz", "frequency", "Of the tone in a series over drive.", Unit.HERTZ, 50, 1, 20_000),
+                        "frequencyHz",
+                        TEXTS.text("level.frequencyHz"),
+                        TEXTS.text("level.frequencyHz.help"),
+                        Unit.HERTZ,
+                        50,
+                        1,
+                        20_000),
                 new Setting.Text(
                         "drives",
-                        "drives",
-                        "In dB of the source's full output, separated by commas, in a series over drive.",
+                        TEXTS.text("level.drives"),
+                        TEXTS.text("level.drives.help"),
                         "-50, -45, -40, -35, -30"),
-                number(
-                        "loudestDb",
-                        "highest level",
-                        "A level above it, weighted as set, ends the series.",
-                        100,
-                        40,
-                        140),
+                number("loudestDb", TEXTS.text("level.loudestDb"), TEXTS.text("level.loudestDb.help"), 100, 40, 140),
                 new Setting.Choice(
-                        "weighting", "weighting", "C or Z for bass; A for exposure.", List.of("A", "C", "Z"), "C"),
+                        "weighting",
+                        TEXTS.text("level.weighting"),
+                        TEXTS.text("level.weighting.help"),
+                        List.of("A", "C", "Z"),
+                        "C"),
                 new Setting.Text(
                         "position",
-                        "position",
-                        "Where the microphone is, so that it can be put there again.",
+                        TEXTS.text("level.position"),
+                        TEXTS.text("level.position.help"),
                         "at the driver's head, windows closed"),
-                number("meterDb", "meter", "Standard uncertainty that all levels share; k = 1.", 0.7, 0, 10),
-                number("repeatDb", "repetition", "Standard uncertainty of each level by itself; k = 1.", 0.5, 0, 10),
+                number("meterDb", TEXTS.text("level.meterDb"), TEXTS.text("level.meterDb.help"), 0.7, 0, 10),
+                number("repeatDb", TEXTS.text("level.repeatDb"), TEXTS.text("level.repeatDb.help"), 0.5, 0, 10),
                 SearchSettings.seconds(1));
     }
 
@@ -98,7 +98,18 @@ public final class SoundLevel implements Measurement {
 
     @Override
     public MeasurementInfo info() {
-        return INFO;
+        return new MeasurementInfo(
+                "org.ohmstead.sound-level",
+                "1.0.0",
+                TEXTS.text("level.name"),
+                TEXTS.text("level.summary"),
+                List.of(
+                        "IEC 61672-1, frequency weightings and equivalent level",
+                        "NIOSH publication 98-126 (1998), 29 CFR 1910.95 and Directive 2003/10/EC, for the cautions"),
+                Set.of(Ability.TONE, Ability.SOUND_LEVEL),
+                settings(),
+                List.of(levelFigure(), backgroundFigure(), shortfallFigure()),
+                Duration.ofMinutes(30));
     }
 
     @Override
@@ -147,6 +158,6 @@ public final class SoundLevel implements Measurement {
     }
 
     static String say(String key, Object... arguments) {
-        return Messages.of(SoundLevel.class).text(key, arguments);
+        return TEXTS.text(key, arguments);
     }
 }

@@ -52,13 +52,13 @@ final class SoundLevelRun {
     }
 
     MeasurementResult result(List<Feed.Tone> tones) throws MeasurementException, InterruptedException {
-        run.progress().at(0, SoundLevel.BACKGROUND.name());
+        run.progress().at(0, SoundLevel.backgroundFigure().name());
         notes.add(
                 position.isEmpty()
                         ? SoundLevel.say("sound.nowhere")
                         : SoundLevel.say("sound.position", position, weighting.name(), seconds));
         Level background = level(heard(new Feed.Silence()));
-        add(Figure.of(SoundLevel.BACKGROUND, background.valueDb())
+        add(Figure.of(SoundLevel.backgroundFigure(), background.valueDb())
                 .withStandardUncertainty(background.standardUncertaintyDb()));
         notes.add(SoundLevel.say("sound.background", background.valueDb()));
         for (int i = 0; i < tones.size(); i++) {
@@ -107,7 +107,9 @@ final class SoundLevelRun {
             notes.add(SoundLevel.say("sound.near", at));
         }
         Level level = LevelSums.withoutBackground(total, background);
-        add(Figure.of(SoundLevel.LEVEL, level.valueDb()).at(at).withStandardUncertainty(level.standardUncertaintyDb()));
+        add(Figure.of(SoundLevel.levelFigure(), level.valueDb())
+                .at(at)
+                .withStandardUncertainty(level.standardUncertaintyDb()));
         points.add(new SoundPoint(
                 tone.frequencyHz(), OptionalDouble.of(tone.driveDb()), level.valueDb(), weighting, position));
         loudestAWeightedDb = Math.max(
@@ -129,7 +131,7 @@ final class SoundLevelRun {
         for (DriveLinearity.Point point : found.get().points()) {
             Level shortfall = point.shortfall();
             most = Math.max(most, Math.abs(shortfall.valueDb()));
-            add(Figure.of(SoundLevel.SHORTFALL, shortfall.valueDb())
+            add(Figure.of(SoundLevel.shortfallFigure(), shortfall.valueDb())
                     .at(drive(point.driveDb()))
                     .withStandardUncertainty(shortfall.standardUncertaintyDb()));
         }

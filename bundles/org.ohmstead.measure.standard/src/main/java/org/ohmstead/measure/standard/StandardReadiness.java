@@ -8,9 +8,12 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.SupplyType;
+import org.ohmstead.units.text.Messages;
 
 /** What the built-in measurements need of a subject. */
 final class StandardReadiness {
+    private static final Messages TEXTS = Messages.of(StandardReadiness.class);
+
     private StandardReadiness() {}
 
     /** A load with a resistance for each channel. */
@@ -19,9 +22,12 @@ final class StandardReadiness {
         int there = subject.load().branches().size();
         if (there < needed) {
             return new Readiness.NotYet(
-                    "The load \"" + subject.load().id() + "\" has " + there + " resistance(s), but " + needed
-                            + " channels are measured at once.",
-                    "Choose another load, or give it a resistance for each channel.");
+                    TEXTS.text(
+                            "readiness.fewResistances",
+                            subject.load().id(),
+                            String.valueOf(there),
+                            String.valueOf(needed)),
+                    TEXTS.text("readiness.fewResistances.remedy"));
         }
         return new Readiness.Ready();
     }
@@ -29,7 +35,7 @@ final class StandardReadiness {
     /** The same, and the meters that an uncertainty of power needs. */
     static Readiness forPower(Subject subject) {
         if (subject.project().bench().meterFor(MeterQuantity.OUTPUT_VOLTS).isEmpty()) {
-            return missing("output volts");
+            return missing("readiness.noOutputMeter");
         }
         boolean supplyCounts = subject.project().amplifier().supplyType() != SupplyType.REGULATED;
         if (supplyCounts
@@ -37,7 +43,7 @@ final class StandardReadiness {
                         .bench()
                         .meterFor(MeterQuantity.SUPPLY_VOLTS)
                         .isEmpty()) {
-            return missing("supply volts");
+            return missing("readiness.noSupplyMeter");
         }
         return forLoad(subject);
     }
@@ -46,15 +52,12 @@ final class StandardReadiness {
     static Readiness forSeveralChannels(Subject subject) {
         if (subject.step().mode() != Mode.STEREO
                 || subject.project().amplifier().channelCount() < 2) {
-            return new Readiness.NotApplicable(
-                    "Only one channel is measured at once here, so there is nothing to compare.");
+            return new Readiness.NotApplicable(TEXTS.text("readiness.oneChannel"));
         }
         return forLoad(subject);
     }
 
-    private static Readiness missing(String quantity) {
-        return new Readiness.NotYet(
-                "The bench lists no meter for " + quantity + ", so no uncertainty can be stated.",
-                "Add the instrument with its specification to the project.");
+    private static Readiness missing(String key) {
+        return new Readiness.NotYet(TEXTS.text(key), TEXTS.text("readiness.noMeter.remedy"));
     }
 }

@@ -12,9 +12,12 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** The settings that measurements with small tones share. */
 final class ToneSettings {
+    private static final Messages TEXTS = Messages.of(ToneSettings.class);
+
     private static final double LOWEST_HZ = 1;
     private static final double HIGHEST_HZ = 96_000;
 
@@ -24,27 +27,28 @@ final class ToneSettings {
     static List<Setting> with(Setting... more) {
         List<Setting> all = new ArrayList<>(List.of(more));
         all.add(new Setting.Number(
-                "startDb",
-                "first level",
-                "A safe level from which the others are reckoned.",
-                Unit.DECIBEL,
-                -40,
-                -100,
-                0));
+                "startDb", TEXTS.text("tone.startDb"), TEXTS.text("tone.startDb.help"), Unit.DECIBEL, -40, -100, 0));
         all.add(new Setting.Number(
-                "watts", "power", "Output power at which it is measured.", Unit.WATT, 1, 0.001, 10_000));
+                "watts", TEXTS.text("tone.watts"), TEXTS.text("tone.watts.help"), Unit.WATT, 1, 0.001, 10_000));
         all.add(SearchSettings.settle());
         all.add(SearchSettings.seconds(0.2));
         return List.copyOf(all);
     }
 
     static Setting frequency() {
-        return new Setting.Number("frequencyHz", "frequency", "Of the tone.", Unit.HERTZ, 1000, LOWEST_HZ, HIGHEST_HZ);
+        return new Setting.Number(
+                "frequencyHz",
+                TEXTS.text("tone.frequencyHz"),
+                TEXTS.text("tone.frequencyHz.help"),
+                Unit.HERTZ,
+                1000,
+                LOWEST_HZ,
+                HIGHEST_HZ);
     }
 
     static Setting frequencies(String usual) {
         return new Setting.Text(
-                "frequencies", "frequencies", "Each with or without a unit, separated by commas.", usual);
+                "frequencies", TEXTS.text("tone.frequencies"), TEXTS.text("tone.frequencies.help"), usual);
     }
 
     static List<Double> frequenciesHz(Settings settings) throws MeasurementException {

@@ -5,6 +5,7 @@ package org.ohmstead.measure.bench.internal;
 
 import java.util.Arrays;
 import java.util.List;
+import org.ohmstead.units.text.Messages;
 
 /** What can be wrong on a simulated bench, on demand. */
 enum Fault {
@@ -17,6 +18,8 @@ enum Fault {
     SLOW_METER("slow meter"),
     LYING_METER("lying meter");
 
+    private static final Messages TEXTS = Messages.of(Fault.class);
+
     private final String words;
 
     Fault(String words) {
@@ -25,6 +28,13 @@ enum Fault {
 
     String words() {
         return words;
+    }
+
+    /** What a person calls each, in the order of the words. */
+    static List<String> labels() {
+        return Arrays.stream(values())
+                .map(fault -> TEXTS.text("fault." + fault.name()))
+                .toList();
     }
 
     static List<String> allWords() {

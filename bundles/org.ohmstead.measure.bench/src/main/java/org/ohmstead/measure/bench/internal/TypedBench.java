@@ -5,9 +5,9 @@ package org.ohmstead.measure.bench.internal;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.text.DecimalFormatSymbols;
 import java.time.Clock;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.ohmstead.measure.Ability;
@@ -27,9 +27,12 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Range;
 import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** A bench whose hands and eyes are a person's. A simulated bench of the same project goes along and says what is plausible. */
 public final class TypedBench implements Bench {
+    private static final Messages TEXTS = Messages.of(TypedBench.class);
+
     private static final double HIGHEST_SUPPLY_VOLTS = 60;
     private static final double HIGHEST_AMPS = 2000;
     private static final Range POSSIBLE_DB = new Range(-10, 190);
@@ -91,15 +94,15 @@ public final class TypedBench implements Bench {
     @Override
     public void connect(Mode mode, BenchLoad load) throws MeasurementException, InterruptedException {
         silence();
-        instruct("Connect the load \"" + load.id() + "\" (" + plain(load.nominalOhms()) + " ohm), "
-                + mode.name().toLowerCase(Locale.ROOT) + ".");
+        instruct(
+                TEXTS.text("ask.connect", load.id(), plain(load.nominalOhms()), TEXTS.text("ask.mode." + mode.name())));
         forecast.connect(mode, load);
     }
 
     @Override
     public void setSupplyVolts(double supplyVolts) throws MeasurementException, InterruptedException {
         stoodDown = false;
-        instruct(String.format(Locale.ROOT, "Set the supply to %.2f V at the amplifier's terminals.", supplyVolts));
+        instruct(TEXTS.text("ask.supply", fixed("%.2f", supplyVolts)));
         supplySet = true;
         forecast.setSupplyVolts(supplyVolts);
     }
@@ -121,7 +124,7 @@ public final class TypedBench implements Bench {
 
     private void silence() throws MeasurementException, InterruptedException {
         if (!(feed instanceof Feed.Silence)) {
-            instruct("Turn the source off.");
+            instruct(TEXTS.text("ask.silence"));
         }
         feed = new Feed.Silence();
         forecast.feed(feed);
@@ -129,32 +132,40 @@ public final class TypedBench implements Bench {
 
     private static String words(Feed feed) {
         if (feed instanceof Feed.Burst burst) {
-            return String.format(
-                    Locale.ROOT,
-                    "Feed bursts of %s Hz: %s s long at %.2f dB, every %s s, %.1f dB between them.",
+            return TEXTS.text(
+                    "ask.burst",
                     plain(burst.frequencyHz()),
                     plain(burst.onSeconds()),
-                    burst.driveDb(),
+                    fixed("%.2f", burst.driveDb()),
                     plain(burst.periodSeconds()),
-                    burst.lowLevelDb());
+                    fixed("%.1f", burst.lowLevelDb()));
         }
         Feed.Tone tone = (Feed.Tone) feed;
-        String where = tone.channel().isPresent()
-                ? "channel " + (char) ('A' + tone.channel().getAsInt()) + " alone"
-                : "all channels";
-        return String.format(
-                Locale.ROOT,
-                "Feed a sine of %s Hz at %.2f dB into %s.",
-                plain(tone.frequencyHz()),
-                tone.driveDb(),
-                where);
+        String frequency = plain(tone.frequencyHz());
+        String drive = fixed("%.2f", tone.driveDb());
+        return tone.channel().isPresent()
+                ? TEXTS.text(
+                        "ask.tone.one",
+                        frequency,
+                        drive,
+                        channelName(tone.channel().getAsInt()))
+                : TEXTS.text("ask.tone.all", frequency, drive);
     }
 
-    private static String plain(double value) {
+    static String channelName(int channel) {
+        return String.valueOf((char) ('A' + channel));
+    }
+
+    private static String fixed(String format, double value) {
+        return String.format(TEXTS.locale(), format, value);
+    }
+
+    static String plain(double value) {
         return new BigDecimal(value)
                 .round(new MathContext(DIGITS))
                 .stripTrailingZeros()
-                .toPlainString();
+                .toPlainString()
+                .replace('.', DecimalFormatSymbols.getInstance(TEXTS.locale()).getDecimalSeparator());
     }
 
     private void instruct(String sentences) throws MeasurementException, InterruptedException {
@@ -175,7 +186,8 @@ public final class TypedBench implements Bench {
         }
         if (outputBy.equals(TypedBenchDriver.NOTHING)) {
             throw new MeasurementException(
-                    "This bench does not record the output. Choose how the output is handed in, in the driver's settings.");
+                    "This bench does not record the output. Choose how the output is handed in, in the driver's"
+                            + " settings.");
         }
         TypedOutput.Handed handed = outputBy.equals(TypedBenchDriver.CAPTURE_FILES)
                 ? output.fromFile(seconds)
@@ -188,7 +200,7 @@ public final class TypedBench implements Bench {
         Observation expected = forecast.observe();
         double volts = expected.supplyVolts().orElseThrow();
         double shownVolts = asked(Question.of(
-                "supply volts at the terminals",
+                TEXTS.text("value.supplyVolts"),
                 Unit.VOLT,
                 new Range(0, HIGHEST_SUPPLY_VOLTS),
                 new Range(0.9 * volts, 1.07 * volts)));
@@ -196,7 +208,7 @@ public final class TypedBench implements Bench {
         if (readsAmps) {
             double likely = expected.supplyAmps().orElseThrow();
             amps = OptionalDouble.of(asked(Question.of(
-                    "supply current",
+                    TEXTS.text("value.supplyAmps"),
                     Unit.AMPERE,
                     new Range(0, HIGHEST_AMPS),
                     new Range(0.4 * likely, Math.min(HIGHEST_AMPS, 2 * likely + 1)))));
@@ -205,7 +217,10 @@ public final class TypedBench implements Bench {
         if (readsCase) {
             double air = expected.ambientCelsius().orElseThrow();
             hot = OptionalDouble.of(asked(Question.of(
-                    "temperature of the case", Unit.CELSIUS, new Range(-40, 200), new Range(air - 10, air + 75))));
+                    TEXTS.text("value.caseCelsius"),
+                    Unit.CELSIUS,
+                    new Range(-40, 200),
+                    new Range(air - 10, air + 75))));
         }
         return new Observation(clock.instant(), OptionalDouble.of(shownVolts), amps, hot, OptionalDouble.empty());
     }
@@ -220,9 +235,12 @@ public final class TypedBench implements Bench {
             throw new MeasurementException(
                     "This bench has no sound level meter. Say that there is one in the driver's settings.");
         }
-        String where = position.isBlank() ? "" : " at \"" + position.strip() + "\"";
         double levelDb = asked(new Question(
-                "sound level" + where + ", " + weighting.name() + "-weighted, averaged over " + plain(seconds) + " s",
+                TEXTS.text(
+                        position.isBlank() ? "value.soundLevel" : "value.soundLevel.at",
+                        weighting.name(),
+                        plain(seconds),
+                        position.strip()),
                 Unit.DECIBEL,
                 POSSIBLE_DB,
                 LIKELY_DB));
@@ -237,16 +255,10 @@ public final class TypedBench implements Bench {
                 throw cancelled();
             }
             double value = answer.getAsDouble();
-            String unit = " " + question.unit().symbol();
             if (!question.isPossible(value)) {
-                operator.warn("The " + question.what() + " cannot be " + plain(value) + unit + "; it must lie between "
-                        + plain(question.possible().low()) + unit + " and "
-                        + plain(question.possible().high()) + unit + ".");
+                operator.warn(about("value.impossible", question, value, question.possible()));
             } else if (question.isLikely(value)
-                    || operator.confirm("For the " + question.what() + " " + plain(value) + unit
-                            + " was given, but the forecast expects "
-                            + plain(question.likely().low()) + unit + " to "
-                            + plain(question.likely().high()) + unit + ". Is the value right?")) {
+                    || operator.confirm(about("value.unlikely", question, value, question.likely()))) {
                 return value;
             }
         }
@@ -254,11 +266,21 @@ public final class TypedBench implements Bench {
                 "No usable value was given for the " + question.what() + ". Check the instrument, and start again.");
     }
 
+    private static String about(String key, Question question, double value, Range range) {
+        return TEXTS.text(
+                key,
+                question.what(),
+                plain(value),
+                plain(range.low()),
+                plain(range.high()),
+                question.unit().symbol());
+    }
+
     @Override
     public void standDown() {
         if (!stoodDown) {
             stoodDown = true;
-            operator.warn("Turn the source off and switch the supply off now.");
+            operator.warn(TEXTS.text("ask.standDown"));
         }
     }
 

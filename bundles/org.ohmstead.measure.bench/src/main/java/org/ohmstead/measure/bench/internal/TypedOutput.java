@@ -18,9 +18,12 @@ import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.CaptureFile;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** The output as a person hands it in: as a file, or as volts and distortion of which a wave is made that has both. */
 final class TypedOutput {
+    private static final Messages TEXTS = Messages.of(TypedOutput.class);
+
     private static final double SAMPLE_RATE_HZ = 48_000;
     private static final double HIGHEST_VOLTS = 2000;
     private static final double HIGHEST_PERCENT = 48;
@@ -44,10 +47,10 @@ final class TypedOutput {
     }
 
     Handed fromFile(double seconds) throws MeasurementException, InterruptedException {
-        String name = operator.askText("Record the output for at least " + seconds + " s, and give the file's name.")
+        String name = operator.askText(TEXTS.text("ask.record", String.valueOf(seconds)))
                 .orElseThrow(TypedBench::cancelled);
         double scale = asking.ask(Question.of(
-                "volts at the recorder's full scale", Unit.VOLT, new Range(1e-6, 1e5), new Range(0.5, HIGHEST_VOLTS)));
+                TEXTS.text("value.fullScale"), Unit.VOLT, new Range(1e-6, 1e5), new Range(0.5, HIGHEST_VOLTS)));
         try {
             Capture capture = CaptureFile.read(Path.of(name.strip()), new double[] {scale});
             if (capture.channels().size() < subject.channelCount()) {
@@ -68,21 +71,23 @@ final class TypedOutput {
             throws MeasurementException, InterruptedException {
         if (!(feed instanceof Feed.Tone tone)) {
             throw new MeasurementException(
-                    "Only a steady tone can be handed in as volts and distortion. Feed a tone, or hand in capture files.");
+                    "Only a steady tone can be handed in as volts and distortion. Feed a tone, or hand in capture"
+                            + " files.");
         }
         List<Waveform> waves = new ArrayList<>();
         double highest = 0;
         int size = (int) Math.ceil(Math.max(seconds, 12 / tone.frequencyHz()) * SAMPLE_RATE_HZ);
         for (int channel = 0; channel < subject.channelCount(); channel++) {
-            String name = subject.channelCount() == 1 ? "output" : "output of channel " + (char) ('A' + channel);
+            String of = subject.channelCount() == 1 ? "" : ".channel";
+            String name = TypedBench.channelName(channel);
             double likely = forecast.outputVoltsRms(channel);
             double rms = asking.ask(Question.of(
-                    "volts RMS of the " + name,
+                    TEXTS.text("value.output" + of, name),
                     Unit.VOLT,
                     new Range(0, HIGHEST_VOLTS),
                     new Range(0.3 * likely, Math.min(HIGHEST_VOLTS, 2 * likely + 0.01))));
             double percent = asking.ask(Question.of(
-                    "distortion of the " + name,
+                    TEXTS.text("value.distortion" + of, name),
                     Unit.PERCENT,
                     new Range(0, HIGHEST_PERCENT),
                     new Range(0, HIGHEST_PERCENT)));

@@ -10,12 +10,15 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
 import org.ohmstead.workbench.look.Spacing;
 
 /** What can be done, each with its key; and beside it what was just said. */
 final class ActionBar extends Composite {
+    private static final Messages TEXTS = Messages.of(ActionBar.class);
+
     private final RunDesk runs;
     private final Button next;
     private final Button all;
@@ -52,19 +55,27 @@ final class ActionBar extends Composite {
         Composite bar = new Composite(this, SWT.NONE);
         Spacing.group(9).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        next = button(bar, "&Run next", "console.run.next", "Ctrl+Enter", deeds::runNext);
+        next = button(
+                bar, TEXTS.text("actions.next"), "console.run.next", TEXTS.text("actions.nextHint"), deeds::runNext);
         next.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        all = button(bar, "Run &all", "console.run.all", "Ctrl+Shift+Enter", () -> deeds.runAll(goesOn()));
+        all = button(
+                bar,
+                TEXTS.text("actions.all"),
+                "console.run.all",
+                TEXTS.text("actions.allHint"),
+                () -> deeds.runAll(goesOn()));
         goOn = Ids.name(new Button(bar, SWT.CHECK), "console.run.on");
-        goOn.setText("go on after a &failure");
-        goOn.setToolTipText("When an item gives no result, Run all tries the others all the same.");
+        goOn.setText(TEXTS.text("actions.goOn"));
+        goOn.setToolTipText(TEXTS.text("actions.goOnHint"));
         GridDataFactory.swtDefaults().applyTo(goOn);
-        cancel = button(bar, "&Cancel", "console.cancel", "ends what runs in an orderly way", deeds::cancel);
-        repeat = button(bar, "Re&peat", "console.repeat", "measures the chosen item again", deeds::repeat);
-        skip = button(bar, "&Skip...", "console.skip", "leaves the chosen item out, with a reason", deeds::skip);
+        cancel = button(
+                bar, TEXTS.text("actions.cancel"), "console.cancel", TEXTS.text("actions.cancelHint"), deeds::cancel);
+        repeat = button(
+                bar, TEXTS.text("actions.repeat"), "console.repeat", TEXTS.text("actions.repeatHint"), deeds::repeat);
+        skip = button(bar, TEXTS.text("actions.skip"), "console.skip", TEXTS.text("actions.skipHint"), deeds::skip);
         takeBack = button(
-                bar, "&Void...", "console.void", "takes the chosen item's result back, with a reason", deeds::takeBack);
-        button(bar, "&Note...", "console.note", "adds a remark to the log", deeds::note);
+                bar, TEXTS.text("actions.void"), "console.void", TEXTS.text("actions.voidHint"), deeds::takeBack);
+        button(bar, TEXTS.text("actions.note"), "console.note", TEXTS.text("actions.noteHint"), deeds::note);
     }
 
     /** Returns whether the others are still tried when an item gives no result. */
@@ -75,7 +86,7 @@ final class ActionBar extends Composite {
     private static Button button(Composite parent, String words, String id, String hint, Runnable deed) {
         Button button = Ids.name(new Button(parent, SWT.PUSH), id);
         button.setText(words);
-        button.setToolTipText(words.replace("&", "").replace("...", "") + ": " + hint + ".");
+        button.setToolTipText(TEXTS.text("actions.hint", words.replace("&", "").replace("...", ""), hint));
         button.addListener(SWT.Selection, event -> deed.run());
         GridDataFactory.fillDefaults().applyTo(button);
         return button;

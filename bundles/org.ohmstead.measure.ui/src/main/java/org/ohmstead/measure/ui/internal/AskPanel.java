@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.ohmstead.measure.bench.OperatorPort;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.Measure;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
@@ -22,6 +23,8 @@ import org.ohmstead.workbench.look.Tones;
 
 /** What the bench asks of the person before it: to do something, or to tell what an instrument shows. */
 final class AskPanel extends Composite {
+    private static final Messages TEXTS = Messages.of(AskPanel.class);
+
     private static final double LARGE = 1.6;
     private static final int DIGITS = 3;
     private static final int SENTENCE_WIDTH = 300;
@@ -49,7 +52,7 @@ final class AskPanel extends Composite {
         warnings = Ids.name(new Label(this, SWT.WRAP), "console.ask.warnings");
         warnings.setFont(fonts.times(LARGE, true));
         wide(warnings, 4);
-        seen = button("console.ask.seen", "Done");
+        seen = button("console.ask.seen", TEXTS.text("ask.seen"));
         seen.addListener(SWT.Selection, event -> questions.seen());
         words = Ids.name(new Label(this, SWT.WRAP), "console.ask.words");
         words.setFont(fonts.times(LARGE, false));
@@ -62,9 +65,9 @@ final class AskPanel extends Composite {
         unit = new Label(this, SWT.NONE);
         unit.setFont(fonts.times(LARGE, false));
         GridDataFactory.swtDefaults().applyTo(unit);
-        yes = button("console.ask.yes", "&Yes, done");
+        yes = button("console.ask.yes", TEXTS.text("ask.yes"));
         yes.addListener(SWT.Selection, event -> say());
-        no = button("console.ask.no", "N&o");
+        no = button("console.ask.no", TEXTS.text("ask.no"));
         no.addListener(SWT.Selection, event -> asked.ifPresent(OperatorQuestions.Asked::refuse));
         message = new MessageLine(this, "console.ask.message");
         GridDataFactory.fillDefaults()
@@ -132,12 +135,12 @@ final class AskPanel extends Composite {
 
     private void fill(OperatorQuestions.Asked question) {
         boolean isValue = question.value().isPresent();
-        words.setText(isValue ? "Read and type in: " + question.words() + "." : question.words());
+        words.setText(isValue ? TEXTS.text("ask.read", question.words()) : question.words());
         answer.setText("");
         unit.setText(question.value().map(each -> each.unit().symbol()).orElse(""));
         boolean yesNo = question.kind() == OperatorQuestions.Asked.Kind.YES;
-        yes.setText(yesNo ? "&Yes, done" : "&Tell the bench");
-        no.setText(yesNo ? "N&o" : "Give &up");
+        yes.setText(yesNo ? TEXTS.text("ask.yes") : TEXTS.text("ask.tell"));
+        no.setText(yesNo ? TEXTS.text("ask.no") : TEXTS.text("ask.giveUp"));
         check();
     }
 
@@ -158,9 +161,10 @@ final class AskPanel extends Composite {
         Measure measure = Measure.of(question.unit());
         if (answer.getText().isBlank()) {
             yes.setEnabled(false);
-            message.mention(
-                    "The forecast expects " + rounded(measure, question.likely().low()) + " to "
-                            + rounded(measure, question.likely().high()) + ".");
+            message.mention(TEXTS.text(
+                    "ask.expected",
+                    rounded(measure, question.likely().low()),
+                    rounded(measure, question.likely().high())));
             return;
         }
         double value;
@@ -175,16 +179,19 @@ final class AskPanel extends Composite {
         if (!question.isPossible(value)) {
             message.show(
                     Severity.ERROR,
-                    "It must lie between "
-                            + rounded(measure, question.possible().low()) + " and "
-                            + rounded(measure, question.possible().high()) + ".");
+                    TEXTS.text(
+                            "ask.between",
+                            rounded(measure, question.possible().low()),
+                            rounded(measure, question.possible().high())));
         } else if (question.isLikely(value)) {
             message.clear();
         } else {
             message.show(
                     Severity.WARNING,
-                    "The forecast expects " + rounded(measure, question.likely().low()) + " to "
-                            + rounded(measure, question.likely().high()) + ". Look again before you tell it.");
+                    TEXTS.text(
+                            "ask.unexpected",
+                            rounded(measure, question.likely().low()),
+                            rounded(measure, question.likely().high())));
         }
     }
 

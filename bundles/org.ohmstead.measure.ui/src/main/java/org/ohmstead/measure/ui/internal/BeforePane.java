@@ -18,6 +18,7 @@ import org.ohmstead.measure.engine.DryStep;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.StopLimit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
@@ -25,11 +26,9 @@ import org.ohmstead.workbench.look.Tones;
 
 /** What is to be known before an item: readiness, precautions with their remedy, what ends it by itself, the usual cautions. */
 final class BeforePane extends Composite {
+    private static final Messages TEXTS = Messages.of(BeforePane.class);
+
     private static final int SENTENCE_WIDTH = 260;
-    private static final String CAUTIONS =
-            "Loads get hot enough to burn, and stay so for minutes. The supply can drive hundreds of amperes through a"
-                    + " slipped tool. Full power into a loudspeaker harms hearing in seconds. Local codes, the makers'"
-                    + " instructions and licensed practice come before anything that is said here.";
 
     private final ScrolledComposite scrolled;
     private final Composite content;
@@ -83,7 +82,7 @@ final class BeforePane extends Composite {
 
     private void fill(RunDesk runs) {
         if (row.isEmpty()) {
-            plain("Choose an item of the plan to see what is to be known before it.");
+            plain(TEXTS.text("before.choose"));
         } else {
             ItemRow item = row.get();
             if (!item.sentence().isEmpty()) {
@@ -92,12 +91,12 @@ final class BeforePane extends Composite {
             if (shown.isPresent()) {
                 fill(shown.get(), item);
             } else if (item.open()) {
-                plain(runs.dryRuns().busy() ? "The plan is being gone through." : RunWords.beforeChecks(runs));
+                plain(runs.dryRuns().busy() ? TEXTS.text("before.goingThrough") : RunWords.beforeChecks(runs));
             } else {
                 plain(RunWords.over(item));
             }
         }
-        Label cautions = plain(CAUTIONS);
+        Label cautions = plain(TEXTS.text("before.cautions"));
         cautions.setForeground(Tones.of(this).mutedText());
         Ids.name(cautions, "console.cautions");
     }
@@ -106,13 +105,13 @@ final class BeforePane extends Composite {
         if (step.readiness() instanceof Readiness.NotYet notYet) {
             line(Severity.ERROR, notYet.reason(), notYet.remedy());
         } else if (step.readiness() instanceof Readiness.NotApplicable never) {
-            line(Severity.ERROR, never.reason(), "Skip the step.");
+            line(Severity.ERROR, never.reason(), TEXTS.text("before.skipStep"));
         } else if (step.mayRun()) {
             Label icon = new Label(content, SWT.NONE);
             icon.setImage(Icons.image("ok"));
             GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(icon);
             Label words = Ids.name(new Label(content, SWT.WRAP), "console.ready");
-            words.setText("Nothing is in the way of " + item.item().stepId() + ".");
+            words.setText(TEXTS.text("before.nothing", item.item().stepId()));
             words.setForeground(Tones.of(this).ok());
             GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(words);
         }
@@ -131,7 +130,7 @@ final class BeforePane extends Composite {
         boolean asks = step.unconfirmed().contains(problem);
         boolean confirmed = problem.severity() == Severity.WARNING && !asks;
         Label words = new Label(content, SWT.WRAP);
-        words.setText(problem.what() + " " + problem.remedy() + (confirmed ? " (Said yes to.)" : ""));
+        words.setText(said(problem, confirmed));
         words.setForeground(
                 confirmed ? Tones.of(this).mutedText() : Tones.of(this).of(problem.severity()));
         GridDataFactory.fillDefaults()
@@ -143,11 +142,16 @@ final class BeforePane extends Composite {
             Button yes = Ids.name(
                     new Button(content, SWT.PUSH),
                     "console.confirm." + step.unconfirmed().indexOf(problem));
-            yes.setText(step.unconfirmed().indexOf(problem) == 0 ? "Say &yes..." : "Say yes...");
-            yes.setToolTipText("It goes into the log with your name and a reason.");
+            yes.setText(TEXTS.text(step.unconfirmed().indexOf(problem) == 0 ? "before.sayYes" : "before.sayYesToo"));
+            yes.setToolTipText(TEXTS.text("before.sayYesHint"));
             yes.addListener(SWT.Selection, event -> askYes.accept(step.item().stepId(), problem));
             GridDataFactory.swtDefaults().align(SWT.END, SWT.BEGINNING).applyTo(yes);
         }
+    }
+
+    private static String said(Problem problem, boolean confirmed) {
+        String sentences = problem.what() + " " + problem.remedy();
+        return confirmed ? TEXTS.text("before.confirmed", sentences) : sentences;
     }
 
     private void limits(List<StopLimit> limits) {
@@ -156,7 +160,7 @@ final class BeforePane extends Composite {
             icon.setImage(StateIcons.stop());
             GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(icon);
             Label words = new Label(content, SWT.WRAP);
-            words.setText("Ends by itself: " + LimitWords.of(limit) + ". " + limit.reason());
+            words.setText(TEXTS.text("before.ends", LimitWords.of(limit), limit.reason()));
             GridDataFactory.fillDefaults()
                     .grab(true, false)
                     .hint(SENTENCE_WIDTH, SWT.DEFAULT)

@@ -14,6 +14,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.measure.DriverInfo;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.form.ChoiceField;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.form.TextField;
@@ -24,6 +25,8 @@ import org.ohmstead.workbench.look.Tones;
 
 /** What the technician chooses: the bench and its settings, who runs it, and what is measured at a step. */
 final class BenchPane extends Composite {
+    private static final Messages TEXTS = Messages.of(BenchPane.class);
+
     private static final int[] WEIGHTS = {54, 46};
     private static final int SENTENCE_WIDTH = 240;
 
@@ -51,10 +54,10 @@ final class BenchPane extends Composite {
         bench = page(left);
         FormSection top = new FormSection(bench, "console.bench", "");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-        driver = top.choice("driver", "&Bench", List.of(), this::driverWords);
+        driver = top.choice("driver", TEXTS.text("bench.driver"), List.of(), this::driverWords);
         driver.onCommit(this::choose);
-        operator = top.text("operator", "Your na&me");
-        operator.setHint("It is kept with each reading, and stands in the log beside what you decide.");
+        operator = top.text("operator", TEXTS.text("bench.operator"));
+        operator.setHint(TEXTS.text("bench.operatorHint"));
         operator.onCommit(name -> runs.choose(choices -> choices.withOperator(name)));
         summary = Ids.name(new Label(bench, SWT.WRAP), "console.bench.summary");
         GridDataFactory.fillDefaults()
@@ -89,9 +92,9 @@ final class BenchPane extends Composite {
 
     private String driverWords(String id) {
         if (id.isEmpty()) {
-            return "Choose one";
+            return TEXTS.text("bench.chooseOne");
         }
-        return info(id).map(DriverInfo::name).orElse(id + " (not there now)");
+        return info(id).map(DriverInfo::name).orElse(TEXTS.text("bench.notThere", id));
     }
 
     private Optional<DriverInfo> info(String id) {
@@ -130,11 +133,7 @@ final class BenchPane extends Composite {
         Optional<DriverInfo> info = info(choices.driverId());
         summary.setForeground(Tones.of(this).mutedText());
         String words = info.map(DriverInfo::summary)
-                .orElse(
-                        choices.driverId().isEmpty()
-                                ? "Choose the bench that is to be used. The simulated one needs nothing, to try the"
-                                        + " plan out."
-                                : "Its plug-in is not there now. Install it again, or choose another bench.");
+                .orElse(choices.driverId().isEmpty() ? TEXTS.text("bench.choose") : TEXTS.text("bench.gone"));
         if (!words.equals(summary.getText())) {
             summary.setText(words);
         }

@@ -15,6 +15,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.ohmstead.model.Problem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
@@ -22,6 +23,8 @@ import org.ohmstead.workbench.session.Registration;
 
 /** The console at which the plan is carried out: the plan, the step at hand in large type, live figures, and what is in the way. */
 public final class ConsoleComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(ConsoleComposite.class);
+
     private static final int[] WEIGHTS = {38, 62};
     private static final int TICK_MILLIS = 500;
 
@@ -68,10 +71,10 @@ public final class ConsoleComposite extends Composite {
         GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(sash);
         plan = new PlanTable(sash, row -> chosen());
         tabs = Ids.name(new CTabFolder(sash, SWT.FLAT | SWT.TOP), "console.tabs");
-        before = tab("Before it", new BeforePane(tabs, this::askYes));
-        live = tab("Live", new RunPane(tabs, runs.deeds()::goOnNow));
-        dry = tab("The whole plan", new DryRunPane(tabs));
-        bench = tab("Bench", new BenchPane(tabs, runs));
+        before = tab(TEXTS.text("console.before"), new BeforePane(tabs, this::askYes));
+        live = tab(TEXTS.text("console.live"), new RunPane(tabs, runs.deeds()::goOnNow));
+        dry = tab(TEXTS.text("console.plan"), new DryRunPane(tabs));
+        bench = tab(TEXTS.text("console.bench"), new BenchPane(tabs, runs));
         tabs.setSelection(0);
         sash.setWeights(WEIGHTS);
         reason = new ReasonPanel(page);
@@ -135,11 +138,13 @@ public final class ConsoleComposite extends Composite {
 
     private void offer() {
         switch (runs.stage()) {
-            case UNSAVED -> top.offer(Optional.of("Save the pro&ject"), () -> host.command("org.eclipse.ui.file.save"));
-            case NOT_BEGUN -> top.offer(Optional.of("Go &through the plan"), this::begin);
+            case UNSAVED -> top.offer(
+                    Optional.of(TEXTS.text("console.save")), () -> host.command("org.eclipse.ui.file.save"));
+            case NOT_BEGUN -> top.offer(Optional.of(TEXTS.text("console.goThrough")), this::begin);
             default -> {
                 boolean noBench = runs.stage() == RunStage.READY && RunWords.needsBench(runs);
-                top.offer(noBench ? Optional.of("Choose the &bench") : Optional.empty(), () -> open(bench));
+                top.offer(
+                        noBench ? Optional.of(TEXTS.text("console.chooseBench")) : Optional.empty(), () -> open(bench));
             }
         }
     }
@@ -201,22 +206,18 @@ public final class ConsoleComposite extends Composite {
 
     private void askToRelease() {
         ask(new ReasonPanel.Wish(
-                "Release the emergency stop? Make sure first that the cause is gone and nobody touches the bench.",
-                "",
-                "Re&lease",
-                "",
-                true,
-                (why, who) -> runs.deeds().release(who)));
+                TEXTS.text("release.question"), "", TEXTS.text("release.commit"), "", true, (why, who) -> runs.deeds()
+                        .release(who)));
     }
 
     private void askYes(String stepId, Problem problem) {
         List<LogDeeds.Warned> alike = runs.dryRuns().alike(problem);
         boolean alone = alike.size() < 2;
         ask(new ReasonPanel.Wish(
-                "Go on at " + stepId + " all the same? " + problem.what() + " Your yes goes into the log.",
-                "Why it is all right:",
-                "Say &yes",
-                alone ? "" : "also at the " + (alike.size() - 1) + " other items that say the same",
+                TEXTS.text("confirm.question", stepId, problem.what()),
+                TEXTS.text("confirm.why"),
+                TEXTS.text("confirm.commit"),
+                alone ? "" : TEXTS.text("confirm.more", Integer.toString(alike.size() - 1)),
                 true,
                 (why, who) -> runs.deeds()
                         .confirm(reason.more() ? alike : List.of(new LogDeeds.Warned(stepId, problem)), why, who)));
@@ -224,9 +225,9 @@ public final class ConsoleComposite extends Composite {
 
     private void askToSkip(ItemRow row) {
         ask(new ReasonPanel.Wish(
-                "Leave " + row.item().stepId() + " (" + row.measurement() + ") out? The log says so, with your reason.",
-                "Reason:",
-                "S&kip it",
+                TEXTS.text("skip.question", row.item().stepId(), row.measurement()),
+                TEXTS.text("skip.why"),
+                TEXTS.text("skip.commit"),
                 "",
                 true,
                 (why, who) -> runs.deeds().skip(row.item(), why, who)));
@@ -235,11 +236,9 @@ public final class ConsoleComposite extends Composite {
     private void askToVoid(ItemRow row) {
         String entry = row.entryIds().get(0);
         ask(new ReasonPanel.Wish(
-                "Take " + entry
-                        + " back? It stays in the log, marked with your reason, and no curve or verdict uses it any"
-                        + " more.",
-                "Reason:",
-                "&Void it",
+                TEXTS.text("void.question", entry),
+                TEXTS.text("skip.why"),
+                TEXTS.text("void.commit"),
                 "",
                 true,
                 (why, who) -> runs.deeds().voidEntry(entry, why, who)));
@@ -247,8 +246,12 @@ public final class ConsoleComposite extends Composite {
 
     private void askForNote() {
         ask(new ReasonPanel.Wish(
-                "What should the log remember?", "Note:", "Add the &note", "", false, (text, who) -> runs.deeds()
-                        .note(text, who)));
+                TEXTS.text("note.question"),
+                TEXTS.text("note.label"),
+                TEXTS.text("note.commit"),
+                "",
+                false,
+                (text, who) -> runs.deeds().note(text, who)));
     }
 
     private final class Done implements ActionBar.Deeds {

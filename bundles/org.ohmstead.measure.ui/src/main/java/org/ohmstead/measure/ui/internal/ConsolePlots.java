@@ -11,10 +11,13 @@ import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.PlotPoint;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** The plots of the console as data. */
 final class ConsolePlots {
+    private static final Messages TEXTS = Messages.of(ConsolePlots.class);
+
     private static final double PERCENT = 100;
     private static final int TONES = 4;
 
@@ -22,7 +25,7 @@ final class ConsolePlots {
 
     /** Returns the levels that were tried: distortion over power. */
     static Plot search(SearchCourse course) {
-        Plot plot = Plot.of("", Axis.log("Power", "W"), Axis.log("THD", "%"));
+        Plot plot = Plot.of("", Axis.log(TEXTS.text("plot.power"), "W"), Axis.log(TEXTS.text("plot.thd"), "%"));
         int tone = 0;
         for (Map.Entry<String, List<SearchCourse.Level>> channel :
                 course.levels().entrySet()) {
@@ -42,7 +45,8 @@ final class ConsolePlots {
 
     /** Returns a few cycles of the output. */
     static Plot wave(AcquisitionLook look) {
-        Plot plot = Plot.of("", Axis.linear("Time", "ms"), Axis.linear("Output", "V"));
+        Plot plot =
+                Plot.of("", Axis.linear(TEXTS.text("plot.time"), "ms"), Axis.linear(TEXTS.text("plot.output"), "V"));
         for (int i = 0; i < look.channels().size(); i++) {
             AcquisitionLook.Channel channel = look.channels().get(i);
             plot = plot.withSeries(new Series(channel.name(), channel.wave(), Style.LINE, i % TONES));
@@ -52,7 +56,8 @@ final class ConsolePlots {
 
     /** Returns the spectrum of the output. */
     static Plot spectrum(AcquisitionLook look) {
-        Plot plot = Plot.of("", Axis.log("Frequency", "Hz"), Axis.linear("Level", "dBV"));
+        Plot plot =
+                Plot.of("", Axis.log(TEXTS.text("plot.frequency"), "Hz"), Axis.linear(TEXTS.text("plot.level"), "dBV"));
         for (int i = 0; i < look.channels().size(); i++) {
             AcquisitionLook.Channel channel = look.channels().get(i);
             plot = plot.withSeries(new Series(channel.name(), channel.spectrum(), Style.LINE, i % TONES));

@@ -22,6 +22,7 @@ import org.ohmstead.model.Pacing;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.StopLimit;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
@@ -29,6 +30,8 @@ import org.ohmstead.workbench.look.Tones;
 
 /** The whole plan gone through without feeding anything: for each item what would be in its way, what needs a yes, what would end it. */
 final class DryRunPane extends Composite {
+    private static final Messages TEXTS = Messages.of(DryRunPane.class);
+
     private static final int SENTENCE_WIDTH = 260;
     private static final int STEP_WIDTH = 190;
     private static final int KIND_WIDTH = 110;
@@ -52,9 +55,9 @@ final class DryRunPane extends Composite {
                 .applyTo(summary);
         table = Ids.name(new Table(this, SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "console.dry.table");
         table.setHeaderVisible(true);
-        column("Step", STEP_WIDTH);
-        column("What", KIND_WIDTH);
-        column("What it says", SAYS_WIDTH);
+        column(TEXTS.text("dry.step"), STEP_WIDTH);
+        column(TEXTS.text("dry.what"), KIND_WIDTH);
+        column(TEXTS.text("dry.says"), SAYS_WIDTH);
         GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(table);
     }
 
@@ -71,7 +74,7 @@ final class DryRunPane extends Composite {
         String sentence = runs.dryRuns()
                 .found()
                 .map(found -> RunWords.dryRun(found, stepSeconds))
-                .orElse(runs.dryRuns().busy() ? "The plan is being gone through." : RunWords.beforeChecks(runs));
+                .orElse(runs.dryRuns().busy() ? TEXTS.text("before.goingThrough") : RunWords.beforeChecks(runs));
         if (!sentence.equals(shownSentence)) {
             shownSentence = sentence;
             summary.setText(sentence);
@@ -110,18 +113,25 @@ final class DryRunPane extends Composite {
             lines.add(new Line(
                     name,
                     Icons.of(Severity.ERROR),
-                    "not yet",
+                    TEXTS.text("dry.notYet"),
                     notYet.reason() + " " + notYet.remedy(),
                     Optional.of(Severity.ERROR)));
         } else if (step.readiness() instanceof Readiness.NotApplicable never) {
-            lines.add(new Line(name, Icons.of(Severity.ERROR), "never", never.reason(), Optional.of(Severity.ERROR)));
+            lines.add(new Line(
+                    name,
+                    Icons.of(Severity.ERROR),
+                    TEXTS.text("dry.never"),
+                    never.reason(),
+                    Optional.of(Severity.ERROR)));
         }
         for (Problem problem : step.problems()) {
             String kind =
                     switch (problem.severity()) {
-                        case ERROR -> "forbids it";
-                        case WARNING -> step.unconfirmed().contains(problem) ? "needs a yes" : "said yes";
-                        case NOTE -> "to know";
+                        case ERROR -> TEXTS.text("dry.forbids");
+                        case WARNING -> step.unconfirmed().contains(problem)
+                                ? TEXTS.text("dry.needsYes")
+                                : TEXTS.text("dry.saidYes");
+                        case NOTE -> TEXTS.text("dry.toKnow");
                     };
             lines.add(new Line(
                     lines.isEmpty() ? name : "",
@@ -131,11 +141,16 @@ final class DryRunPane extends Composite {
                     Optional.of(problem.severity())));
         }
         if (lines.isEmpty()) {
-            lines.add(new Line(name, Icons.image("ok"), "ready", "Nothing is in its way.", Optional.empty()));
+            lines.add(new Line(
+                    name, Icons.image("ok"), TEXTS.text("dry.ready"), TEXTS.text("dry.nothing"), Optional.empty()));
         }
         for (StopLimit limit : step.stopLimits()) {
             lines.add(new Line(
-                    "", StateIcons.stop(), "ends it", LimitWords.of(limit) + ". " + limit.reason(), Optional.empty()));
+                    "",
+                    StateIcons.stop(),
+                    TEXTS.text("dry.ends"),
+                    TEXTS.text("dry.limit", LimitWords.of(limit), limit.reason()),
+                    Optional.empty()));
         }
         return lines;
     }

@@ -11,10 +11,13 @@ import org.ohmstead.measure.engine.DryStep;
 import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.measure.engine.PlanRun;
 import org.ohmstead.model.Problem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** Goes through the plan in the background; of several times only the one that was asked for last counts. */
 final class DryRuns {
+    private static final Messages TEXTS = Messages.of(DryRuns.class);
+
     private final BackgroundWork work;
     private final Runnable changed;
     private final Consumer<Exception> failed;
@@ -32,10 +35,11 @@ final class DryRuns {
     void ask(PlanRun run) {
         asked++;
         long mine = asked;
-        work.start("Checking the plan", progress -> run.dryRun(), now -> take(mine, Optional.of(now)), failure -> {
-            take(mine, found);
-            failed.accept(failure);
-        });
+        work.start(
+                TEXTS.text("job.checking"), progress -> run.dryRun(), now -> take(mine, Optional.of(now)), failure -> {
+                    take(mine, found);
+                    failed.accept(failure);
+                });
     }
 
     private void take(long mine, Optional<DryRun> now) {

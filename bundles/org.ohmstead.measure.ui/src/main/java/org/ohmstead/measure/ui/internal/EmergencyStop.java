@@ -12,12 +12,15 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Makes the bench safe at once, on a thread of its own that waits for nothing else. Each press gets such a thread, so that one that hangs
  * keeps no other from it.
  */
 final class EmergencyStop implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(EmergencyStop.class);
+
     private final AtomicReference<Optional<OpenRun>> target = new AtomicReference<>(Optional.empty());
     private final Clock clock;
     private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
@@ -43,15 +46,14 @@ final class EmergencyStop implements AutoCloseable {
         /** Returns what was done and what went wrong, whole sentences. */
         List<String> sentences() {
             List<String> all = new ArrayList<>();
-            all.add("The emergency stop was pressed" + (who.isBlank() ? "." : " (" + who + ")."));
+            all.add(who.isBlank() ? TEXTS.text("stop.pressed") : TEXTS.text("stop.pressedBy", who));
             if (!answered) {
-                all.add("The bench is being told to fall silent.");
+                all.add(TEXTS.text("stop.telling"));
             } else if (wrong.isEmpty()) {
-                all.add("The feed is silent, and where the bench can, the supply is off. Nothing runs until it is"
-                        + " released.");
+                all.add(TEXTS.text("stop.safe"));
             } else {
                 all.addAll(wrong);
-                all.add("Switch the supply off by hand, and trust nothing until you have measured it.");
+                all.add(TEXTS.text("stop.byHand"));
             }
             return List.copyOf(all);
         }

@@ -9,12 +9,15 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 
 /** What to do when there is no plan to carry out. */
 final class EmptyPane extends Composite {
+    private static final Messages TEXTS = Messages.of(EmptyPane.class);
+
     private static final int WIDTH = 420;
     private static final double LARGE = 1.3;
 
@@ -39,9 +42,9 @@ final class EmptyPane extends Composite {
         buttons = new Composite(middle, SWT.NONE);
         Spacing.group(3).applyTo(buttons);
         GridDataFactory.fillDefaults().align(SWT.CENTER, SWT.CENTER).applyTo(buttons);
-        open = button("&Open a project...", "console.empty.open", () -> host.command(ProjectCommands.OPEN));
-        demo = button("Open the &demo", "console.empty.demo", () -> host.command(ProjectCommands.DEMO));
-        plan = button("To the &plan", "console.empty.plan", () -> host.open("$.plan"));
+        open = button(TEXTS.text("empty.open"), "console.empty.open", () -> host.command(ProjectCommands.OPEN));
+        demo = button(TEXTS.text("empty.demo"), "console.empty.demo", () -> host.command(ProjectCommands.DEMO));
+        plan = button(TEXTS.text("empty.plan"), "console.empty.plan", () -> host.open("$.plan"));
     }
 
     private Button button(String text, String id, Runnable deed) {

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.ohmstead.measure.engine.CatalogView;
 import org.ohmstead.measure.engine.PluginView;
 import org.ohmstead.model.Problem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
@@ -20,6 +21,8 @@ import org.ohmstead.workbench.look.Tones;
 
 /** What is wrong with plug-ins, and a way to bring back those that were set aside. */
 final class FaultList extends Composite {
+    private static final Messages TEXTS = Messages.of(FaultList.class);
+
     private static final int SENTENCE_WIDTH = 220;
 
     private final RunDesk runs;
@@ -49,7 +52,7 @@ final class FaultList extends Composite {
             Label none = new Label(this, SWT.NONE);
             GridDataFactory.swtDefaults().applyTo(none);
             Button back = Ids.name(new Button(this, SWT.PUSH), "console.back." + plugin.id());
-            back.setText("Bring " + plugin.name() + " back");
+            back.setText(TEXTS.text("measured.bringBack", plugin.name()));
             back.addListener(SWT.Selection, event -> runs.bringBack(plugin.kind(), plugin.id()));
             GridDataFactory.swtDefaults().span(2, 1).applyTo(back);
         }

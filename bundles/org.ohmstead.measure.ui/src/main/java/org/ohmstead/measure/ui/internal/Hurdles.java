@@ -4,12 +4,18 @@
 package org.ohmstead.measure.ui.internal;
 
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 
 /** What keeps anything from being run. */
 final class Hurdles {
-    static final String RELEASE_FIRST = "Release the emergency stop first.";
+    private static final Messages TEXTS = Messages.of(Hurdles.class);
 
     private Hurdles() {}
+
+    /** Returns what to do before anything else when the emergency stop is pressed. */
+    static String releaseFirst() {
+        return TEXTS.text("hurdle.release");
+    }
 
     /** Returns the first that is in the way, and what to do; empty when nothing is. */
     static Optional<String> of(RunDesk runs) {
@@ -18,19 +24,18 @@ final class Hurdles {
             return early;
         }
         if (runs.halted()) {
-            return Optional.of(RELEASE_FIRST);
+            return Optional.of(releaseFirst());
         }
         String driver = runs.choices().driverId();
         if (driver.isEmpty()) {
-            return Optional.of("Choose a bench first.");
+            return Optional.of(TEXTS.text("hurdle.bench"));
         }
         if (RunWords.needsBench(runs)) {
-            return Optional.of(
-                    "The bench driver " + driver + " is not there. Install its plug-in, or choose another bench.");
+            return Optional.of(TEXTS.text("hurdle.driver", driver));
         }
         if (runs.running()) {
-            return Optional.of("Something is being measured already.");
+            return Optional.of(TEXTS.text("hurdle.running"));
         }
-        return runs.prepared() ? Optional.empty() : Optional.of("The plan is being prepared.");
+        return runs.prepared() ? Optional.empty() : Optional.of(TEXTS.text("hurdle.preparing"));
     }
 }

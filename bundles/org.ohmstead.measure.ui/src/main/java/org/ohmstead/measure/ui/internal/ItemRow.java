@@ -5,6 +5,7 @@ package org.ohmstead.measure.ui.internal;
 
 import java.util.List;
 import org.ohmstead.measure.engine.PlanItem;
+import org.ohmstead.units.text.Messages;
 
 /**
  * An item of the plan as it stands, in words.
@@ -17,33 +18,29 @@ import org.ohmstead.measure.engine.PlanItem;
  * @param entryIds what counts of it in the log
  */
 record ItemRow(PlanItem item, Status status, String step, String measurement, String sentence, List<String> entryIds) {
+    private static final Messages TEXTS = Messages.of(ItemRow.class);
+
     /** How an item stands. Each has a word and a picture of its own. */
     enum Status {
         /** Still to be done. */
-        OPEN("open"),
+        OPEN,
         /** The first that is still to be done. */
-        NEXT("next"),
+        NEXT,
         /** The amplifier rests before it. */
-        RESTING("resting"),
+        RESTING,
         /** Being measured. */
-        RUNNING("running"),
+        RUNNING,
         /** In the log. */
-        DONE("done"),
+        DONE,
         /** Left out, with a reason. */
-        SKIPPED("skipped"),
+        SKIPPED,
         /** Was begun or wanted and gave no result. */
-        FAILED("failed"),
+        FAILED,
         /** Was done, and taken back; still to be done. */
-        VOIDED("voided");
-
-        private final String word;
-
-        Status(String word) {
-            this.word = word;
-        }
+        VOIDED;
 
         String word() {
-            return word;
+            return TEXTS.text("status." + name());
         }
     }
 

@@ -6,6 +6,7 @@ package org.ohmstead.measure.ui.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /**
@@ -16,6 +17,8 @@ import org.ohmstead.workbench.look.Numbers;
  * @param detail what else is to be said of it, such as each channel's value; may be empty
  */
 record LiveFigure(Kind kind, List<Trend.Sample> course, String detail) {
+    private static final Messages TEXTS = Messages.of(LiveFigure.class);
+
     /** How many values are remembered. */
     static final int MOST = 240;
 
@@ -26,28 +29,26 @@ record LiveFigure(Kind kind, List<Trend.Sample> course, String detail) {
     /** What is shown. */
     enum Kind {
         /** Output power in watts, of the weakest channel. */
-        POWER("Power", "W", "power"),
+        POWER("W", "power"),
         /** Distortion in percent, of the worst channel. */
-        THD("THD", "%", "thd"),
+        THD("%", "thd"),
         /** Supply volts at the amplifier's terminals. */
-        SUPPLY_VOLTS("Supply", "V", "supply"),
+        SUPPLY_VOLTS("V", "supply"),
         /** Supply current. */
-        SUPPLY_AMPS("Current", "A", "current"),
+        SUPPLY_AMPS("A", "current"),
         /** The temperature of the amplifier's case. */
-        CASE_CELSIUS("Case", "\u00b0C", "case");
+        CASE_CELSIUS("\u00b0C", "case");
 
-        private final String words;
         private final String unit;
         private final String id;
 
-        Kind(String words, String unit, String id) {
-            this.words = words;
+        Kind(String unit, String id) {
             this.unit = unit;
             this.id = id;
         }
 
         String words() {
-            return words;
+            return TEXTS.text("figure." + name());
         }
 
         String unit() {
@@ -114,10 +115,11 @@ record LiveFigure(Kind kind, List<Trend.Sample> course, String detail) {
     /** Returns what a screen reader and a hover say. */
     String sentence() {
         if (value().isEmpty()) {
-            return kind.words() + ": nothing known yet.";
+            return TEXTS.text("figure.unknown", kind.words());
         }
-        String going = trend().words().isEmpty() ? "" : ", " + trend().words();
-        return kind.words() + ": " + number() + " " + kind.unit() + going
-                + (detail.isEmpty() ? "." : " (" + detail + ").");
+        String going = trend().words();
+        String key = going.isEmpty() ? "figure.steady" : "figure.going";
+        return TEXTS.text(
+                detail.isEmpty() ? key : key + "Detailed", kind.words(), number(), kind.unit(), going, detail);
     }
 }

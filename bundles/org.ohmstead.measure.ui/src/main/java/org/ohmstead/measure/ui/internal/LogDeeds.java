@@ -12,10 +12,13 @@ import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.measure.engine.PlanRun;
 import org.ohmstead.model.Problem;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** What the person decides and the log keeps: done in the background, with a name and a reason. */
 final class LogDeeds {
+    private static final Messages TEXTS = Messages.of(LogDeeds.class);
+
     private final BackgroundWork work;
     private final Supplier<Optional<OpenRun>> open;
     private final Runnable refused;
@@ -87,22 +90,22 @@ final class LogDeeds {
 
     /** Leaves an item out. */
     void skip(PlanItem item, String reason, String who) {
-        actAlone("Skipping " + item.stepId(), run -> run.skip(item, reason, who));
+        actAlone(TEXTS.text("job.skipping", item.stepId()), run -> run.skip(item, reason, who));
     }
 
     /** Takes an entry of the log back. */
     void voidEntry(String entryId, String reason, String who) {
-        actAlone("Voiding " + entryId, run -> run.voidEntry(entryId, reason, who));
+        actAlone(TEXTS.text("job.voiding", entryId), run -> run.voidEntry(entryId, reason, who));
     }
 
     /** Adds a remark to the log. */
     void note(String text, String who) {
-        act("Adding a note", run -> run.note(text, who));
+        act(TEXTS.text("job.noting"), run -> run.note(text, who));
     }
 
     /** Says yes to warnings before steps. */
     void confirm(List<Warned> warned, String reason, String who) {
-        act("Keeping a confirmation", run -> {
+        act(TEXTS.text("job.confirming"), run -> {
             for (Warned each : warned) {
                 run.confirm(each.stepId(), each.problem(), who, reason);
             }
@@ -119,7 +122,7 @@ final class LogDeeds {
 
     /** Allows runs again after an emergency stop. */
     void release(String who) {
-        act("Releasing the emergency stop", run -> run.release(who));
+        act(TEXTS.text("job.releasing"), run -> run.release(who));
     }
 
     /** Ends what runs in an orderly way; at once. */
@@ -134,6 +137,6 @@ final class LogDeeds {
 
     /** Looks at the log anew, after somebody else may have changed it. */
     void refresh() {
-        actAlone("Looking at the log", PlanRun::refresh);
+        actAlone(TEXTS.text("job.looking"), PlanRun::refresh);
     }
 }

@@ -17,12 +17,15 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.measure.MeasurementInfo;
 import org.ohmstead.measure.engine.PlanItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Tones;
 
 /** What is measured at the chosen step, with the settings of the chosen measurement; and what is wrong with plug-ins. */
 final class MeasuredPane extends Composite {
+    private static final Messages TEXTS = Messages.of(MeasuredPane.class);
+
     private static final int ROWS = 5;
     private static final int SENTENCE_WIDTH = 220;
 
@@ -101,8 +104,7 @@ final class MeasuredPane extends Composite {
     }
 
     private void fill(Optional<PlanItem> item, boolean otherStep) {
-        heading.setText(
-                stepId.isEmpty() ? "Choose a step to say what is measured there." : "Measured at " + stepId + ":");
+        heading.setText(stepId.isEmpty() ? TEXTS.text("measured.choose") : TEXTS.text("measured.at", stepId));
         ticked = runs.course().rows().stream()
                 .map(ItemRow::item)
                 .filter(each -> each.stepId().equals(stepId))
@@ -139,7 +141,9 @@ final class MeasuredPane extends Composite {
     }
 
     private static String words(MeasurementInfo info) {
-        return info.summary() + (info.follows().isEmpty() ? "" : " Follows " + String.join("; ", info.follows()) + ".");
+        return info.follows().isEmpty()
+                ? info.summary()
+                : TEXTS.text("measured.follows", info.summary(), String.join("; ", info.follows()));
     }
 
     private void tick() {

@@ -7,19 +7,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.ohmstead.measure.engine.PlanItem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Tones;
 
 /** The plan's items, each with its state as a picture, a word and a tone. */
 final class PlanTable extends Composite {
+    private static final Messages TEXTS = Messages.of(PlanTable.class);
+
     private static final int STATE_WIDTH = 84;
+    private static final int BESIDE_WORD = 34;
+    private static final int CELL_PADDING = 14;
     private static final int STEP_WIDTH = 158;
     private static final int MEASUREMENT_WIDTH = 110;
     private static final int SCROLL_BAR = 18;
@@ -35,21 +42,50 @@ final class PlanTable extends Composite {
         setLayout(new FillLayout());
         table = Ids.name(new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.BORDER), "console.plan");
         table.setHeaderVisible(true);
-        column("State", STATE_WIDTH);
-        column("Step", STEP_WIDTH);
-        TableColumn last = column("Measurement", MEASUREMENT_WIDTH);
-        addListener(SWT.Resize, event -> {
-            int before = table.getColumn(0).getWidth() + table.getColumn(1).getWidth();
-            last.setWidth(Math.max(MEASUREMENT_WIDTH, getClientArea().width - before - SCROLL_BAR));
-        });
+        column(TEXTS.text("plan.state"), stateWidth());
+        column(TEXTS.text("plan.step"), STEP_WIDTH);
+        column(TEXTS.text("plan.measurement"), MEASUREMENT_WIDTH);
+        addListener(SWT.Resize, event -> fitLast());
         table.addListener(SWT.Selection, event -> chosen.accept(selection()));
     }
 
-    private TableColumn column(String words, int width) {
+    /** As wide as the longest word of a state beside its picture. */
+    private int stateWidth() {
+        return Math.max(
+                STATE_WIDTH, widest(Stream.of(ItemRow.Status.values()).map(ItemRow.Status::word)) + BESIDE_WORD);
+    }
+
+    private int widest(Stream<String> texts) {
+        GC gc = new GC(table);
+        try {
+            gc.setFont(table.getFont());
+            return texts.distinct()
+                    .mapToInt(text -> gc.textExtent(text).x)
+                    .max()
+                    .orElse(0);
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    /** Gives the steps what they need, and the measurements what is left. */
+    private void fit(List<ItemRow> rows) {
+        int width = Math.max(STEP_WIDTH, widest(rows.stream().map(ItemRow::step)) + CELL_PADDING);
+        if (width != table.getColumn(1).getWidth()) {
+            table.getColumn(1).setWidth(width);
+            fitLast();
+        }
+    }
+
+    private void fitLast() {
+        int before = table.getColumn(0).getWidth() + table.getColumn(1).getWidth();
+        table.getColumn(2).setWidth(Math.max(MEASUREMENT_WIDTH, getClientArea().width - before - SCROLL_BAR));
+    }
+
+    private void column(String words, int width) {
         TableColumn column = new TableColumn(table, SWT.LEFT);
         column.setText(words);
         column.setWidth(width);
-        return column;
     }
 
     /** Shows rows; only what changed is touched. The item at hand comes into view when it is another than before. */
@@ -64,6 +100,9 @@ final class PlanTable extends Composite {
                 fill(table.getItem(i), rows.get(i), tones);
             }
         }
+        if (!steps(rows).equals(steps(shown))) {
+            fit(rows);
+        }
         shown = List.copyOf(rows);
         Optional<PlanItem> now = atHand.map(ItemRow::item);
         if (!now.equals(hand)) {
@@ -72,6 +111,10 @@ final class PlanTable extends Composite {
         } else {
             chosen.accept(selection());
         }
+    }
+
+    private static List<String> steps(List<ItemRow> rows) {
+        return rows.stream().map(ItemRow::step).toList();
     }
 
     private static void fill(TableItem item, ItemRow row, Tones tones) {

@@ -6,6 +6,7 @@ package org.ohmstead.measure.ui.internal;
 import java.util.List;
 import org.ohmstead.measure.engine.Catalog;
 import org.ohmstead.model.Problem;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProblemProvider;
 import org.ohmstead.workbench.session.ProjectView;
 import org.osgi.service.component.annotations.Activate;
@@ -15,6 +16,8 @@ import org.osgi.service.component.annotations.Reference;
 /** Shows among the problems what is wrong with measurements, bench drivers and precautions. */
 @Component
 public final class PluginProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(PluginProblems.class);
+
     private final Catalog catalog;
 
     /** Makes the provider. */
@@ -25,7 +28,7 @@ public final class PluginProblems implements ProblemProvider {
 
     @Override
     public String name() {
-        return "Measurements and bench drivers";
+        return TEXTS.text("problems.name");
     }
 
     @Override

@@ -13,12 +13,15 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** Asks, in its place and without a dialog, why something is done and by whom. */
 final class ReasonPanel extends Composite {
+    private static final Messages TEXTS = Messages.of(ReasonPanel.class);
+
     private static final int SENTENCE_WIDTH = 300;
     private static final int NAME_WIDTH = 150;
 
@@ -66,12 +69,12 @@ final class ReasonPanel extends Composite {
         reasonLabel = new Label(this, SWT.NONE);
         reason = text("console.reason.why", true);
         Label name = new Label(this, SWT.NONE);
-        name.setText("Your name:");
+        name.setText(TEXTS.text("reason.name"));
         who = text("console.reason.who", false);
         commit = button("console.reason.commit");
         commit.addListener(SWT.Selection, event -> decide());
         Button cancel = button("console.reason.cancel");
-        cancel.setText("Leave it");
+        cancel.setText(TEXTS.text("reason.leave"));
         cancel.addListener(SWT.Selection, event -> close());
     }
 
@@ -153,7 +156,7 @@ final class ReasonPanel extends Composite {
 
     private void check() {
         commit.setEnabled(complete());
-        commit.setToolTipText(complete() ? null : "Fill both fields in first.");
+        commit.setToolTipText(complete() ? null : TEXTS.text("reason.incomplete"));
     }
 
     private void decide() {

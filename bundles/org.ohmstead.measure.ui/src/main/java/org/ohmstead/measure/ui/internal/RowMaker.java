@@ -12,6 +12,7 @@ import org.ohmstead.measure.engine.ItemState;
 import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.model.Project;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LogSnapshot;
 
 /**
@@ -23,6 +24,8 @@ import org.ohmstead.workbench.session.LogSnapshot;
  * @param resting the item before which the amplifier rests
  */
 record RowMaker(Project project, CatalogView catalog, List<LogEntry> voided, Optional<PlanItem> resting) {
+    private static final Messages TEXTS = Messages.of(RowMaker.class);
+
     static RowMaker of(Project project, CatalogView catalog, LogSnapshot log, Optional<PlanItem> resting) {
         return new RowMaker(
                 project,
@@ -60,15 +63,17 @@ record RowMaker(Project project, CatalogView catalog, List<LogEntry> voided, Opt
     private ItemRow row(ItemState state) {
         PlanItem item = state.item();
         String step = project.step(item.stepId())
-                .map(each -> StepWords.of(project, each).headline())
+                .map(each -> StepWords.headline(project, each))
                 .orElse(item.stepId());
         Optional<LogEntry> takenBack = state.status() == ItemState.Status.PENDING ? lastVoided(item) : Optional.empty();
         ItemRow.Status status = resting.filter(item::equals).isPresent()
                 ? ItemRow.Status.RESTING
                 : takenBack.isPresent() ? ItemRow.Status.VOIDED : status(state.status());
         String sentence = takenBack
-                .map(entry -> entry.id() + " was voided: "
-                        + entry.voidedBy().orElseThrow().reason())
+                .map(entry -> TEXTS.text(
+                        "status.voidedBecause",
+                        entry.id(),
+                        entry.voidedBy().orElseThrow().reason()))
                 .orElse(state.sentence());
         return new ItemRow(item, status, step, measurementName(item.measurementId()), sentence, state.entryIds());
     }
@@ -104,6 +109,6 @@ record RowMaker(Project project, CatalogView catalog, List<LogEntry> voided, Opt
                 .filter(info -> info.id().equals(id))
                 .map(MeasurementInfo::name)
                 .findFirst()
-                .orElse(id + " (not installed)");
+                .orElseGet(() -> TEXTS.text("status.notInstalled", id));
     }
 }

@@ -17,6 +17,7 @@ import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.measure.engine.PluginKind;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.LogSnapshot;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -28,6 +29,8 @@ import org.ohmstead.workbench.session.Registration;
  * that goes on, and how it ended. One for the whole workbench. User interface's thread only, except for {@link #emergencyStop}.
  */
 final class RunDesk implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(RunDesk.class);
+
     private static final long LONGEST_CLOSE_MILLIS = 30_000;
 
     private final ProjectDesk desk;
@@ -73,7 +76,7 @@ final class RunDesk implements AutoCloseable {
         deeds = new LogDeeds(
                 desk.work(),
                 opening::open,
-                () -> say(Severity.WARNING, whyNot().orElse("The plan is being prepared.")),
+                () -> say(Severity.WARNING, whyNot().orElseGet(() -> TEXTS.text("hurdle.preparing"))),
                 this::failed);
         catalogView = catalog.view();
         catalog.addListener(plugins);
@@ -229,9 +232,7 @@ final class RunDesk implements AutoCloseable {
     /** Changes what is chosen; not while something runs. */
     void choose(UnaryOperator<Choices> change) {
         if (running() || halted()) {
-            say(
-                    Severity.WARNING,
-                    running() ? "Wait for the end of the run, or cancel it first." : Hurdles.RELEASE_FIRST);
+            say(Severity.WARNING, running() ? TEXTS.text("hurdle.wait") : Hurdles.releaseFirst());
             return;
         }
         chosen.change(change, desk.session());
@@ -251,7 +252,7 @@ final class RunDesk implements AutoCloseable {
     /** Measures the first item that is still to be done. */
     void runNext() {
         course.next()
-                .ifPresentOrElse(next -> run(next.item()), () -> say(Severity.NOTE, "Nothing is left to be done."));
+                .ifPresentOrElse(next -> run(next.item()), () -> say(Severity.NOTE, TEXTS.text("dry.nothingLeft")));
     }
 
     /** Measures an item, also one that is done. */
@@ -261,7 +262,7 @@ final class RunDesk implements AutoCloseable {
             say(Severity.WARNING, blocked.get());
             return;
         }
-        start("Measuring " + item.stepId(), run -> run.run(item));
+        start(TEXTS.text("job.measuring", item.stepId()), run -> run.run(item));
     }
 
     /**
@@ -270,7 +271,7 @@ final class RunDesk implements AutoCloseable {
      * @param goOnAfterFailure whether the others are still tried when an item gives no result
      */
     void runAll(boolean goOnAfterFailure) {
-        start("Carrying the plan out", run -> run.runAll(goOnAfterFailure));
+        start(TEXTS.text("job.carryingOut"), run -> run.runAll(goOnAfterFailure));
     }
 
     private void start(String title, RunJob.Work what) {
@@ -316,11 +317,7 @@ final class RunDesk implements AutoCloseable {
                     tell();
                 }));
         if (!pressed) {
-            desk.work()
-                    .later(() -> say(
-                            Severity.WARNING,
-                            "The emergency stop was pressed, but no bench is open here. Switch the supply off"
-                                    + " by hand if anything runs."));
+            desk.work().later(() -> say(Severity.WARNING, TEXTS.text("stop.noBench")));
         }
     }
 

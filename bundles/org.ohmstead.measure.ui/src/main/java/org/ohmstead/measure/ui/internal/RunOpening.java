@@ -11,10 +11,13 @@ import java.util.function.Consumer;
 import org.ohmstead.measure.engine.Catalog;
 import org.ohmstead.measure.engine.RunLimits;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** Opens the plan that is wanted and closes it again, one after the other and never on the user interface's thread. */
 final class RunOpening {
+    private static final Messages TEXTS = Messages.of(RunOpening.class);
+
     private static final long LONGEST_END_SECONDS = 20;
 
     private final BackgroundWork work;
@@ -66,7 +69,7 @@ final class RunOpening {
         long mine = wanted.incrementAndGet();
         Thread before = closing;
         work.start(
-                "Preparing the plan",
+                TEXTS.text("job.preparing"),
                 progress -> {
                     // What was dropped is closed first, and nothing that comes after it.
                     before.join();

@@ -4,6 +4,7 @@
 package org.ohmstead.measure.ui.internal;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -16,13 +17,18 @@ import org.eclipse.swt.widgets.ProgressBar;
 import org.ohmstead.measure.engine.ProgressView;
 import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
+import org.ohmstead.plot.ui.ReadOutStyle;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
+import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** What a run does: how far it is, the levels that were tried, the newest wave and its spectrum; or how long it still rests. */
 final class RunPane extends Composite {
+    private static final Messages TEXTS = Messages.of(RunPane.class);
+
     private static final int PARTS = 1000;
     private static final double LARGE = 2.2;
     private static final int[] WEIGHTS = {36, 32, 32};
@@ -66,16 +72,16 @@ final class RunPane extends Composite {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(countdown);
         Button go = Ids.name(new Button(resting, SWT.PUSH), "console.rest.go");
-        go.setText("&Go on now");
-        go.setToolTipText("Ends the rest; the amplifier then begins warmer than the plan reckons with.");
+        go.setText(TEXTS.text("live.goOn"));
+        go.setToolTipText(TEXTS.text("live.goOnHint"));
         go.addListener(SWT.Selection, event -> goOnNow.run());
         resting.setVisible(false);
         SashForm charts = new SashForm(this, SWT.HORIZONTAL | SWT.SMOOTH);
         charts.setSashWidth(Spacing.TIGHT);
         GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(charts);
-        search = chart(charts, "console.search", "The levels that are tried will be shown here.");
-        wave = chart(charts, "console.wave", "The newest recording will be shown here.");
-        spectrum = chart(charts, "console.spectrum", "Its spectrum will be shown here.");
+        search = chart(charts, "console.search", TEXTS.text("live.noLevels"));
+        wave = chart(charts, "console.wave", TEXTS.text("live.noWave"));
+        spectrum = chart(charts, "console.spectrum", TEXTS.text("live.noSpectrum"));
         charts.setWeights(WEIGHTS);
     }
 
@@ -86,6 +92,8 @@ final class RunPane extends Composite {
     }
 
     void refresh(RunDesk runs) {
+        ReadOutStyle style = new ReadOutStyle(Numbers.decimalComma(), ReadOutStyle.USUAL.coverage());
+        List.of(search, wave, spectrum).forEach(chart -> chart.setReadOutStyle(style));
         RunProgress progress = runs.course().progress();
         boolean rests = runs.course().rest().isPresent();
         double ratio = rests ? 0 : progress.view().map(ProgressView::doneRatio).orElse(0.0);
@@ -113,12 +121,12 @@ final class RunPane extends Composite {
     private static String words(RunDesk runs, RunProgress progress) {
         String elapsed = progress.elapsed().map(RunWords::time).orElse("");
         if (!runs.running()) {
-            return elapsed.isEmpty() ? "" : "took " + elapsed;
+            return elapsed.isEmpty() ? "" : TEXTS.text("live.took", elapsed);
         }
         String doing = progress.view().map(ProgressView::what).orElse("");
         int recorded = progress.view().map(ProgressView::recordedCount).orElse(0);
         return (doing.isEmpty() ? "" : doing + "  \u00b7  ")
-                + (recorded > 0 ? recorded + " recorded  \u00b7  " : "")
+                + (recorded > 0 ? TEXTS.text("live.recorded", Integer.toString(recorded)) + "  \u00b7  " : "")
                 + elapsed;
     }
 
@@ -126,7 +134,7 @@ final class RunPane extends Composite {
         Duration left = rest.map(RunFeed.Resting::left).orElse(Duration.ZERO);
         if (rest.isPresent()) {
             countdown.setForeground(Tones.of(this).warning());
-            countdown.setText("The amplifier rests: " + RunWords.time(left.plusMillis(999)));
+            countdown.setText(TEXTS.text("live.rests", RunWords.time(left.plusMillis(999))));
         }
         if (resting.getVisible() != rest.isPresent()) {
             resting.setVisible(rest.isPresent());
@@ -139,7 +147,7 @@ final class RunPane extends Composite {
         if (course.count() > 0) {
             search.show(PlotSource.of(ConsolePlots.search(course)));
         } else {
-            search.showMessage("The levels that are tried will be shown here.");
+            search.showMessage(TEXTS.text("live.noLevels"));
         }
     }
 
@@ -148,8 +156,8 @@ final class RunPane extends Composite {
             wave.show(PlotSource.of(ConsolePlots.wave(look.get())));
             spectrum.show(PlotSource.of(ConsolePlots.spectrum(look.get())));
         } else {
-            wave.showMessage("The newest recording will be shown here.");
-            spectrum.showMessage("Its spectrum will be shown here.");
+            wave.showMessage(TEXTS.text("live.noWave"));
+            spectrum.showMessage(TEXTS.text("live.noSpectrum"));
         }
     }
 

@@ -22,11 +22,14 @@ import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Step;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** What is known of the item that is being measured, or was last. User interface's thread only, but for the looks at recordings. */
 final class RunProgress implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(RunProgress.class);
+
     private static final double PERCENT = 100;
     private static final double MILLI = 1e-3;
 
@@ -114,7 +117,9 @@ final class RunProgress implements AutoCloseable {
         meters.supplyVolts().ifPresent(value -> add(LiveFigure.Kind.SUPPLY_VOLTS, value, ""));
         meters.supplyAmps().ifPresent(value -> add(LiveFigure.Kind.SUPPLY_AMPS, value, ""));
         String air = meters.ambientCelsius().isPresent()
-                ? Numbers.format("air %.1f \u00b0C", meters.ambientCelsius().getAsDouble())
+                ? TEXTS.text(
+                        "figure.air",
+                        Numbers.format("%.1f", meters.ambientCelsius().getAsDouble()))
                 : "";
         meters.caseCelsius().ifPresent(value -> add(LiveFigure.Kind.CASE_CELSIUS, value, air));
     }

@@ -4,6 +4,7 @@
 package org.ohmstead.measure.ui.internal;
 
 import java.util.Optional;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.LogSnapshot.LogState;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
@@ -11,33 +12,27 @@ import org.ohmstead.workbench.session.ProjectSession;
 /** How far things are before anything can be run. */
 enum RunStage {
     /** No project is open. */
-    NO_PROJECT("No project is open. Open one, or the demo, to carry its plan out."),
+    NO_PROJECT,
     /** The project is open for reading only. */
-    READ_ONLY(
-            "The project is open for reading only. Close it where it is open for writing, then its plan can be carried"
-                    + " out here."),
+    READ_ONLY,
     /** The plan has no step. */
-    NO_PLAN("The plan is empty. Add its steps on the page Plan first."),
+    NO_PLAN,
     /** There are edits that are not in the file. */
-    UNSAVED("The project has unsaved edits. Save it first, so that the readings name what they were made with."),
+    UNSAVED,
     /** The log is being read. */
-    READING("The test log is being read."),
+    READING,
     /** The log cannot be trusted. */
-    LOG_BROKEN("The test log cannot be relied on, so nothing is added to it. Restore it from a backup."),
+    LOG_BROKEN,
     /** There is no log yet, and nobody said that one is wanted. */
-    NOT_BEGUN("Nothing was measured yet. Go through the plan first."),
+    NOT_BEGUN,
     /** All is there. */
-    READY("");
+    READY;
 
-    private final String words;
-
-    RunStage(String words) {
-        this.words = words;
-    }
+    private static final Messages TEXTS = Messages.of(RunStage.class);
 
     /** Returns what is in the way, and what to do; empty when nothing is. */
     Optional<String> obstacle() {
-        return Optional.of(words).filter(each -> !each.isEmpty());
+        return this == READY ? Optional.empty() : Optional.of(TEXTS.text("stage." + name()));
     }
 
     /**

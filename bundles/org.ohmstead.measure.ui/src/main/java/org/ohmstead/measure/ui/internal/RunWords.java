@@ -16,10 +16,13 @@ import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Reading;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /** What the console says of a run. */
 final class RunWords {
+    private static final Messages TEXTS = Messages.of(RunWords.class);
+
     private static final int DIGITS = 4;
     private static final int MOST_FIGURES = 6;
     private static final int MINUTE = 60;
@@ -34,17 +37,16 @@ final class RunWords {
 
     /** Returns why nothing is known of an item yet. */
     static String beforeChecks(RunDesk runs) {
-        return runs.whyNot().orElse("Go through the plan to see what is to be known before this item.");
+        return runs.whyNot().orElseGet(() -> TEXTS.text("run.goThrough"));
     }
 
     /** Returns what is to be said of an item that is over. */
     static String over(ItemRow row) {
         return switch (row.status()) {
-            case DONE -> "It is in the log: " + String.join(", ", row.entryIds())
-                    + ". Measure it again if you doubt it, or take its result back with a reason.";
-            case SKIPPED -> "It was left out. Measure it all the same by Repeat.";
-            case RUNNING -> "It is being measured.";
-            case RESTING -> "The amplifier rests before it.";
+            case DONE -> TEXTS.text("run.inLog", String.join(", ", row.entryIds()));
+            case SKIPPED -> TEXTS.text("run.leftOut");
+            case RUNNING -> TEXTS.text("run.beingMeasured");
+            case RESTING -> TEXTS.text("run.restsBefore");
             default -> "";
         };
     }
@@ -62,16 +64,14 @@ final class RunWords {
                 .findFirst();
         if (driver.isEmpty()) {
             return runs.choices().driverId().isEmpty()
-                    ? "No bench is chosen"
-                    : "The bench driver " + runs.choices().driverId() + " is not there";
+                    ? TEXTS.text("run.noBench")
+                    : TEXTS.text("run.driverGone", runs.choices().driverId());
         }
-        String kind =
-                switch (driver.get().kind()) {
-                    case REAL -> "";
-                    case REPLAYED -> " (replayed)";
-                    case SIMULATED -> "";
-                };
-        return driver.get().name() + kind;
+        String name = driver.get().name();
+        return switch (driver.get().kind()) {
+            case REPLAYED -> TEXTS.text("run.replayed", name);
+            case REAL, SIMULATED -> name;
+        };
     }
 
     /** Returns how an item ended. */
@@ -95,20 +95,17 @@ final class RunWords {
         }
         List<Figure> figures = finished.record().result().figures();
         String some = figures.stream().limit(MOST_FIGURES).map(RunWords::figure).collect(Collectors.joining(", "));
-        return some + (figures.size() > MOST_FIGURES ? ", and more in the log." : ".");
+        return figures.size() > MOST_FIGURES ? TEXTS.text("run.someFound", some) : some + ".";
     }
 
     private static String channel(ChannelReading channel) {
-        String bound =
-                switch (channel.outcome()) {
-                    case REACHED -> "";
-                    case NOT_REACHED -> "at least ";
-                    case ALREADY_BEYOND -> "at most ";
-                };
-        String sure = channel.outcome() == EndPointOutcome.REACHED && channel.standardUncertaintyWatts() > 0
-                ? " \u00b1 " + Numbers.digits(2 * channel.standardUncertaintyWatts(), 2) + " W (k = 2)"
-                : "";
-        return channel.channel() + " " + bound + Numbers.digits(channel.powerWatts(), DIGITS) + " W" + sure;
+        String watts = Numbers.digits(channel.powerWatts(), DIGITS);
+        boolean sure = channel.outcome() == EndPointOutcome.REACHED && channel.standardUncertaintyWatts() > 0;
+        if (sure) {
+            String expanded = Numbers.digits(2 * channel.standardUncertaintyWatts(), 2);
+            return TEXTS.text("run.channelSure", channel.channel(), watts, expanded);
+        }
+        return TEXTS.text("run.channel." + channel.outcome().name(), channel.channel(), watts);
     }
 
     private static String figure(Figure figure) {
@@ -128,14 +125,19 @@ final class RunWords {
                 .count();
         int count = dryRun.steps().size();
         if (count == 0) {
-            return "Nothing is left to be done.";
+            return TEXTS.text("dry.nothingLeft");
         }
-        String what = count + (count == 1 ? " item is" : " items are") + " still to be done: "
-                + (blocked == 0 ? "none cannot be run" : blocked + " cannot be run") + ", "
-                + (ask == 0 ? "none asks" : ask + (ask == 1 ? " asks" : " ask"))
-                + " for a yes.";
         long minutes = Math.max(1, Math.round(count * stepSeconds / MINUTE));
-        return what + " The signal is on for about " + minutes
-                + " min in all; changes of load and rests come on top, as the heat forecast has them.";
+        return TEXTS.text(
+                count == 1 ? "dry.left.one" : "dry.left.many",
+                Integer.toString(count),
+                counted("dry.blocked", blocked),
+                counted("dry.ask", ask),
+                Long.toString(minutes));
+    }
+
+    private static String counted(String key, long count) {
+        String form = count == 0 ? ".none" : count == 1 ? ".one" : ".many";
+        return TEXTS.text(key + form, Long.toString(count));
     }
 }

@@ -122,7 +122,7 @@ final class SettingsForm {
             return text -> field.setValue(Integer.valueOf(text));
         }
         if (setting instanceof Setting.Choice choice) {
-            ChoiceField<String> field = into.choice(setting.id(), label, choice.choices(), word -> word);
+            ChoiceField<String> field = into.choice(setting.id(), label, choice.choices(), choice::label);
             tie(field, setting, value -> value);
             return field::setValue;
         }

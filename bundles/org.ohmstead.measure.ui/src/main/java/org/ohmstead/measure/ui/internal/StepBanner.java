@@ -11,12 +11,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Step;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** The step at hand, large and plain: what to connect and set, and what will be fed in. */
 final class StepBanner extends Composite {
+    private static final Messages TEXTS = Messages.of(StepBanner.class);
+
     private static final double HEADLINE = 2.7;
     private static final double SIGNAL = 1.45;
     private static final int LEAST_WIDTH = 300;
@@ -58,7 +61,7 @@ final class StepBanner extends Composite {
         connect.setForeground(tones.mutedText());
         if (step.isEmpty()) {
             put(caption, "");
-            put(headline, project.isEmpty() || runs.course().rows().isEmpty() ? "" : "The plan is done");
+            put(headline, project.isEmpty() || runs.course().rows().isEmpty() ? "" : TEXTS.text("banner.planDone"));
             put(
                     signal,
                     project.isEmpty() || runs.course().rows().isEmpty()
@@ -72,8 +75,13 @@ final class StepBanner extends Composite {
         int place = runs.course().rows().indexOf(row) + 1;
         put(
                 caption,
-                captionWords(row) + ", " + place + " of " + runs.course().rows().size() + ": " + row.measurement()
-                        + "  \u00b7  " + row.item().stepId());
+                TEXTS.text(
+                        "banner.caption",
+                        captionWords(row),
+                        Integer.toString(place),
+                        Integer.toString(runs.course().rows().size()),
+                        row.measurement(),
+                        row.item().stepId()));
         put(headline, words.headline());
         put(signal, words.signal());
         put(connect, words.connect());
@@ -81,11 +89,11 @@ final class StepBanner extends Composite {
 
     private static String captionWords(ItemRow row) {
         return switch (row.status()) {
-            case RUNNING -> "Measuring now";
-            case RESTING -> "Resting before this";
-            case FAILED -> "Next, after it gave no result";
-            case VOIDED -> "Next, as its result was taken back";
-            default -> "Next";
+            case RUNNING -> TEXTS.text("banner.measuring");
+            case RESTING -> TEXTS.text("banner.resting");
+            case FAILED -> TEXTS.text("banner.failed");
+            case VOIDED -> TEXTS.text("banner.voided");
+            default -> TEXTS.text("banner.next");
         };
     }
 
@@ -93,7 +101,10 @@ final class StepBanner extends Composite {
         long skipped = rows.stream()
                 .filter(row -> row.status() == ItemRow.Status.SKIPPED)
                 .count();
-        return (rows.size() - skipped) + " measured" + (skipped > 0 ? ", " + skipped + " left out." : ".");
+        String measured = Long.toString(rows.size() - skipped);
+        return skipped > 0
+                ? TEXTS.text("banner.measuredSome", measured, Long.toString(skipped))
+                : TEXTS.text("banner.measured", measured);
     }
 
     private static void put(Label label, String words) {

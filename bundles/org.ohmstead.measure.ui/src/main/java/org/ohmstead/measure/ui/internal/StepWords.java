@@ -13,6 +13,7 @@ import org.ohmstead.model.Mode;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Step;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Numbers;
 
 /**
@@ -23,33 +24,40 @@ import org.ohmstead.workbench.look.Numbers;
  * @param connect what to strap, connect and set, whole sentences
  */
 record StepWords(String headline, String signal, String connect) {
+    private static final Messages TEXTS = Messages.of(StepWords.class);
+
     private static final String BETWEEN = "  \u00b7  ";
     private static final double MILLI = 1000;
 
     static StepWords of(Project project, Step step) {
+        return new StepWords(
+                headline(project, step),
+                TEXTS.text("step.signal", signal(step.stimulus()), endPoint(step.endPoint())),
+                connect(project, step));
+    }
+
+    /** Returns the headline alone, for lists that are said anew while a run goes on. */
+    static String headline(Project project, Step step) {
         String ohms = project.load(step.loadId())
                 .map(load -> Numbers.shown(load.nominalOhms()) + " \u03a9")
-                .orElse("load \"" + step.loadId() + "\"");
-        String headline = ohms + BETWEEN + mode(step.mode()) + BETWEEN + Numbers.format("%.1f V", step.supplyVolts());
-        return new StepWords(
-                headline, signal(step.stimulus()) + ", " + endPoint(step.endPoint()), connect(project, step));
+                .orElseGet(() -> TEXTS.text("step.unknownLoad", step.loadId()));
+        return ohms + BETWEEN + mode(step.mode()) + BETWEEN + Numbers.format("%.1f V", step.supplyVolts());
     }
 
     static String mode(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "stereo";
-            case BRIDGED -> "bridged";
-            case SINGLE -> "one channel";
-        };
+        return TEXTS.text("step.mode." + mode.name());
     }
 
     private static String signal(Stimulus stimulus) {
         String tone = frequency(stimulus.frequencyHz());
         if (stimulus instanceof Stimulus.ToneBurst burst) {
-            return tone + " bursts, " + Numbers.shown(MILLI * burst.onSeconds()) + " ms of "
-                    + Numbers.shown(MILLI * burst.periodSeconds()) + " ms";
+            return TEXTS.text(
+                    "step.bursts",
+                    tone,
+                    Numbers.shown(MILLI * burst.onSeconds()),
+                    Numbers.shown(MILLI * burst.periodSeconds()));
         }
-        return tone + " sine";
+        return TEXTS.text("step.sine", tone);
     }
 
     private static String frequency(double hertz) {
@@ -59,24 +67,19 @@ record StepWords(String headline, String signal, String connect) {
     private static String endPoint(EndPoint endPoint) {
         if (endPoint instanceof EndPoint.DistortionLimit limit) {
             String measure = limit.measure() == DistortionMeasure.THD_PLUS_NOISE_R ? "THD+N" : "THD";
-            return "up to " + Numbers.percent(limit.ratio()) + " " + measure;
+            return TEXTS.text("step.upTo", Numbers.percent(limit.ratio()), measure);
         }
         if (endPoint instanceof EndPoint.FixedLevel level) {
-            return "at a drive of " + Numbers.shown(level.driveDb()) + " dB";
+            return TEXTS.text("step.drive", Numbers.shown(level.driveDb()));
         }
-        return "up to where it clips";
+        return TEXTS.text("step.clips");
     }
 
     private static String connect(Project project, Step step) {
         List<String> sentences = new ArrayList<>();
         project.load(step.loadId()).ifPresent(load -> sentences.add(strap(load, step.mode())));
-        sentences.add(
-                switch (step.mode()) {
-                    case STEREO -> "One branch to each channel.";
-                    case BRIDGED -> "One branch between the two outputs; neither of them is ground.";
-                    case SINGLE -> "One branch to channel A; nothing on the others.";
-                });
-        sentences.add(Numbers.format("Supply %.2f V at the amplifier's terminals.", step.supplyVolts()));
+        sentences.add(TEXTS.text("step.branches." + step.mode().name()));
+        sentences.add(TEXTS.text("step.supply", Numbers.format("%.2f", step.supplyVolts())));
         return String.join(" ", sentences);
     }
 
@@ -85,7 +88,9 @@ record StepWords(String headline, String signal, String connect) {
         int count = mode == Mode.STEREO ? load.branches().size() : 1;
         boolean alike = load.branches().stream().limit(count).allMatch(each -> each.network()
                 .equals(branch.network()));
-        String how = branch.network().isBlank() ? "" : ", strapped as " + branch.network();
-        return "Load \"" + load.id() + "\"" + (alike ? how + (count > 1 && !how.isEmpty() ? " each" : "") : "") + ".";
+        if (!alike || branch.network().isBlank()) {
+            return TEXTS.text("step.load", load.id());
+        }
+        return TEXTS.text(count > 1 ? "step.strappedEach" : "step.strapped", load.id(), branch.network());
     }
 }

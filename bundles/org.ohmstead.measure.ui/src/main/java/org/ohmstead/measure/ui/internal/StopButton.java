@@ -17,11 +17,12 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Spacing;
 
 /** The emergency stop: large, red, and pressed the moment that the mouse button or the key goes down. */
 final class StopButton extends Canvas {
-    static final String WORDS = "EMERGENCY STOP";
+    private static final Messages TEXTS = Messages.of(StopButton.class);
 
     private static final Color RED = new Color(0xB8, 0x1F, 0x17);
     private static final Color PRESSED = new Color(0x7A, 0x10, 0x0B);
@@ -29,6 +30,7 @@ final class StopButton extends Canvas {
     private static final int WIDTH = 250;
     private static final int CORNER = 10;
 
+    private final String hint;
     private final Runnable press;
     private final Font large;
     private boolean down;
@@ -40,13 +42,11 @@ final class StopButton extends Canvas {
      */
     StopButton(Composite parent, String hint, Runnable press) {
         super(parent, SWT.DOUBLE_BUFFERED);
+        this.hint = hint;
         this.press = press;
         large = new BigFonts(this).times(1.35, true);
-        setToolTipText(
-                "Makes the bench safe at once: the feed falls silent, and where the bench can, the supply is switched"
-                        + " off. "
-                        + hint);
-        addListener(SWT.Paint, event -> paint(event.gc, hint));
+        setToolTipText(TEXTS.text("stop.hint", hint));
+        addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.MouseDown, event -> press());
         addListener(SWT.MouseUp, event -> show(false));
         addListener(SWT.KeyDown, this::key);
@@ -57,7 +57,7 @@ final class StopButton extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = "Emergency stop";
+                event.result = TEXTS.text("stop.name");
             }
         });
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
@@ -66,6 +66,10 @@ final class StopButton extends Canvas {
                 event.detail = ACC.ROLE_PUSHBUTTON;
             }
         });
+    }
+
+    private static String words() {
+        return TEXTS.text("stop.words");
     }
 
     private void key(Event event) {
@@ -86,7 +90,7 @@ final class StopButton extends Canvas {
         }
     }
 
-    private void paint(GC gc, String hint) {
+    private void paint(GC gc) {
         Rectangle area = getClientArea();
         gc.setAntialias(SWT.ON);
         gc.setBackground(down ? PRESSED : RED);
@@ -98,14 +102,14 @@ final class StopButton extends Canvas {
         }
         Font small = gc.getFont();
         gc.setFont(large);
-        Point words = gc.textExtent(WORDS);
+        Point size = gc.textExtent(words());
         gc.setFont(small);
         Point below = gc.textExtent(hint);
-        int top = (area.height - words.y - below.y) / 2;
+        int top = (area.height - size.y - below.y) / 2;
         gc.setFont(large);
-        gc.drawText(WORDS, (area.width - words.x) / 2, top, true);
+        gc.drawText(words(), (area.width - size.x) / 2, top, true);
         gc.setFont(small);
-        gc.drawText(hint, (area.width - below.x) / 2, top + words.y, true);
+        gc.drawText(hint, (area.width - below.x) / 2, top + size.y, true);
     }
 
     @Override
@@ -113,8 +117,9 @@ final class StopButton extends Canvas {
         GC gc = new GC(this);
         try {
             int line = gc.getFontMetrics().getHeight();
+            int below = gc.textExtent(hint).x;
             gc.setFont(large);
-            int words = gc.textExtent(WORDS).x;
+            int words = Math.max(gc.textExtent(words()).x, below);
             int height = line + gc.getFontMetrics().getHeight() + 2 * Spacing.TIGHT;
             return new Point(Math.max(WIDTH, words + 4 * Spacing.GAP), height);
         } finally {

@@ -11,12 +11,15 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** Says what the emergency stop did and what went wrong, and offers to release it. */
 final class StoppedPanel extends Composite {
+    private static final Messages TEXTS = Messages.of(StoppedPanel.class);
+
     private static final double LARGE = 1.6;
     private static final int SENTENCE_WIDTH = 300;
 
@@ -38,7 +41,7 @@ final class StoppedPanel extends Composite {
                 .hint(SENTENCE_WIDTH, SWT.DEFAULT)
                 .applyTo(words);
         release = Ids.name(new Button(this, SWT.PUSH), "console.release");
-        release.setText("Re&lease the stop...");
+        release.setText(TEXTS.text("stop.release"));
         release.addListener(SWT.Selection, event -> askToRelease.run());
         GridDataFactory.swtDefaults().applyTo(release);
     }
@@ -47,9 +50,7 @@ final class StoppedPanel extends Composite {
         Optional<EmergencyStop.Report> report = runs.stopped();
         boolean open = report.isPresent() || runs.halted();
         String text = String.join(
-                " ",
-                report.map(EmergencyStop.Report::sentences)
-                        .orElse(List.of("The emergency stop is pressed. Nothing runs until it is released.")));
+                " ", report.map(EmergencyStop.Report::sentences).orElse(List.of(TEXTS.text("stop.isPressed"))));
         release.setEnabled(runs.halted() && !runs.running());
         if (open == getVisible() && (!open || text.equals(words.getText()))) {
             return;

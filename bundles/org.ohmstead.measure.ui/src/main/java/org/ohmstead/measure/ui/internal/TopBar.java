@@ -10,16 +10,18 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** How all stands, the step at hand in large type, what to do first; and the emergency stop, which is always there. */
 final class TopBar extends Composite {
-    /** The keys that press the emergency stop anywhere in the workbench. */
-    static final String STOP_KEYS = "Ctrl+Shift+Space or Pause";
+    private static final Messages TEXTS = Messages.of(TopBar.class);
 
+    /** The keys that press the emergency stop anywhere in the workbench. */
     private static final double LARGE = 2;
+
     private static final int STATE_WIDTH = 225;
 
     private final Label state;
@@ -48,7 +50,7 @@ final class TopBar extends Composite {
         first.addListener(SWT.Selection, event -> todo.run());
         banner = new StepBanner(this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(banner);
-        StopButton stop = Ids.name(new StopButton(this, STOP_KEYS, emergencyStop), "console.stop");
+        StopButton stop = Ids.name(new StopButton(this, TEXTS.text("stop.keys"), emergencyStop), "console.stop");
         GridDataFactory.fillDefaults().align(SWT.END, SWT.FILL).applyTo(stop);
     }
 
@@ -66,19 +68,22 @@ final class TopBar extends Composite {
 
     private static String stateWords(RunDesk runs) {
         if (runs.halted()) {
-            return "Stopped";
+            return TEXTS.text("top.stopped");
         }
         if (runs.course().rest().isPresent()) {
-            return "Resting " + RunWords.time(runs.course().rest().get().left().plusMillis(999));
+            return TEXTS.text(
+                    "top.resting",
+                    RunWords.time(runs.course().rest().get().left().plusMillis(999)));
         }
         if (runs.running()) {
-            return "Measuring  "
-                    + runs.course().progress().elapsed().map(RunWords::time).orElse("");
+            return TEXTS.text(
+                    "top.measuring",
+                    runs.course().progress().elapsed().map(RunWords::time).orElse(""));
         }
         if (runs.whyNot().isEmpty()) {
-            return runs.course().next().isPresent() ? "Ready" : "All done";
+            return runs.course().next().isPresent() ? TEXTS.text("top.ready") : TEXTS.text("top.allDone");
         }
-        return "Not ready";
+        return TEXTS.text("top.notReady");
     }
 
     private static String whereWords(RunDesk runs) {
@@ -86,8 +91,10 @@ final class TopBar extends Composite {
         long done = runs.course().rows().stream()
                 .filter(row -> row.status() == ItemRow.Status.DONE)
                 .count();
-        return RunWords.bench(runs) + "\n" + (operator.isBlank() ? "" : operator + "  \u00b7  ") + done + " of "
-                + runs.course().rows().size() + " done";
+        String all = Integer.toString(runs.course().rows().size());
+        return operator.isBlank()
+                ? TEXTS.text("top.where", RunWords.bench(runs), Long.toString(done), all)
+                : TEXTS.text("top.whereBy", RunWords.bench(runs), operator, Long.toString(done), all);
     }
 
     /** Offers what to do first; nothing when all is ready. */

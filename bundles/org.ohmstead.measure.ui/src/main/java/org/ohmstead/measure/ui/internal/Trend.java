@@ -5,28 +5,29 @@ package org.ohmstead.measure.ui.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmstead.units.text.Messages;
 
 /** Where a figure is going: the straight line through its latest values, if it stands out of their scatter. */
 enum Trend {
     /** Not enough is known. */
-    UNKNOWN("", ""),
+    UNKNOWN(""),
     /** It rises. */
-    RISING("\u25b2", "rising"),
+    RISING("\u25b2"),
     /** It falls. */
-    FALLING("\u25bc", "falling"),
+    FALLING("\u25bc"),
     /** It neither rises nor falls by more than it scatters. */
-    STEADY("\u25ba", "steady");
+    STEADY("\u25ba");
+
+    private static final Messages TEXTS = Messages.of(Trend.class);
 
     private static final int LEAST = 4;
     /** A change over the whole time that is smaller than this share of the value is none that a person cares for. */
     private static final double LEAST_SHARE = 0.003;
 
     private final String arrow;
-    private final String words;
 
-    Trend(String arrow, String words) {
+    Trend(String arrow) {
         this.arrow = arrow;
-        this.words = words;
     }
 
     /** Returns the sign for it; empty when nothing is known. */
@@ -36,7 +37,7 @@ enum Trend {
 
     /** Returns the word for it; empty when nothing is known. */
     String words() {
-        return words;
+        return this == UNKNOWN ? "" : TEXTS.text("trend." + name());
     }
 
     /**
