@@ -6,6 +6,7 @@ package org.ohmstead.report;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.ohmstead.report.internal.AtomicFile;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.report.internal.SheetTemplate;
 
 /** The results sheet as one self-contained web page: style and charts lie within, nothing is fetched from anywhere. */
@@ -26,6 +27,6 @@ public final class HtmlSheet {
      */
     public static void write(ResultsSheet sheet, Path target) throws ReportException {
         byte[] page = render(sheet).getBytes(StandardCharsets.UTF_8);
-        AtomicFile.write(target, "The results sheet", stream -> stream.write(page));
+        AtomicFile.write(target, Failures.say("failure.sheet"), stream -> stream.write(page));
     }
 }

@@ -14,6 +14,7 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.report.internal.AtomicFile;
 import org.ohmstead.report.internal.CsvColumns;
 import org.ohmstead.report.internal.CsvRows;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.testlog.LogEntry;
 
 /**
@@ -62,7 +63,7 @@ public final class LogCsv {
      * @throws ReportException when the file cannot be written
      */
     public static void write(Iterable<LogEntry> entries, Path target) throws ReportException {
-        AtomicFile.write(target, "The table of the log", stream -> {
+        AtomicFile.write(target, Failures.say("failure.logTable"), stream -> {
             Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
             write(entries, writer);
             writer.flush();

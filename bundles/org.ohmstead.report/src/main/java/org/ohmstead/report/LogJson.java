@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.ohmstead.report.internal.AtomicFile;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.report.internal.JsonLines;
 import org.ohmstead.testlog.LogEntry;
 
@@ -44,7 +45,7 @@ public final class LogJson {
      * @throws ReportException when the file cannot be written
      */
     public static void write(Iterable<LogEntry> entries, Path target) throws ReportException {
-        AtomicFile.write(target, "The copy of the log", stream -> {
+        AtomicFile.write(target, Failures.say("failure.logCopy"), stream -> {
             Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
             write(entries, writer);
             writer.flush();

@@ -6,6 +6,7 @@ package org.ohmstead.report;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.ohmstead.report.internal.AtomicFile;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.report.internal.PageRenderer;
 
 /** The results sheet as PDF on pages of A4 or Letter, with embedded fonts, vector charts, bookmarks, and the log's head hash on every page. */
@@ -21,17 +22,14 @@ public final class PdfSheet {
      */
     public static void write(ResultsSheet sheet, Path target) throws ReportException {
         byte[] pages = pages(sheet, target);
-        AtomicFile.write(target, "The results sheet", stream -> stream.write(pages));
+        AtomicFile.write(target, Failures.say("failure.sheet"), stream -> stream.write(pages));
     }
 
     private static byte[] pages(ResultsSheet sheet, Path target) throws ReportException {
         try {
             return PageRenderer.render(sheet);
         } catch (IOException e) {
-            throw new ReportException(
-                    "The pages for " + target + " could not be made: " + e.getMessage()
-                            + ". Publish the sheet as HTML instead and report this with the project.",
-                    e);
+            throw new ReportException(Failures.say("failure.pagesFor", target, e.getMessage()), e);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Locale;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.report.internal.LogoPicture;
 import org.ohmstead.report.internal.PixelLogo;
 import org.ohmstead.report.internal.VectorLogo;
@@ -41,7 +42,7 @@ public final class SheetLogo {
      * @throws ReportException when it cannot be used; the message says why and what to do
      */
     public static SheetLogo read(Path projectFolder, String logoFile) throws ReportException {
-        String name = "The logo " + logoFile;
+        String name = Failures.say("logo.name", logoFile);
         byte[] content = content(projectFolder, logoFile, name);
         String ending = logoFile.toLowerCase(Locale.ROOT);
         LogoPicture picture;
@@ -50,13 +51,11 @@ public final class SheetLogo {
         } else if (ending.endsWith(".png") || ending.endsWith(".jpg") || ending.endsWith(".jpeg")) {
             picture = PixelLogo.read(content, name);
         } else {
-            throw new ReportException(
-                    name + " is none of PNG, JPEG and SVG, by the ending of its name. Save it as one of them.");
+            throw new ReportException(Failures.say("logo.kind", name));
         }
         double slender = Math.max(picture.width() / picture.height(), picture.height() / picture.width());
         if (!(slender <= MOST_SLENDER)) {
-            throw new ReportException(name + " is too long and narrow for the head of a sheet: one side is more than "
-                    + (int) MOST_SLENDER + " times the other. Cut it to its subject.");
+            throw new ReportException(Failures.say("logo.slender", name, Integer.toString((int) MOST_SLENDER)));
         }
         return new SheetLogo(picture);
     }
@@ -66,20 +65,16 @@ public final class SheetLogo {
             Path folder = projectFolder.toRealPath();
             Path file = folder.resolve(logoFile).toRealPath();
             if (!file.startsWith(folder)) {
-                throw new ReportException(
-                        name + " lies outside the project's folder. Copy it into the folder, for example into sheets.");
+                throw new ReportException(Failures.say("logo.outside", name));
             }
             long size = Files.size(file);
             if (size > MOST_BYTES) {
-                throw new ReportException(name + " has " + size / 1024 + " KB; at most " + MOST_BYTES / 1024
-                        + " KB are allowed. Save it smaller.");
+                throw new ReportException(Failures.say(
+                        "logo.large", name, Long.toString(size / 1024), Integer.toString(MOST_BYTES / 1024)));
             }
             return Files.readAllBytes(file);
         } catch (IOException e) {
-            throw new ReportException(
-                    name + " cannot be read from " + projectFolder
-                            + ". Check that the file is there, or choose another.",
-                    e);
+            throw new ReportException(Failures.say("logo.unreadable", name, projectFolder), e);
         }
     }
 

@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.ohmstead.report.internal.Failures;
 import org.ohmstead.report.internal.PageRenderer;
 
 /**
@@ -44,12 +45,9 @@ public final class SheetPages implements AutoCloseable {
     public static SheetPages of(ResultsSheet sheet) throws ReportException {
         Objects.requireNonNull(sheet, "sheet");
         try {
-            return new SheetPages("the results sheet", PageRenderer.render(sheet));
+            return new SheetPages(Failures.say("failure.thisSheet"), PageRenderer.render(sheet));
         } catch (IOException e) {
-            throw new ReportException(
-                    "The pages of the results sheet could not be made: " + e.getMessage()
-                            + ". Publish the sheet as HTML instead and report this with the project.",
-                    e);
+            throw new ReportException(Failures.say("failure.pages", e.getMessage()), e);
         }
     }
 
@@ -64,16 +62,12 @@ public final class SheetPages implements AutoCloseable {
         try {
             content = Files.readAllBytes(pdf);
         } catch (IOException e) {
-            throw new ReportException(
-                    "The file " + pdf + " could not be read. Check that it exists and that you may read it.", e);
+            throw new ReportException(Failures.say("failure.read", pdf), e);
         }
         try {
             return new SheetPages(pdf.toString(), content);
         } catch (IOException e) {
-            throw new ReportException(
-                    "The file " + pdf
-                            + " is not a PDF, or is damaged, so its pages cannot be shown. Publish the sheet anew.",
-                    e);
+            throw new ReportException(Failures.say("failure.notPdf", pdf), e);
         }
     }
 
@@ -145,9 +139,7 @@ public final class SheetPages implements AutoCloseable {
 
     private ReportException failure(int page, IOException cause) {
         return new ReportException(
-                "Page " + (page + 1) + " of " + name + " cannot be shown: " + cause.getMessage()
-                        + ". Publish the sheet anew; if that does not help, publish it as HTML.",
-                cause);
+                Failures.say("failure.page", Integer.toString(page + 1), name, cause.getMessage()), cause);
     }
 
     /**
@@ -160,9 +152,7 @@ public final class SheetPages implements AutoCloseable {
         try {
             document.close();
         } catch (IOException e) {
-            throw new ReportException(
-                    "The memory of " + name + " could not be given back: " + e.getMessage() + ". Start Ohmstead anew.",
-                    e);
+            throw new ReportException(Failures.say("failure.memory", name, e.getMessage()), e);
         }
     }
 }

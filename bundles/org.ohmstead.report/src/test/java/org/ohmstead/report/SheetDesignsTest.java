@@ -37,6 +37,7 @@ import org.ohmstead.model.Reading;
 import org.ohmstead.model.SheetDesign;
 import org.ohmstead.model.SheetLayout;
 import org.ohmstead.model.Specimen;
+import org.ohmstead.units.text.Language;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -45,8 +46,10 @@ class SheetDesignsTest {
     @TempDir
     Path folder;
 
+    /** A sheet as the jobs make one: the ratings too are judged in the language that it is made in. */
     private static ResultsSheet sheet(SheetDesign design, Locale language) {
-        ResultsSheet plain = SampleSheet.plain().build();
+        ResultsSheet plain =
+                Language.speaking(language, () -> SampleSheet.plain().build());
         return plain.withForm(plain.form()
                 .withDesign(design)
                 .withLanguage(language)
@@ -128,7 +131,7 @@ class SheetDesignsTest {
                 }
             }
             assertEquals(Set.copyOf(ids).size(), ids.size());
-            String warning = design == SheetDesign.FULL || language.equals(Locale.ENGLISH)
+            String warning = language.equals(Locale.ENGLISH)
                     ? "hot load resistors, high supply currents"
                     : "hei\u00dfe Lastwiderst\u00e4nde, hohe Versorgungsstr\u00f6me";
             assertTrue(page.contains(warning), design + " in " + language);
@@ -236,6 +239,51 @@ class SheetDesignsTest {
         assertTrue(HtmlSheet.render(sheet(SheetDesign.HANDOUT, Locale.GERMAN)).contains("lang=\"de\""));
         assertTrue(words(sheet(SheetDesign.COMPARISON, Locale.GERMAN))
                 .contains("mehr, als die Messunsicherheit erkl\u00e4rt"));
+    }
+
+    /**
+     * What other bundles say stands here in whatever language they have it, and names, notes and the maker's words are the user's own;
+     * so this holds each of the full report's own texts against the page.
+     */
+    @Test
+    void theGermanFullReportSaysNothingOfItsOwnInEnglish() throws Exception {
+        String words = words(sheet(SheetDesign.FULL, Locale.GERMAN));
+        Properties english = texts("messages.properties");
+        Properties german = texts("messages_de.properties");
+        for (String key : english.stringPropertyNames()) {
+            String plain = english.getProperty(key).replaceAll("[\\s\u00a0]+", " ");
+            boolean sentence = plain.length() > 20 && !plain.contains("{") && !plain.contains("''");
+            if (sentence && !plain.equals(german.getProperty(key))) {
+                assertFalse(words.contains(plain), key);
+            }
+        }
+        assertTrue(words.contains("3 von 6 Angaben sind erf\u00fcllt, 1 ist nicht erf\u00fcllt"), words);
+        assertTrue(words.contains("Ger\u00e4t") || words.contains("Messger\u00e4te"), words);
+        assertTrue(words.contains("Kombinierte Standardunsicherheit"), words);
+        assertTrue(words.contains("THDF ist die effektive Summe der Oberschwingungen"), words);
+        // The sample's weakest channel at 14.4 V into 4 ohm: 162.9 W, see the English sheet.
+        assertTrue(words.contains(" \u00b1 2,8"), words);
+        assertFalse(words.contains(" \u00b1 2.8"), words);
+    }
+
+    /** Sheets are printed by machines that speak something else, and two at a time. */
+    @Test
+    void theLanguageOfASheetIsItsOwn() throws Exception {
+        String before = System.getProperty(Language.PROPERTY);
+        try {
+            System.setProperty(Language.PROPERTY, "en");
+            String english = HtmlSheet.render(sheet(SheetDesign.FULL, Locale.ENGLISH));
+            String german = HtmlSheet.render(sheet(SheetDesign.FULL, Locale.GERMAN));
+            System.setProperty(Language.PROPERTY, "de");
+            assertEquals(english, HtmlSheet.render(sheet(SheetDesign.FULL, Locale.ENGLISH)));
+            assertEquals(german, HtmlSheet.render(sheet(SheetDesign.FULL, Locale.GERMAN)));
+        } finally {
+            if (before == null) {
+                System.clearProperty(Language.PROPERTY);
+            } else {
+                System.setProperty(Language.PROPERTY, before);
+            }
+        }
     }
 
     @Test

@@ -38,7 +38,7 @@ public final class AtomicFile {
     public static void write(Path target, String what, Content content) throws ReportException {
         try {
             if (Files.isDirectory(target)) {
-                throw new IOException("it is a folder");
+                throw new IOException(Failures.say("failure.isFolder"));
             }
             if (Files.exists(target) && !Files.isRegularFile(target)) {
                 pour(target, content);
@@ -46,10 +46,7 @@ public final class AtomicFile {
                 replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
             }
         } catch (IOException e) {
-            throw new ReportException(
-                    what + " could not be written to " + target + ": " + reason(e)
-                            + ". Check that the folder exists, may be written to and has space left.",
-                    e);
+            throw new ReportException(Failures.say("failure.write", what, target, reason(e)), e);
         }
     }
 
@@ -90,7 +87,7 @@ public final class AtomicFile {
 
     private static String reason(IOException failure) {
         if (failure instanceof AccessDeniedException) {
-            return "access is denied";
+            return Failures.say("failure.denied");
         }
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();

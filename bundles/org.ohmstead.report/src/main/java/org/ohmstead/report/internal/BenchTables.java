@@ -20,95 +20,109 @@ import org.ohmstead.model.Supply;
 
 /** With what it was measured. */
 final class BenchTables {
-    private BenchTables() {}
+    private final Speech speech;
 
-    static List<Item> items(Bench bench) {
+    BenchTables(Speech speech) {
+        this.speech = speech;
+    }
+
+    List<Item> items(Bench bench) {
         List<Item> items = new ArrayList<>();
         Supply supply = bench.supply();
         items.add(new Item(
-                "Supply",
-                supply.name() + ", " + Figures.brief(supply.lowestVolts(), 4) + " to "
-                        + Figures.volts(supply.highestVolts()) + ", limits at "
-                        + Figures.brief(supply.currentLimitAmps(), 4) + "\u00a0A"));
+                speech.text("supply"),
+                speech.text(
+                        "bench.supply",
+                        supply.name(),
+                        speech.brief(supply.lowestVolts(), 4),
+                        speech.volts(supply.highestVolts()),
+                        speech.brief(supply.currentLimitAmps(), 4) + "\u00a0A")));
         Cable cable = bench.cable();
         items.add(new Item(
-                "Supply cable",
-                Figures.brief(cable.crossSectionSquareMillimetres(), 4) + "\u00a0mm\u00b2, "
-                        + Figures.brief(cable.loopMetres(), 4) + "\u00a0m there and back, "
-                        + Figures.significant(cable.loopOhms() * 1000, 3) + "\u00a0m\u03a9 "
-                        + (cable.measuredLoopOhms().isPresent() ? "measured" : "by copper cross-section")));
+                speech.text("bench.cable"),
+                speech.text(
+                        cable.measuredLoopOhms().isPresent() ? "bench.cable.measured" : "bench.cable.reckoned",
+                        speech.brief(cable.crossSectionSquareMillimetres(), 4) + "\u00a0mm\u00b2",
+                        speech.brief(cable.loopMetres(), 4) + "\u00a0m",
+                        speech.significant(cable.loopOhms() * 1000, 3) + "\u00a0m\u03a9")));
         bench.ambientCelsius()
                 .ifPresent(
-                        air -> items.add(new Item("Usual air temperature", Figures.fixed(air, 0) + "\u00a0\u00b0C")));
+                        air -> items.add(new Item(speech.text("bench.air"), speech.fixed(air, 0) + "\u00a0\u00b0C")));
         return items;
     }
 
     /** Returns the meters; calibration is judged for the day of the last reading. */
-    static Table meters(List<Meter> meters, Instant lastReading) {
+    Table meters(List<Meter> meters, Instant lastReading) {
         LocalDate day = LocalDate.ofInstant(lastReading, ZoneOffset.UTC);
-        Table.Builder table = Table.titled("Meters")
-                .brief("Reads")
-                .text("Meter")
-                .brief("Serial no.")
-                .text("Specification")
-                .brief("Calibrated")
-                .brief("Due")
-                .brief("Certificate");
+        Table.Builder table = Table.titled(speech.text("meters.title"))
+                .brief(speech.text("meters.reads"))
+                .text(speech.text("meters.meter"))
+                .brief(speech.text("meters.serial"))
+                .text(speech.text("meters.specification"))
+                .brief(speech.text("meters.calibrated"))
+                .brief(speech.text("meters.due"))
+                .brief(speech.text("meters.certificate"));
         for (Meter meter : meters) {
             String due = meter.calibrationDueOn().map(LocalDate::toString).orElse(Figures.NONE);
             table.row(
-                    Words.of(meter.quantity()),
+                    speech.of(meter.quantity()),
                     meter.name(),
                     orNone(meter.serialNumber()),
                     specification(meter),
-                    meter.calibratedOn().map(LocalDate::toString).orElse("not known"),
-                    meter.isOverdueOn(day) ? due + " OVERDUE" : due,
+                    meter.calibratedOn().map(LocalDate::toString).orElse(speech.text("meters.notKnown")),
+                    meter.isOverdueOn(day) ? speech.text("meters.overdue", due) : due,
                     orNone(meter.certificate()));
         }
         return table.build();
     }
 
-    private static String specification(Meter meter) {
+    private String specification(Meter meter) {
         Accuracy accuracy = meter.accuracy();
         String unit = "\u00a0" + Words.unit(meter.quantity());
         List<String> parts = new ArrayList<>();
         if (accuracy.readingRatio() > 0) {
-            parts.add(Figures.percent(accuracy.readingRatio(), 3) + "\u00a0% of reading");
+            parts.add(speech.text("meters.ofReading", speech.percent(accuracy.readingRatio(), 3)));
         }
         if (accuracy.fixed() > 0) {
-            parts.add(Figures.brief(accuracy.fixed(), 3) + unit);
+            parts.add(speech.brief(accuracy.fixed(), 3) + unit);
         }
-        String stated = parts.isEmpty() ? "none stated" : "\u00b1(" + String.join(" + ", parts) + ")";
-        String kind =
-                accuracy.coverageFactor() > 0 ? ", k = " + Figures.brief(accuracy.coverageFactor(), 3) : ", bound";
-        String step = accuracy.resolution() > 0 ? ", step " + Figures.brief(accuracy.resolution(), 3) + unit : "";
-        return stated + (parts.isEmpty() ? "" : kind) + step;
+        String stated = parts.isEmpty() ? speech.text("meters.none") : kind(accuracy, String.join(" + ", parts));
+        return accuracy.resolution() > 0
+                ? speech.text("meters.step", stated, speech.brief(accuracy.resolution(), 3) + unit)
+                : stated;
     }
 
-    static Table loads(List<BenchLoad> loads) {
-        Table.Builder table = Table.titled("Loads, measured at the amplifier's terminals with the leads in place")
-                .brief("Load")
-                .number("Nominal", "\u03a9")
-                .number("Measured, with standard uncertainty", "\u03a9")
-                .number("Off nominal", "%")
-                .number("Inductance", "\u00b5H")
-                .number("Limit per branch", "W")
-                .text("Network");
+    private String kind(Accuracy accuracy, String parts) {
+        String both = "\u00b1(" + parts + ")";
+        return accuracy.coverageFactor() > 0
+                ? speech.text("meters.factor", both, speech.brief(accuracy.coverageFactor(), 3))
+                : speech.text("meters.bound", both);
+    }
+
+    Table loads(List<BenchLoad> loads) {
+        Table.Builder table = Table.titled(speech.text("loads.title"))
+                .brief(speech.text("load"))
+                .number(speech.text("loads.nominal"), "\u03a9")
+                .number(speech.text("loads.measured"), "\u03a9")
+                .number(speech.text("loads.off"), "%")
+                .number(speech.text("loads.inductance"), "\u00b5H")
+                .number(speech.text("loads.limit"), "W")
+                .text(speech.text("loads.network"));
         for (BenchLoad load : loads) {
             table.row(
                     load.id(),
-                    Figures.brief(load.nominalOhms(), 4),
-                    join(load, BenchTables::measured),
-                    join(load, branch -> Figures.signed((branch.ohms() / load.nominalOhms() - 1) * 100, 2)),
-                    join(load, branch -> Figures.brief(branch.inductanceHenries() * 1e6, 3)),
-                    Figures.brief(load.powerLimitWatts(), 4),
+                    speech.brief(load.nominalOhms(), 4),
+                    join(load, this::measured),
+                    join(load, branch -> speech.signed((branch.ohms() / load.nominalOhms() - 1) * 100, 2)),
+                    join(load, branch -> speech.brief(branch.inductanceHenries() * 1e6, 3)),
+                    speech.brief(load.powerLimitWatts(), 4),
                     join(load, branch -> orNone(branch.network())));
         }
         return table.build();
     }
 
-    private static String measured(LoadBranch branch) {
-        return Rounding.of(branch.ohms(), branch.standardUncertaintyOhms()).text();
+    private String measured(LoadBranch branch) {
+        return speech.stated(branch.ohms(), branch.standardUncertaintyOhms());
     }
 
     private static String join(BenchLoad load, Function<LoadBranch, String> text) {

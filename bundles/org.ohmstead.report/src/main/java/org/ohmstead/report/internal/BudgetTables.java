@@ -24,9 +24,13 @@ final class BudgetTables {
     private static final double SHOWN_SHARE = 0.0005;
     private static final double MOST_FREEDOM = 999;
     private final Evidence evidence;
+    private final Speech speech;
+    private final PartNames names;
 
     BudgetTables(Evidence evidence) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
+        this.names = new PartNames(speech);
     }
 
     /** Returns the reading whose budget is shown in full: with a budget, continuous, nearest to a load and supply voltage. */
@@ -46,45 +50,50 @@ final class BudgetTables {
 
     Table budget(Taken taken, ReadingBudget budget) {
         ChannelReading channel = budget.channel();
-        Table.Builder table = Table.titled("Entry " + taken.entryId() + ": " + evidence.cell(taken) + ", "
-                        + Figures.volts(taken.aimedVolts()) + ", channel " + channel.channel() + ", "
-                        + evidence.power(channel) + "\u00a0W")
-                .text("Contribution")
-                .brief("Shape")
-                .number("Degrees of freedom", "")
-                .number("Of the input", "")
-                .number("Sensitivity", "")
-                .number("Of the power", "W")
-                .number("Share of variance", "%");
+        Table.Builder table = Table.titled(speech.text(
+                        "budget.title",
+                        taken.entryId(),
+                        evidence.cell(taken),
+                        speech.volts(taken.aimedVolts()),
+                        channel.channel(),
+                        evidence.power(channel) + "\u00a0W"))
+                .text(speech.text("budget.contribution"))
+                .brief(speech.text("budget.shape"))
+                .number(speech.text("budget.freedom"), "")
+                .number(speech.text("budget.ofInput"), "")
+                .number(speech.text("budget.sensitivity"), "")
+                .number(speech.text("budget.ofPower"), "W")
+                .number(speech.text("budget.share"), "%");
         budget.lines().stream()
                 .sorted(Comparator.comparingDouble((BudgetLine line) -> Math.abs(line.effectWatts()))
                         .reversed())
                 .forEach(line -> table.row(
-                        line.source(),
-                        line.shapeWord(),
+                        names.of(line.source()),
+                        speech.text("shape." + line.shape()),
                         freedom(line.degreesOfFreedom().orElse(Double.POSITIVE_INFINITY)),
-                        Figures.significant(line.inputStandardUncertainty(), 2) + "\u00a0" + line.inputUnit(),
+                        speech.significant(line.inputStandardUncertainty(), 2) + "\u00a0" + line.inputUnit(),
                         sensitivity(line),
-                        Figures.significant(Math.abs(line.effectWatts()), 2),
+                        speech.significant(Math.abs(line.effectWatts()), 2),
                         share(line.varianceShare(), budget)));
         Estimate result = budget.result();
         table.sum(
-                "Combined standard uncertainty",
+                speech.text("budget.combined"),
                 "",
                 freedom(result.degreesOfFreedom()),
                 "",
                 "",
-                Figures.significant(result.standardUncertainty(), 2),
+                speech.significant(result.standardUncertainty(), 2),
                 result.standardUncertainty() > 0 ? "100" : Figures.NONE);
         table.sum(
-                "Expanded uncertainty, k\u00a0=\u00a0"
-                        + Figures.significant(result.coverageFactor(evidence.confidence()), 3) + ", "
-                        + evidence.confidencePercent() + "\u00a0% coverage",
+                speech.text(
+                        "budget.expanded",
+                        speech.significant(result.coverageFactor(evidence.confidence()), 3),
+                        evidence.confidencePercent()),
                 "",
                 "",
                 "",
                 "",
-                Figures.significant(result.expandedUncertainty(evidence.confidence()), 2),
+                speech.significant(result.expandedUncertainty(evidence.confidence()), 2),
                 "");
         return table.build();
     }
@@ -94,32 +103,31 @@ final class BudgetTables {
         List<String> sentences = new ArrayList<>(budget.notes());
         if (budget.result().standardUncertainty() > 0) {
             MethodComparison compared = budget.monteCarlo(evidence.confidence(), ReadingBudget.USUAL_SEED);
-            sentences.add("Monte Carlo (JCGM 101): "
-                    + Rounding.of(
-                                    compared.monteCarlo().value(),
-                                    compared.monteCarlo().standardUncertainty())
-                            .text()
-                    + "\u00a0W with the standard uncertainty. " + compared.sentence("W"));
+            sentences.add(speech.text(
+                    "budget.monteCarlo",
+                    speech.stated(
+                            compared.monteCarlo().value(), compared.monteCarlo().standardUncertainty()),
+                    speech.foreign(compared.sentence("W"))));
         }
         return sentences;
     }
 
-    private static String freedom(double degreesOfFreedom) {
+    private String freedom(double degreesOfFreedom) {
         return Double.isInfinite(degreesOfFreedom) || degreesOfFreedom > MOST_FREEDOM
                 ? "\u221e"
-                : Figures.brief(degreesOfFreedom, 3);
+                : speech.brief(degreesOfFreedom, 3);
     }
 
-    private static String sensitivity(BudgetLine line) {
+    private String sensitivity(BudgetLine line) {
         String unit = line.sensitivityUnit();
-        return unit.equals("1") ? "1" : Figures.significant(line.sensitivity(), 3) + "\u00a0" + unit;
+        return unit.equals("1") ? "1" : speech.significant(line.sensitivity(), 3) + "\u00a0" + unit;
     }
 
-    private static String share(double ratio, ReadingBudget budget) {
+    private String share(double ratio, ReadingBudget budget) {
         if (!(budget.result().standardUncertainty() > 0)) {
             return Figures.NONE;
         }
-        return Math.abs(ratio) < SHOWN_SHARE ? "<\u00a00.1" : Figures.fixed(ratio * 100, 1);
+        return Math.abs(ratio) < SHOWN_SHARE ? speech.number("<\u00a00.1") : speech.fixed(ratio * 100, 1);
     }
 
     /** Returns every contribution that plays a part in any reading, with the least and the most that it adds. */
@@ -130,12 +138,14 @@ final class BudgetTables {
                 collect(channel, ranges);
             }
         }
-        Table.Builder table = Table.titled("All readings")
-                .text("Contribution")
-                .number("Least", "% of power")
-                .number("Most", "% of power");
+        Table.Builder table = Table.titled(speech.text("budget.all"))
+                .text(speech.text("budget.contribution"))
+                .number(speech.text("budget.least"), speech.text("budget.percentOfPower"))
+                .number(speech.text("budget.most"), speech.text("budget.percentOfPower"));
         ranges.forEach((source, range) -> table.row(
-                source, Figures.significant(range.getMin() * 100, 2), Figures.significant(range.getMax() * 100, 2)));
+                names.of(source),
+                speech.significant(range.getMin() * 100, 2),
+                speech.significant(range.getMax() * 100, 2)));
         return table.build();
     }
 

@@ -5,6 +5,7 @@ package org.ohmstead.report.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.model.PaperSize;
 import org.ohmstead.plot.Plot;
@@ -36,10 +37,10 @@ final class ChartBook {
         this.third = third;
     }
 
-    /** Returns a book whose charts are drawn at once, as SVG. */
-    static ChartBook forScreen() {
+    /** Returns a book whose charts are drawn at once, as SVG in a language. */
+    static ChartBook forScreen(Locale language) {
         return new ChartBook(
-                Optional.of(new ChartRenderer(SheetFonts.forCharts())),
+                Optional.of(new ChartRenderer(SheetFonts.forCharts(), language)),
                 SCREEN_WIDTH,
                 SCREEN_HALF_WIDTH,
                 SCREEN_THIRD_WIDTH);

@@ -11,7 +11,6 @@ import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Reading;
-import org.ohmstead.model.Stimulus;
 import org.ohmstead.report.internal.Evidence.Taken;
 import org.ohmstead.units.Decibels;
 
@@ -19,9 +18,11 @@ import org.ohmstead.units.Decibels;
 final class ComparisonTables {
     private static final double DECIBELS_PER_NEPER_OF_POWER = 10 / Math.log(10);
     private final Evidence evidence;
+    private final Speech speech;
 
     ComparisonTables(Evidence evidence) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
     }
 
     /** Returns the channels' difference in dB for each load and supply voltage; without rows when there are no channels to compare. */
@@ -30,15 +31,15 @@ final class ComparisonTables {
                 .filter(taken -> taken.reading().channels().size() > 1)
                 .toList();
         List<Double> voltages = Evidence.voltages(pairs);
-        Table.Builder table = Table.titled("").brief("Load");
-        voltages.forEach(volts -> table.number("at " + Figures.volts(volts), "dB"));
+        Table.Builder table = Table.titled("").brief(speech.text("load"));
+        voltages.forEach(volts -> table.number(speech.text("at", speech.volts(volts)), "dB"));
         for (Mode mode : Evidence.modes(pairs)) {
             List<Taken> ofMode = pairs.stream()
                     .filter(taken -> taken.reading().mode() == mode)
                     .toList();
             for (double ohms : Evidence.loads(ofMode)) {
                 List<String> cells = new ArrayList<>();
-                cells.add(Words.of(mode) + ", " + Figures.ohms(ohms));
+                cells.add(speech.of(mode) + ", " + speech.ohms(ohms));
                 voltages.forEach(volts -> cells.add(balanceCell(ofMode, ohms, volts)));
                 table.row(cells);
             }
@@ -46,7 +47,7 @@ final class ComparisonTables {
         return table.build();
     }
 
-    private static String balanceCell(List<Taken> list, double ohms, double volts) {
+    private String balanceCell(List<Taken> list, double ohms, double volts) {
         return list.stream()
                 .filter(taken -> Double.compare(taken.reading().nominalLoadOhms(), ohms) == 0
                         && Double.compare(taken.aimedVolts(), volts) == 0)
@@ -55,7 +56,7 @@ final class ComparisonTables {
                 .orElse(Figures.NONE);
     }
 
-    private static String difference(Reading reading) {
+    private String difference(Reading reading) {
         List<ChannelReading> channels = reading.channels();
         boolean comparable =
                 channels.stream().allMatch(channel -> Evidence.reached(channel) && channel.powerWatts() > 0);
@@ -64,27 +65,27 @@ final class ComparisonTables {
         }
         if (channels.size() == 2) {
             double ratio = channels.get(0).powerWatts() / channels.get(1).powerWatts();
-            return Figures.signed(Decibels.ofPowerRatio(ratio), 2);
+            return speech.signed(Decibels.ofPowerRatio(ratio), 2);
         }
         double highest =
                 channels.stream().mapToDouble(ChannelReading::powerWatts).max().orElseThrow();
-        return Figures.fixed(
+        return speech.fixed(
                 Decibels.ofPowerRatio(highest / reading.weakestChannel().powerWatts()), 2);
     }
 
     /** Returns the tone bursts with their dynamic headroom; without rows when there were none. */
     Table bursts() {
         Table.Builder table = Table.titled("")
-                .brief("Mode, load")
-                .number("Supply", "V")
-                .text("Ch.")
-                .number("Burst power", "W")
-                .number("Continuous power", "W")
-                .brief("Entries")
-                .number("Dynamic headroom", "dB");
+                .brief(speech.text("full.bursts.cell"))
+                .number(speech.text("supply"), "V")
+                .text(speech.text("channel.short"))
+                .number(speech.text("full.bursts.power"), "W")
+                .number(speech.text("full.bursts.steady"), "W")
+                .brief(speech.text("full.bursts.entries"))
+                .number(speech.text("full.bursts.headroom"), "dB");
         String before = "";
         for (Taken burst : evidence.standing(PowerKind.BURST)) {
-            String stimulus = stimulus(burst.reading().stimulus());
+            String stimulus = speech.many(burst.reading().stimulus());
             if (!stimulus.equals(before)) {
                 table.part(stimulus);
                 before = stimulus;
@@ -94,7 +95,7 @@ final class ComparisonTables {
             Optional<ChannelReading> steady = continuous.flatMap(taken -> sameChannel(taken, channel));
             table.row(
                     evidence.cell(burst),
-                    Figures.brief(burst.aimedVolts(), 4),
+                    speech.brief(burst.aimedVolts(), 4),
                     channel.channel(),
                     evidence.power(channel),
                     steady.map(evidence::power).orElse(Figures.NONE),
@@ -103,12 +104,6 @@ final class ComparisonTables {
                     steady.map(other -> headroom(channel, other)).orElse(Figures.NONE));
         }
         return table.build();
-    }
-
-    private static String stimulus(Stimulus stimulus) {
-        return stimulus instanceof Stimulus.ToneBurst burst
-                ? "Bursts of " + Figures.hertz(burst.frequencyHz()) + ", " + Words.timing(burst)
-                : Words.of(stimulus);
     }
 
     /** The continuous reading that a burst is compared with: same mode, load, supply volts and end point, nearest in frequency. */
@@ -137,7 +132,6 @@ final class ComparisonTables {
                 burst.standardUncertaintyWatts() / burst.powerWatts(),
                 steady.standardUncertaintyWatts() / steady.powerWatts());
         double decibels = Decibels.ofPowerRatio(burst.powerWatts() / steady.powerWatts());
-        return Rounding.of(decibels, evidence.expanded(DECIBELS_PER_NEPER_OF_POWER * relative))
-                .text();
+        return speech.stated(decibels, evidence.expanded(DECIBELS_PER_NEPER_OF_POWER * relative));
     }
 }

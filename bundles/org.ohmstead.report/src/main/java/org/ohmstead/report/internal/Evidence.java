@@ -101,8 +101,9 @@ final class Evidence {
         return sheet.project().sheet().confidence();
     }
 
+    /** Returns the sheet's confidence in percent, with its sign. */
     String confidencePercent() {
-        return Figures.percent(confidence(), 4);
+        return speech.percent(confidence(), 4);
     }
 
     /** Returns k times the standard uncertainty, k from the normal distribution at the sheet's confidence. */

@@ -6,6 +6,7 @@ package org.ohmstead.report.internal;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import java.awt.Shape;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,10 +24,11 @@ final class PageCharts {
 
     private final Map<String, Chart> charts;
     private final Optional<SheetLogo> logo;
-    private final ChartRenderer renderer = new ChartRenderer(SheetFonts.forCharts());
+    private final ChartRenderer renderer;
 
-    PageCharts(ChartBook book, Optional<SheetLogo> logo) {
+    PageCharts(ChartBook book, Optional<SheetLogo> logo, Locale language) {
         this.logo = logo;
+        renderer = new ChartRenderer(SheetFonts.forCharts(), language);
         charts = book.charts().stream().collect(Collectors.toMap(Chart::id, Function.identity()));
     }
 

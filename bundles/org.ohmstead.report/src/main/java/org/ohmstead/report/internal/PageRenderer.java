@@ -81,7 +81,8 @@ public final class PageRenderer {
             builder.usePDDocument(document);
             builder.useFont(font(document, SheetFonts.regular()), SheetFonts.FAMILY, REGULAR, FontStyle.NORMAL, true);
             builder.useFont(font(document, SheetFonts.bold()), SheetFonts.FAMILY, BOLD, FontStyle.NORMAL, true);
-            builder.useObjectDrawerFactory(new PageCharts(book, sheet.form().logo()).factory());
+            builder.useObjectDrawerFactory(
+                    new PageCharts(book, sheet.form().logo(), sheet.form().language()).factory());
             // The sheet needs nothing from outside, so nothing that a text smuggles in may fetch anything.
             builder.useExternalResourceAccessControl(
                     (address, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);

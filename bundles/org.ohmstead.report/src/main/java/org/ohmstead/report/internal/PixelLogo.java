@@ -41,7 +41,7 @@ public final class PixelLogo implements LogoPicture {
         try (ImageInputStream stream = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
             if (!readers.hasNext()) {
-                throw new ReportException(name + " is not a PNG or JPEG picture. Save it anew as PNG.");
+                throw new ReportException(Failures.say("logo.notPicture", name));
             }
             ImageReader reader = readers.next();
             try {
@@ -50,8 +50,7 @@ public final class PixelLogo implements LogoPicture {
                 reader.dispose();
             }
         } catch (IOException | IndexOutOfBoundsException e) {
-            throw new ReportException(
-                    name + " is damaged, or has colours for print instead of a screen. Save it anew as PNG.", e);
+            throw new ReportException(Failures.say("logo.damaged", name), e);
         }
     }
 
@@ -59,15 +58,15 @@ public final class PixelLogo implements LogoPicture {
             throws IOException, ReportException {
         String format = reader.getFormatName().toLowerCase(Locale.ROOT);
         if (!format.equals("png") && !format.equals("jpeg")) {
-            throw new ReportException(name + " is not a PNG or JPEG picture but " + format + ". Save it anew as PNG.");
+            throw new ReportException(Failures.say("logo.otherPicture", name, format));
         }
         reader.setInput(stream, true, true);
         // The size is asked for before the pixels are, so that a small file of a huge picture takes no memory.
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if (width > SheetLogo.MOST_PIXELS || height > SheetLogo.MOST_PIXELS) {
-            throw new ReportException(name + " has " + width + " x " + height + " pixels; at most "
-                    + SheetLogo.MOST_PIXELS + " are allowed each way. Save it smaller.");
+            throw new ReportException(
+                    Failures.say("logo.pixels", name, width + "", height + "", SheetLogo.MOST_PIXELS + ""));
         }
         return new PixelLogo("image/" + format, content, reader.read(0));
     }

@@ -75,21 +75,25 @@ final class RatingLines {
         if (results.isEmpty()) {
             return speech.text("conclusion.none");
         }
-        long untested =
-                results.stream().filter(result -> result.outcome().isEmpty()).count();
+        long untested = untested(results);
         if (untested == results.size()) {
             return speech.counted("conclusion.allUntested", untested);
         }
         List<String> parts = new ArrayList<>();
-        long met = count(results, Verdict.MEETS);
-        parts.add(speech.text(
-                met == 1 ? "conclusion.met.one" : "conclusion.met.many",
-                Long.toString(met),
-                speech.counted("conclusion.ratings", results.size())));
+        parts.add(met(results));
         addCount(parts, "conclusion.short", count(results, Verdict.FALLS_SHORT));
         addCount(parts, "conclusion.undecided", count(results, Verdict.UNDECIDED));
         addCount(parts, "conclusion.untested", untested);
         return speech.text("conclusion", String.join(", ", parts), speech.name(rule));
+    }
+
+    /** Returns how many ratings are met, of how many. */
+    String met(List<RatingResult> results) {
+        long met = count(results, Verdict.MEETS);
+        return speech.text(
+                met == 1 ? "conclusion.met.one" : "conclusion.met.many",
+                Long.toString(met),
+                speech.counted("conclusion.ratings", results.size()));
     }
 
     private void addCount(List<String> parts, String key, long count) {
@@ -98,7 +102,11 @@ final class RatingLines {
         }
     }
 
-    private static long count(List<RatingResult> results, Verdict verdict) {
+    static long untested(List<RatingResult> results) {
+        return results.stream().filter(result -> result.outcome().isEmpty()).count();
+    }
+
+    static long count(List<RatingResult> results, Verdict verdict) {
         return results.stream()
                 .flatMap(result -> result.outcome().stream())
                 .filter(outcome -> outcome.verdict() == verdict)

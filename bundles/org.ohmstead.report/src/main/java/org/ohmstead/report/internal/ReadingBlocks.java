@@ -16,9 +16,11 @@ import org.ohmstead.report.SheetReading;
 final class ReadingBlocks {
     private static final int CAPTURES_SHOWN = 1;
     private final Evidence evidence;
+    private final Speech speech;
 
     ReadingBlocks(Evidence evidence) {
         this.evidence = evidence;
+        this.speech = evidence.speech();
     }
 
     List<ReadingBlock> of(List<SheetReading> readings) {
@@ -33,9 +35,12 @@ final class ReadingBlocks {
     }
 
     /** What is said once above all readings that have it in common. */
-    private static String shared(Reading reading) {
-        return Figures.day(reading.takenAt()) + " \u00b7 " + Words.of(reading.stimulus()) + " \u00b7 to "
-                + Words.of(reading.endPoint());
+    private String shared(Reading reading) {
+        return speech.text(
+                "full.readings.shared",
+                Figures.day(reading.takenAt()),
+                speech.whole(reading.stimulus()),
+                speech.of(reading.endPoint()));
     }
 
     private ReadingBlock block(SheetReading entry, String heading) {
@@ -44,7 +49,7 @@ final class ReadingBlocks {
                 heading,
                 entry.entryId(),
                 Figures.clock(reading.takenAt()),
-                Words.of(reading.mode()) + ", " + Figures.ohms(reading.nominalLoadOhms()),
+                speech.of(reading.mode()) + ", " + speech.ohms(reading.nominalLoadOhms()),
                 temperatures(reading.conditions()),
                 reading.channels().stream().map(this::line).toList(),
                 captures(reading.provenance().captures()),
@@ -55,22 +60,22 @@ final class ReadingBlocks {
     private ReadingBlock.ChannelLine line(ChannelReading channel) {
         return new ReadingBlock.ChannelLine(
                 channel.channel(),
-                Figures.fixed(channel.supplyVolts(), 2),
-                Figures.fixed(channel.supplyAmps(), 1),
-                Figures.fixed(channel.endPointDriveDb(), 1),
+                speech.fixed(channel.supplyVolts(), 2),
+                speech.fixed(channel.supplyAmps(), 1),
+                speech.fixed(channel.endPointDriveDb(), 1),
                 evidence.power(channel),
-                Figures.significant(channel.thdFRatio() * 100, 3),
-                Words.of(channel.outcome()));
+                speech.significant(channel.thdFRatio() * 100, 3),
+                speech.of(channel.outcome()));
     }
 
-    private static String temperatures(Conditions conditions) {
-        return Figures.fixed(conditions.ambientCelsius(), 0) + "\u00a0/\u00a0"
-                + Figures.fixed(conditions.caseCelsius(), 0);
+    private String temperatures(Conditions conditions) {
+        return speech.fixed(conditions.ambientCelsius(), 0) + "\u00a0/\u00a0"
+                + speech.fixed(conditions.caseCelsius(), 0);
     }
 
-    private static String captures(List<CaptureUsed> captures) {
+    private String captures(List<CaptureUsed> captures) {
         if (captures.isEmpty()) {
-            return "typed in";
+            return speech.text("full.typedIn");
         }
         String shown = captures.stream()
                 .limit(CAPTURES_SHOWN)
@@ -80,10 +85,10 @@ final class ReadingBlocks {
         return more > 0 ? shown + " +" + more : shown;
     }
 
-    private static String note(SheetReading entry) {
+    private String note(SheetReading entry) {
         List<String> sentences = new ArrayList<>();
-        entry.voidReason().ifPresent(reason -> sentences.add("Voided: " + reason));
-        entry.setAsideReason().ifPresent(reason -> sentences.add("Set aside, not in curves and verdicts: " + reason));
+        entry.voidReason().ifPresent(reason -> sentences.add(speech.text("full.voided", reason)));
+        entry.setAsideReason().ifPresent(reason -> sentences.add(speech.text("full.setAside", reason)));
         sentences.addAll(entry.reading().notes());
         return String.join(" ", sentences);
     }

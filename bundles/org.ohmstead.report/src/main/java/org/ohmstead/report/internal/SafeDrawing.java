@@ -139,12 +139,12 @@ final class SafeDrawing {
         Document document = parse(content, name);
         Element root = document.getDocumentElement();
         if (!isSvg(root) || !root.getLocalName().equals("svg")) {
-            throw new ReportException(name + " is not an SVG drawing. Save it anew as SVG or PNG.");
+            throw new ReportException(Failures.say("logo.notSvg", name));
         }
         SafeDrawing drawing = new SafeDrawing(name);
         drawing.clean(root, 1);
         if (drawing.shapes == 0) {
-            throw new ReportException(name + " has no shape that could be drawn. Save it anew as SVG or PNG.");
+            throw new ReportException(Failures.say("logo.noShape", name));
         }
         drawing.checkReferences(root);
         return text(root, name);
@@ -165,14 +165,13 @@ final class SafeDrawing {
             builder.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
             Document document = builder.parse(new ByteArrayInputStream(content));
             if (document.getDoctype() != null && document.getDoctype().getInternalSubset() != null) {
-                throw new ReportException(
-                        name + " defines entities of its own, which a logo may not. Save it as plain SVG.");
+                throw new ReportException(Failures.say("logo.entities", name));
             }
             return document;
         } catch (ParserConfigurationException e) {
             throw new IllegalStateException("This Java cannot read XML safely.", e);
         } catch (SAXException | IOException e) {
-            throw new ReportException(name + " is not a whole SVG drawing. Save it anew as SVG or PNG.", e);
+            throw new ReportException(Failures.say("logo.notWhole", name), e);
         }
     }
 
@@ -183,8 +182,7 @@ final class SafeDrawing {
     private void clean(Element element, int depth) throws ReportException {
         elements++;
         if (elements > MOST_ELEMENTS || depth > MOST_DEPTH) {
-            throw new ReportException(name + " has more than " + MOST_ELEMENTS + " parts, or they lie more than "
-                    + MOST_DEPTH + " deep. Simplify it, or save it as PNG.");
+            throw new ReportException(Failures.say("logo.parts", name, MOST_ELEMENTS + "", MOST_DEPTH + ""));
         }
         if (SHAPES.contains(element.getLocalName())) {
             shapes++;
@@ -207,9 +205,7 @@ final class SafeDrawing {
 
     private void keepOrRemove(Element parent, Element inner, int depth) throws ReportException {
         if (isSvg(inner) && MISSED.contains(inner.getLocalName())) {
-            throw new ReportException(
-                    name + " holds an element \"" + inner.getLocalName()
-                            + "\", which a sheet cannot show everywhere alike. Turn letters and effects into outlines, or save it as PNG.");
+            throw new ReportException(Failures.say("logo.element", name, inner.getLocalName()));
         }
         if (isSvg(inner) && ELEMENTS.contains(inner.getLocalName()) && !isOutwardStyle(inner)) {
             clean(inner, depth + 1);
@@ -260,8 +256,7 @@ final class SafeDrawing {
             String target =
                     use.hasAttributeNS(XLINK, "href") ? use.getAttributeNS(XLINK, "href") : use.getAttribute("href");
             if (users.contains(target)) {
-                throw new ReportException(
-                        name + " uses parts that use parts in turn. Save it as plain SVG without copies, or as PNG.");
+                throw new ReportException(Failures.say("logo.copies", name));
             }
         }
     }
@@ -285,7 +280,7 @@ final class SafeDrawing {
             transformer.transform(new DOMSource(root), new StreamResult(bytes));
             return bytes.toByteArray();
         } catch (TransformerException e) {
-            throw new ReportException(name + " cannot be written anew as a clean drawing. Save it as PNG.", e);
+            throw new ReportException(Failures.say("logo.notClean", name), e);
         }
     }
 }

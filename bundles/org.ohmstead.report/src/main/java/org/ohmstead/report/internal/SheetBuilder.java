@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.ohmstead.curves.VerdictWords;
 import org.ohmstead.model.Amplifier;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
@@ -33,11 +32,13 @@ final class SheetBuilder {
     private final ResultsSheet sheet;
     private final Evidence evidence;
     private final ChartBook book;
+    private final Speech speech;
 
-    SheetBuilder(ResultsSheet sheet, ChartBook book) {
+    SheetBuilder(ResultsSheet sheet, Speech speech, ChartBook book) {
         this.sheet = sheet;
-        this.evidence = new Evidence(sheet);
+        this.evidence = new Evidence(sheet, speech);
         this.book = book;
+        this.speech = speech;
     }
 
     SheetView build() {
@@ -46,14 +47,16 @@ final class SheetBuilder {
         List<List<Chart>> curveRows = new CurveCharts(evidence, sheet.ratings(), book).rows(groups);
         LevelCharts levels = new LevelCharts(evidence, book);
         double volts = commonest(Rating::supplyVolts, USUAL_SUPPLY_VOLTS);
+        RatingRows ratings = new RatingRows(speech);
+        BenchTables bench = new BenchTables(speech);
         ComparisonTables comparison = new ComparisonTables(evidence);
         return new SheetView(
                 facts(project),
-                RatingRows.conclusion(sheet.ratings(), project.sheet().rule()),
+                ratings.conclusion(sheet.ratings(), project.sheet().rule()),
                 evidence.confidencePercent(),
-                RatingRows.of(sheet.ratings()),
+                ratings.of(sheet.ratings()),
                 curveRows,
-                SupplyWords.of(groups),
+                SupplyWords.of(groups, speech),
                 new CurveTables(evidence).normalised(groups),
                 levels.sweeps(),
                 levels.spectra(),
@@ -61,12 +64,12 @@ final class SheetBuilder {
                 evidence.standing().stream()
                         .anyMatch(taken -> taken.reading().channels().size() > 2),
                 comparison.bursts(),
-                VerdictWords.sentence(project.sheet().rule()),
+                speech.sentence(project.sheet().rule()).replace('\u00a0', ' '),
                 uncertainty(volts),
                 new ReadingBlocks(evidence).of(sheet.readings()),
-                BenchTables.items(project.bench()),
-                BenchTables.meters(project.bench().meters(), lastReading()),
-                BenchTables.loads(project.loads()),
+                bench.items(project.bench()),
+                bench.meters(project.bench().meters(), lastReading()),
+                bench.loads(project.loads()),
                 project.sheet().remarks(),
                 project.amplifier().notes(),
                 integrity(),
@@ -83,7 +86,7 @@ final class SheetBuilder {
         ReadingBudget budget = tables.budgetOf(shown.get());
         return new UncertaintySection(
                 List.of(tables.budget(shown.get(), budget)),
-                List.of(book.half(budget.bars(), BARS_HEIGHT_RATIO)),
+                List.of(book.half(new PartNames(speech).bars(budget), BARS_HEIGHT_RATIO)),
                 tables.notes(budget),
                 tables.contributions());
     }
@@ -102,37 +105,37 @@ final class SheetBuilder {
     private List<Item> facts(Project project) {
         Amplifier amplifier = project.amplifier();
         List<Item> items = new ArrayList<>();
-        item(items, "Model", amplifier.model());
-        item(items, "Maker", amplifier.maker());
-        item(items, "Serial number", amplifier.serialNumber());
-        item(items, "Channels", Integer.toString(amplifier.channelCount()));
-        item(items, "Supply type", Words.of(amplifier.supplyType()));
-        item(items, "Lowest loads", lowestLoads(amplifier));
-        item(items, "Fuses", fuses(amplifier));
-        item(items, "Laboratory", project.sheet().laboratory());
-        item(items, "Place", project.bench().place());
-        item(items, "Tested", new Facts(sheet, evidence.speech()).tested());
-        item(items, "Prepared by", project.sheet().preparedBy());
-        item(items, "Sheet made", Figures.minute(sheet.producedAt()) + " UTC");
-        item(items, "Project", project.title());
+        item(items, "fact.model", amplifier.model());
+        item(items, "fact.maker", amplifier.maker());
+        item(items, "fact.serial", amplifier.serialNumber());
+        item(items, "fact.channels", Integer.toString(amplifier.channelCount()));
+        item(items, "fact.supplyType", speech.of(amplifier.supplyType()));
+        item(items, "fact.lowestLoads", lowestLoads(amplifier));
+        item(items, "fact.fuses", fuses(amplifier));
+        item(items, "fact.laboratory", project.sheet().laboratory());
+        item(items, "fact.place", project.bench().place());
+        item(items, "fact.tested", new Facts(sheet, speech).tested());
+        item(items, "fact.preparedBy", project.sheet().preparedBy());
+        item(items, "fact.made", Figures.minute(sheet.producedAt()) + " UTC");
+        item(items, "fact.project", project.title());
         return items;
     }
 
-    private static void item(List<Item> items, String label, String value) {
+    private void item(List<Item> items, String key, String value) {
         if (!value.isBlank()) {
-            items.add(new Item(label, value));
+            items.add(new Item(speech.text(key), value));
         }
     }
 
-    private static String lowestLoads(Amplifier amplifier) {
+    private String lowestLoads(Amplifier amplifier) {
         return amplifier.lowestLoads().stream()
-                .map(lowest -> Words.of(lowest.mode()) + " " + Figures.ohms(lowest.loadOhms()))
+                .map(lowest -> speech.of(lowest.mode()) + " " + speech.ohms(lowest.loadOhms()))
                 .collect(Collectors.joining(", "));
     }
 
-    private static String fuses(Amplifier amplifier) {
+    private String fuses(Amplifier amplifier) {
         return amplifier.fuses().stream()
-                .map(fuse -> Figures.brief(fuse.ratedAmps(), 4) + "\u00a0A"
+                .map(fuse -> speech.brief(fuse.ratedAmps(), 4) + "\u00a0A"
                         + (fuse.style().isBlank() ? "" : " " + fuse.style()))
                 .collect(Collectors.joining(", "));
     }
@@ -153,27 +156,32 @@ final class SheetBuilder {
         long voided = count(entry -> entry.voidReason().isPresent());
         long setAside = count(entry -> entry.voidReason().isEmpty() && !entry.stands());
         List<Item> items = new ArrayList<>();
-        items.add(new Item("Log head, SHA-256", log.headHash().isEmpty() ? "the log is empty" : log.headHash()));
-        items.add(new Item("Entries in the log", Long.toString(log.entryCount())));
         items.add(new Item(
-                "Readings",
-                sheet.readings().size() + ", of which " + voided + " voided"
-                        + (setAside > 0 ? " and " + setAside + " set aside" : "")));
+                speech.text("integrity.head"),
+                log.headHash().isEmpty() ? speech.text("integrity.empty") : log.headHash()));
+        items.add(new Item(speech.text("integrity.entries"), Long.toString(log.entryCount())));
         items.add(new Item(
-                "Chain of hashes",
-                log.verified() ? "checked for this sheet and intact" : "NOT checked for this sheet, or not intact"));
+                speech.text("fact.readings"),
+                speech.text(
+                        setAside > 0 ? "integrity.readingsSetAside" : "integrity.readings",
+                        sheet.readings().size() + "",
+                        voided + "",
+                        setAside + "")));
         items.add(new Item(
-                "Procedures",
+                speech.text("integrity.chain"),
+                speech.text(log.verified() ? "integrity.intact" : "integrity.unchecked")));
+        items.add(new Item(
+                speech.text("integrity.procedures"),
                 distinct(entry -> entry.reading().provenance().procedureId() + " "
                         + entry.reading().provenance().procedureVersion())));
         String operators = distinct(entry -> entry.reading().provenance().operator());
         if (!operators.equals(Figures.NONE)) {
-            items.add(new Item("Operators", operators));
+            items.add(new Item(speech.text("integrity.operators"), operators));
         }
         items.add(new Item(
-                "Measured with",
+                speech.text("integrity.measuredWith"),
                 "Ohmstead " + distinct(entry -> entry.reading().provenance().softwareVersion())));
-        items.add(new Item("Sheet made with", "Ohmstead " + sheet.softwareVersion()));
+        items.add(new Item(speech.text("integrity.madeWith"), "Ohmstead " + sheet.softwareVersion()));
         return items;
     }
 
@@ -187,10 +195,13 @@ final class SheetBuilder {
     }
 
     private Table problems() {
-        Table.Builder table =
-                Table.titled("").text("Weight").text("Where").text("What").text("Remedy");
+        Table.Builder table = Table.titled("")
+                .text(speech.text("problem.weight"))
+                .text(speech.text("problem.where"))
+                .text(speech.text("problem.what"))
+                .text(speech.text("problem.remedy"));
         for (Problem problem : sheet.problems()) {
-            table.row(Words.of(problem.severity()), problem.where(), problem.what(), problem.remedy());
+            table.row(speech.of(problem.severity()), problem.where(), problem.what(), problem.remedy());
         }
         return table.build();
     }

@@ -4,11 +4,13 @@
 package org.ohmstead.report.internal;
 
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateHTMLOutputModel;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -20,9 +22,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.regex.Pattern;
 import org.ohmstead.model.PaperSize;
 import org.ohmstead.model.SheetDesign;
 import org.ohmstead.report.ResultsSheet;
+import org.ohmstead.units.text.Language;
 
 /** Fills the template of a sheet's design. Every text is escaped unless it is a chart, a formula or the style sheet, which are ours. */
 public final class SheetTemplate {
@@ -32,6 +36,7 @@ public final class SheetTemplate {
     private static final String SCREEN_STYLE = "screen.css";
     private static final String DESIGNS_SCREEN_STYLE = "designs-screen.css";
     private static final String BENCH_MARGINS = "@page { margin: 10mm 14mm 14mm 14mm; }\n";
+    private static final Pattern DISTORTION_INDEX = Pattern.compile("\\b(THD)_([FR])\\b");
     private static final int MOST_HEAD_LINES = 4;
     private static final String PAPER_OF_STYLE = "size: A4 portrait";
 
@@ -46,22 +51,27 @@ public final class SheetTemplate {
         this.paged = paged;
         this.book = book;
         this.room = room;
-        this.speech = Speech.in(
-                design() == SheetDesign.FULL ? Locale.ENGLISH : sheet.form().language());
+        this.speech = Speech.in(sheet.form().language());
     }
 
     /** Returns the sheet for a screen: one XHTML document that needs nothing else. */
     public static String screen(ResultsSheet sheet) {
-        return new SheetTemplate(sheet, false, ChartBook.forScreen(), BenchRoom.ENDLESS).fill();
+        return new SheetTemplate(sheet, false, ChartBook.forScreen(sheet.form().language()), BenchRoom.ENDLESS)
+                .inItsLanguage();
     }
 
     /** Returns the sheet for pages: XHTML whose charts are object elements, drawn by {@link PageCharts}. */
     static String paper(ResultsSheet sheet, ChartBook book, BenchRoom room) {
-        return new SheetTemplate(sheet, true, book, room).fill();
+        return new SheetTemplate(sheet, true, book, room).inItsLanguage();
     }
 
     private SheetDesign design() {
         return sheet.form().design();
+    }
+
+    /** What other bundles say of curves and budgets is said while the sheet is filled, so they too must know its language. */
+    private String inItsLanguage() {
+        return Language.speaking(sheet.form().language(), this::fill);
     }
 
     private String fill() {
@@ -69,6 +79,7 @@ public final class SheetTemplate {
         model.put("page", page());
         model.put("sheet", content());
         model.put("t", (TemplateMethodModelEx) arguments -> translated(arguments));
+        model.put("m", (TemplateMethodModelEx) arguments -> marked(translated(arguments)));
         StringWriter text = new StringWriter();
         try {
             template(design().name().toLowerCase(Locale.ROOT) + ".ftlh").process(model, text);
@@ -82,7 +93,7 @@ public final class SheetTemplate {
 
     private Object content() {
         return switch (design()) {
-            case FULL -> new SheetBuilder(sheet, book).build();
+            case FULL -> new SheetBuilder(sheet, speech, book).build();
             case BENCH -> new BenchBuilder(sheet, speech, book, room).build();
             case COMPARISON -> new ComparisonBuilder(sheet, speech, book).build();
             case HANDOUT -> new HandoutBuilder(sheet, speech, book).build();
@@ -93,6 +104,13 @@ public final class SheetTemplate {
     private String translated(List<?> arguments) {
         Object[] texts = arguments.stream().skip(1).map(Object::toString).toArray();
         return speech.text(arguments.get(0).toString(), texts);
+    }
+
+    /** Sets the index of a distortion measure low, as its symbol has it. */
+    private static TemplateHTMLOutputModel marked(String text) throws TemplateModelException {
+        String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(text);
+        return HTMLOutputFormat.INSTANCE.fromMarkup(
+                DISTORTION_INDEX.matcher(escaped).replaceAll("$1<sub>$2</sub>"));
     }
 
     private PageView page() {

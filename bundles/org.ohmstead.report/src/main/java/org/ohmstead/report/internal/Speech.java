@@ -5,17 +5,26 @@ package org.ohmstead.report.internal;
 
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.metrology.Verdict;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.EndPointOutcome;
+import org.ohmstead.model.MeterQuantity;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
+import org.ohmstead.model.Severity;
 import org.ohmstead.model.Stimulus;
+import org.ohmstead.model.SupplyType;
 import org.ohmstead.model.VerdictRule;
 import org.ohmstead.units.text.Messages;
 
 /** What a sheet says, in its language: texts from the message files, and numbers with the language's decimal mark. */
 final class Speech {
+    private static final Pattern DECIMAL_POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+    private static final double NEARLY_CERTAIN = 0.999;
+
     private final Messages messages;
     private final char decimalMark;
 
@@ -38,6 +47,11 @@ final class Speech {
         return messages.text(key, arguments);
     }
 
+    /** Returns whether there is a text of this name. */
+    boolean has(String key) {
+        return messages.has(key);
+    }
+
     /** Returns the text for one, or that for any other count, with the count as its first argument. */
     String counted(String key, long count) {
         return messages.text(key + (count == 1 ? ".one" : ".many"), Long.toString(count));
@@ -48,7 +62,16 @@ final class Speech {
         return decimalMark == '.' ? printed : printed.replace('.', decimalMark);
     }
 
+    /** Returns a sentence that another bundle made, in which a point may stand where the language has another decimal mark. */
+    String foreign(String sentence) {
+        return decimalMark == '.' ? sentence : DECIMAL_POINT.matcher(sentence).replaceAll(String.valueOf(decimalMark));
+    }
+
     String fixed(double value, int places) {
+        return number(Figures.fixed(value, places));
+    }
+
+    String fixed(OptionalDouble value, int places) {
         return number(Figures.fixed(value, places));
     }
 
@@ -84,6 +107,14 @@ final class Speech {
     /** Returns a ratio with a percent sign. */
     String percent(double ratio, int digits) {
         return number(Figures.percent(ratio, digits)) + "\u00a0%";
+    }
+
+    /** Returns a probability in percent without a sign for it, and no more exactly than it is known. */
+    String probability(double ratio) {
+        if (ratio > NEARLY_CERTAIN) {
+            return number(">\u00a099.9");
+        }
+        return ratio < 1 - NEARLY_CERTAIN ? number("<\u00a00.1") : fixed(ratio * 100, 1);
     }
 
     /** Returns the mode as a heading. */
@@ -132,6 +163,43 @@ final class Speech {
                     brief(burst.periodSeconds() * 1000, 4) + "\u00a0ms");
         }
         return text("stimulus.sine", tone);
+    }
+
+    /** Returns a stimulus with the level between bursts. */
+    String whole(Stimulus stimulus) {
+        return stimulus instanceof Stimulus.ToneBurst burst ? bursts("stimulus.burstWhole", burst) : of(stimulus);
+    }
+
+    /** Returns bursts as the heading of those that share it. */
+    String many(Stimulus stimulus) {
+        return stimulus instanceof Stimulus.ToneBurst burst ? bursts("stimulus.bursts", burst) : of(stimulus);
+    }
+
+    private String bursts(String key, Stimulus.ToneBurst burst) {
+        return text(
+                key,
+                hertz(burst.frequencyHz()),
+                brief(burst.onSeconds() * 1000, 4) + "\u00a0ms",
+                brief(burst.periodSeconds() * 1000, 4) + "\u00a0ms",
+                brief(burst.lowLevelDb(), 4) + "\u00a0dB");
+    }
+
+    String of(SupplyType type) {
+        return text("supplyType." + type);
+    }
+
+    String of(MeterQuantity quantity) {
+        return text("quantity." + quantity);
+    }
+
+    String of(Severity severity) {
+        return text("severity." + severity);
+    }
+
+    /** Returns how likely a verdict is wrong. */
+    String risk(RatingOutcome outcome) {
+        double wrong = outcome.verdict() == Verdict.MEETS ? 1 - outcome.probabilityMet() : outcome.probabilityMet();
+        return text("risk." + outcome.verdict(), probability(wrong) + "\u00a0%");
     }
 
     /** Returns the name of a rule with its risk. */

@@ -5,7 +5,6 @@ package org.ohmstead.report.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.curves.LoadCurve;
@@ -15,7 +14,7 @@ import org.ohmstead.curves.LoadCurve;
  * range of the figures.
  */
 final class SupplyWords {
-    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
     private static final double NEARLY_SAME_RATIO = 1.1;
 
     private final List<String> loads = new ArrayList<>();
@@ -23,16 +22,19 @@ final class SupplyWords {
 
     private SupplyWords() {}
 
-    static List<String> of(List<CurveGroup> groups) {
+    static List<String> of(List<CurveGroup> groups, Speech speech) {
         List<String> lines = new ArrayList<>();
         for (CurveGroup group : groups) {
             List<SupplyWords> shared = new ArrayList<>();
             for (LoadCurve curve : group.curves()) {
-                add(shared, curve.curve().describe(), Figures.brief(curve.nominalLoadOhms(), 4));
+                add(shared, speech.foreign(curve.curve().describe()), speech.brief(curve.nominalLoadOhms(), 4));
             }
-            String head =
-                    Words.of(group.kind()) + " power, " + Words.of(group.mode()).toLowerCase(Locale.ROOT) + ", ";
-            shared.forEach(each -> lines.add(head + listed(each.loads) + "\u00a0\u03a9: " + merged(each.sentences)));
+            shared.forEach(each -> lines.add(speech.text(
+                    "full.supply.line",
+                    speech.of(group.kind()),
+                    speech.within(group.mode()),
+                    listed(each.loads, speech) + "\u00a0\u03a9",
+                    merged(each.sentences, speech))));
         }
         return lines;
     }
@@ -58,8 +60,8 @@ final class SupplyWords {
         List<String> ours = numbers(one);
         List<String> theirs = numbers(other);
         for (int index = 0; index < ours.size(); index++) {
-            double first = Double.parseDouble(ours.get(index));
-            double second = Double.parseDouble(theirs.get(index));
+            double first = value(ours.get(index));
+            double second = value(theirs.get(index));
             if (Math.max(first, second) > NEARLY_SAME_RATIO * Math.min(first, second)) {
                 return false;
             }
@@ -68,31 +70,37 @@ final class SupplyWords {
     }
 
     /** Returns one sentence for several that differ in numbers only: a number that differs becomes "16 to 17". */
-    static String merged(List<String> sentences) {
+    static String merged(List<String> sentences, Speech speech) {
         Matcher matcher = NUMBER.matcher(sentences.get(0));
         StringBuilder text = new StringBuilder();
         for (int index = 0; matcher.find(); index++) {
-            matcher.appendReplacement(text, range(sentences, index));
+            matcher.appendReplacement(text, range(sentences, index, speech));
         }
         return matcher.appendTail(text).toString();
     }
 
-    private static String range(List<String> sentences, int index) {
+    private static String range(List<String> sentences, int index, Speech speech) {
         List<String> texts = sentences.stream()
                 .map(sentence -> numbers(sentence).get(index))
-                .sorted((one, other) -> Double.compare(Double.parseDouble(one), Double.parseDouble(other)))
+                .sorted((one, other) -> Double.compare(value(one), value(other)))
                 .distinct()
                 .toList();
         String lowest = texts.get(0);
-        return texts.size() == 1 ? lowest : lowest + " to " + texts.get(texts.size() - 1);
+        return texts.size() == 1 ? lowest : speech.text("full.supply.range", lowest, texts.get(texts.size() - 1));
+    }
+
+    private static double value(String number) {
+        return Double.parseDouble(number.replace(',', '.'));
     }
 
     private static List<String> numbers(String sentence) {
         return NUMBER.matcher(sentence).results().map(result -> result.group()).toList();
     }
 
-    private static String listed(List<String> words) {
+    private static String listed(List<String> words, Speech speech) {
         int last = words.size() - 1;
-        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return last == 0
+                ? words.get(0)
+                : speech.text("full.supply.and", String.join(", ", words.subList(0, last)), words.get(last));
     }
 }

@@ -34,8 +34,7 @@ public final class VectorLogo implements LogoPicture {
         SVGDocument drawing =
                 new SVGLoader().load(new ByteArrayInputStream(clean), null, LoaderContext.createDefault());
         if (drawing == null || !(drawing.size().width > 0) || !(drawing.size().height > 0)) {
-            throw new ReportException(
-                    name + " cannot be drawn: it has no size. Save it anew with a view box, or as PNG.");
+            throw new ReportException(Failures.say("logo.noSize", name));
         }
         return new VectorLogo(clean, drawing);
     }

@@ -10,20 +10,16 @@ import org.ohmstead.jobs.JobException;
 
 /** What can be exported, told by how the file's name ends. */
 enum ExportForm {
-    HTML(true, "Results sheet as a &web page\u2026", "Web page (*.html)", ".html", ".htm"),
-    PDF(true, "Results sheet as &PDF\u2026", "PDF (*.pdf)", ".pdf"),
-    CSV(false, "Readings as a &table (CSV)\u2026", "Table (*.csv)", ".csv"),
-    JSON(false, "Whole log as &JSON lines\u2026", "JSON lines (*.jsonl)", ".jsonl", ".json");
+    HTML(true, ".html", ".htm"),
+    PDF(true, ".pdf"),
+    CSV(false, ".csv"),
+    JSON(false, ".jsonl", ".json");
 
     private final boolean sheet;
-    private final String menuText;
-    private final String filterName;
     private final List<String> endings;
 
-    ExportForm(boolean sheet, String menuText, String filterName, String... endings) {
+    ExportForm(boolean sheet, String... endings) {
         this.sheet = sheet;
-        this.menuText = menuText;
-        this.filterName = filterName;
         this.endings = List.of(endings);
     }
 
@@ -33,11 +29,11 @@ enum ExportForm {
     }
 
     String menuText() {
-        return menuText;
+        return Texts.say("export." + name());
     }
 
     String filterName() {
-        return filterName;
+        return Texts.say("export." + name() + ".filter");
     }
 
     /** Returns the ending that files get, with its dot. */
@@ -53,8 +49,6 @@ enum ExportForm {
                 return form;
             }
         }
-        throw new JobException("The name " + file.getFileName()
-                + " does not say what to write. Let it end with .html or .pdf for the results sheet, .csv for the"
-                + " readings as a table, or .jsonl for the whole log.");
+        throw new JobException(Texts.say("export.unknown", file.getFileName()));
     }
 }

@@ -65,7 +65,9 @@ final class NoticeBar {
             });
         }
         button(
-                severity == Severity.WARNING && !choices.isEmpty() ? "Not now" : "Dismiss",
+                severity == Severity.WARNING && !choices.isEmpty()
+                        ? Texts.say("notice.later")
+                        : Texts.say("notice.dismiss"),
                 "sheet.notice.dismiss",
                 this::clear);
         Spacing.tight(buttons.getChildren().length).applyTo(buttons);

@@ -32,30 +32,30 @@ final class PageBar {
                 .align(SWT.FILL, SWT.CENTER)
                 .applyTo(page);
         ToolBar tools = new ToolBar(bar, SWT.FLAT | SWT.RIGHT);
-        item(tools, SWT.PUSH, "\u2212", "sheet.zoom.out", "Smaller (Ctrl+minus)", () -> column.zoomOut());
+        item(tools, SWT.PUSH, "\u2212", "sheet.zoom.out", Texts.say("pages.out.hint"), () -> column.zoomOut());
         percent = item(
                 tools,
                 SWT.PUSH,
                 "100 %",
                 "sheet.zoom.actual",
-                "Size on paper (Ctrl+0)",
+                Texts.say("pages.actual.hint"),
                 () -> column.zoom(new Zoom.Fixed(1)));
-        item(tools, SWT.PUSH, "+", "sheet.zoom.in", "Larger (Ctrl+plus)", () -> column.zoomIn());
+        item(tools, SWT.PUSH, "+", "sheet.zoom.in", Texts.say("pages.in.hint"), () -> column.zoomIn());
         new ToolItem(tools, SWT.SEPARATOR);
         fitWidth = item(
                 tools,
                 SWT.CHECK,
-                "Fit width",
+                Texts.say("pages.width"),
                 "sheet.zoom.width",
-                "As wide as the view",
+                Texts.say("pages.width.hint"),
                 () -> column.zoom(new Zoom.FitWidth()));
         new ToolItem(tools, SWT.SEPARATOR);
         fitPage = item(
                 tools,
                 SWT.CHECK,
-                "Fit page",
+                Texts.say("pages.page"),
                 "sheet.zoom.page",
-                "One whole page",
+                Texts.say("pages.page.hint"),
                 () -> column.zoom(new Zoom.FitPage()));
     }
 
@@ -82,7 +82,7 @@ final class PageBar {
         page.setForeground(failure.isEmpty() ? tones.mutedText() : tones.error());
         page.setText(
                 failure.isEmpty()
-                        ? "Page " + (column.currentPage() + 1) + " of " + column.pageCount()
+                        ? Texts.say("pages.at", column.currentPage() + 1 + "", column.pageCount() + "")
                         : failure.replace("&", "&&"));
         percent.setText(Math.round(100 * column.factor()) + " %");
         fitWidth.setSelection(column.zoom() instanceof Zoom.FitWidth);

@@ -74,8 +74,8 @@ final class PageColumn {
             @Override
             public void getName(AccessibleEvent event) {
                 event.result = pages == null
-                        ? "Results sheet"
-                        : "Results sheet, page " + (currentPage() + 1) + " of " + pageCount();
+                        ? Texts.say("pages.name")
+                        : Texts.say("pages.nameAt", currentPage() + 1 + "", pageCount() + "");
             }
 
             @Override

@@ -116,12 +116,11 @@ final class PagePictures {
         pending = Optional.of(order);
         EndedWork.start(
                 work,
-                "Drawing page " + (order.page() + 1) + " of the results sheet",
+                Texts.say("pages.job", order.page() + 1 + ""),
                 progress -> data(order.from().picture(order.page(), order.pixelScale())),
                 data -> arrived(order, data),
                 this::failed,
-                () -> failed(
-                        new IllegalStateException("Drawing was cancelled. Change the zoom to draw the page again.")));
+                () -> failed(new IllegalStateException(Texts.say("pages.cancelled"))));
     }
 
     private static ImageData data(PagePicture picture) {

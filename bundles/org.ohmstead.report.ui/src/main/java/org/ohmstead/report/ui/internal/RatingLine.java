@@ -8,12 +8,10 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmstead.curves.RatingOutcome;
 import org.ohmstead.curves.RatingResult;
 import org.ohmstead.curves.VerdictWords;
-import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Rating;
 import org.ohmstead.model.VerdictRule;
 import org.ohmstead.workbench.look.Coverage;
@@ -71,10 +69,12 @@ record RatingLine(
     }
 
     private static String terms(Rating rating) {
-        return rating.mode().name().toLowerCase(Locale.ROOT) + ", " + Numbers.shown(rating.loadOhms())
-                + "\u00a0\u03a9, "
-                + Numbers.percent(rating.distortionRatio()) + " distortion"
-                + (rating.kind() == PowerKind.BURST ? ", burst" : ", continuous");
+        return Texts.say(
+                "rating.terms",
+                Texts.say("mode." + rating.mode()),
+                Numbers.shown(rating.loadOhms()),
+                Numbers.percent(rating.distortionRatio()),
+                Texts.say("kind." + rating.kind()));
     }
 
     /** The uncertainty has two significant digits and the value ends at the same place (GUM 7.2.6). */
@@ -103,13 +103,19 @@ record RatingLine(
 
     private static String hover(RatingResult result) {
         List<String> lines = new ArrayList<>();
-        lines.add(name(result.rating()) + ": " + terms(result.rating()) + ", at "
-                + Numbers.shown(result.rating().supplyVolts()) + "\u00a0V.");
+        lines.add(Texts.say(
+                "rating.hover",
+                name(result.rating()),
+                terms(result.rating()),
+                Numbers.shown(result.rating().supplyVolts())));
         result.outcome().ifPresent(outcome -> {
-            lines.add("Measured " + measured(outcome) + "\u00a0W (" + Coverage.words() + "), channel "
-                    + outcome.channel() + ", standard uncertainty " + fixed(outcome.standardUncertaintyWatts(), 2)
-                    + "\u00a0W.");
-            lines.add(Numbers.format("%+.2f\u00a0dB against the rating.", outcome.differenceDb()));
+            lines.add(Texts.say(
+                    "rating.hover.measured",
+                    measured(outcome),
+                    Coverage.words(),
+                    outcome.channel(),
+                    fixed(outcome.standardUncertaintyWatts(), 2)));
+            lines.add(Texts.say("rating.hover.difference", Numbers.format("%+.2f", outcome.differenceDb())));
             lines.add(Numbers.inSentence(VerdictWords.risk(outcome)));
         });
         if (!result.remark().isBlank()) {
@@ -121,25 +127,16 @@ record RatingLine(
     /** Returns the verdicts in one sentence. */
     static String conclusion(List<RatingLine> lines, VerdictRule rule) {
         if (lines.isEmpty()) {
-            return "The maker states no ratings.";
+            return Texts.say("conclusion.none");
         }
         List<String> parts = new ArrayList<>();
         for (VerdictMark mark : VerdictMark.values()) {
             long count = lines.stream().filter(line -> line.mark() == mark).count();
             if (count > 0) {
-                parts.add(count + "\u00a0" + words(mark, count));
+                parts.add(Texts.counted("conclusion." + mark, count));
             }
         }
-        return lines.size() + (lines.size() == 1 ? " rating: " : " ratings: ") + String.join(", ", parts) + " ("
-                + Numbers.inSentence(VerdictWords.name(rule)) + ").";
-    }
-
-    private static String words(VerdictMark mark, long count) {
-        return switch (mark) {
-            case MEETS -> count == 1 ? "is met" : "are met";
-            case FALLS_SHORT -> count == 1 ? "falls short" : "fall short";
-            case UNDECIDED -> "undecided";
-            case NOT_TESTED -> "not tested";
-        };
+        return Texts.counted(
+                "conclusion", lines.size(), String.join(", ", parts), Numbers.inSentence(VerdictWords.name(rule)));
     }
 }

@@ -38,12 +38,12 @@ final class SheetBar {
         Spacing.group(3).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         publish = Ids.name(new Button(bar, SWT.PUSH), "sheet.publish");
-        publish.setText("Pu&blish");
-        publish.setToolTipText("Writes the sheet as a web page and as PDF into the project's folder of sheets.");
+        publish.setText(Texts.say("bar.publish"));
+        publish.setToolTipText(Texts.say("bar.publish.hint"));
         publish.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> actions.publish()));
         export = Ids.name(new Button(bar, SWT.PUSH), "sheet.export");
-        export.setText("E&xport \u25be");
-        export.setToolTipText("Writes the sheet or the log to a file of your choice.");
+        export.setText(Texts.say("bar.export"));
+        export.setToolTipText(Texts.say("bar.export.hint"));
         Menu menu = menu(actions);
         export.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             Point size = export.getSize();

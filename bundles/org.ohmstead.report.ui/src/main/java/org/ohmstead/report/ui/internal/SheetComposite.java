@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.ohmstead.model.Project;
+import org.ohmstead.model.SheetLayout;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Slices;
@@ -35,11 +36,11 @@ import org.ohmstead.workbench.session.Registration;
 public final class SheetComposite extends Composite {
     private static final int SETTLE_MILLISECONDS = 400;
     private static final int EMPTY_WIDTH = 420;
-    private static final String MAKING = "Making the results sheet\u2026";
 
     private final ProjectDesk desk;
     private final SheetMaker maker;
     private final SheetBar bar;
+    private final ChoiceBar choices;
     private final NoticeBar notice;
     private final SheetFiles files;
     private final Composite area;
@@ -81,8 +82,9 @@ public final class SheetComposite extends Composite {
         this.maker = maker;
         Spacing.page(1).margins(Spacing.GAP, Spacing.GAP).applyTo(this);
         bar = new SheetBar(this, new Buttons());
+        choices = new ChoiceBar(this, projectsChoice(), chosen -> outOfDate());
         notice = new NoticeBar(this);
-        files = new SheetFiles(desk, maker, notice, folderOpener);
+        files = new SheetFiles(desk, maker, notice, folderOpener, choices::choice);
         area = new Composite(this, SWT.NONE);
         area.setLayout(stack);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
@@ -97,12 +99,26 @@ public final class SheetComposite extends Composite {
         preview = new Composite(area, SWT.NONE);
         Spacing.group(1).applyTo(preview);
         bar.allow(desk.session().isPresent());
-        showEmpty(emptyReason().orElse(MAKING));
+        showEmpty(emptyReason().orElse(Texts.say("state.making")));
         building = new Slices(this);
+        building.add(this::addChoices);
         building.add(() -> verdicts = new VerdictStrip(preview));
         building.add(() -> verdicts.addColumns());
         building.add(this::makePages);
         building.add(this::start);
+    }
+
+    private void addChoices() {
+        choices.fill();
+        choices.allow(desk.session().isPresent());
+        layout(true, true);
+    }
+
+    /** Returns what the open project says of the form of its sheet, or what is usual. */
+    private SheetChoice projectsChoice() {
+        return SheetChoice.of(desk.session()
+                .map(session -> session.project().sheet().layout())
+                .orElse(SheetLayout.USUAL));
     }
 
     private void makePages() {
@@ -140,11 +156,14 @@ public final class SheetComposite extends Composite {
         @Override
         public void sessionChanged(Optional<ProjectSession> session) {
             notice.clear();
+            choices.show(projectsChoice());
             startOver();
         }
 
         @Override
         public void projectChanged(Project before, Project after) {
+            choices.show(choices.choice()
+                    .after(before.sheet().layout(), after.sheet().layout()));
             outOfDate();
         }
 
@@ -187,15 +206,18 @@ public final class SheetComposite extends Composite {
             return Optional.empty();
         }
         FileDialog dialog = new FileDialog(getShell(), SWT.SAVE);
-        dialog.setText("Export");
+        dialog.setText(Texts.say("export.title"));
         dialog.setFilterNames(new String[] {form.filterName()});
         dialog.setFilterExtensions(new String[] {"*" + form.ending()});
-        dialog.setFileName((form.isSheet() ? "results-sheet" : "log") + form.ending());
+        String name = form.isSheet()
+                ? Texts.say("export.sheetName") + choices.choice().suffix()
+                : Texts.say("export.logName");
+        dialog.setFileName(name + form.ending());
         dialog.setFilterPath(desk.session().get().folder().getParent().toString());
         dialog.setOverwrite(true);
         return Optional.ofNullable(dialog.open()).map(Path::of).map(chosen -> {
-            String name = chosen.getFileName().toString();
-            return name.contains(".") ? chosen : chosen.resolveSibling(name + form.ending());
+            boolean ended = chosen.getFileName().toString().contains(".");
+            return ended ? chosen : chosen.resolveSibling(chosen.getFileName() + form.ending());
         });
     }
 
@@ -210,15 +232,16 @@ public final class SheetComposite extends Composite {
         stale = true;
         generation++;
         bar.allow(desk.session().isPresent());
+        choices.allow(desk.session().isPresent());
         Optional<String> reason = emptyReason();
         if (reason.isPresent()) {
             showEmpty(reason.get());
             return;
         }
         if (shown) {
-            bar.state("Out of date \u2014 refreshing\u2026", true);
+            bar.state(Texts.say("state.refreshing"), true);
         } else {
-            showEmpty(MAKING);
+            showEmpty(Texts.say("state.making"));
         }
         getDisplay().timerExec(SETTLE_MILLISECONDS, refresh);
     }
@@ -227,17 +250,16 @@ public final class SheetComposite extends Composite {
     private Optional<String> emptyReason() {
         LogSnapshot log = desk.log();
         if (desk.session().isEmpty()) {
-            return Optional.of("No project is open. Open one to see its results sheet, or open the demo.");
+            return Optional.of(Texts.say("empty.noProject"));
         }
         if (log.state() == LogState.READING) {
-            return shown ? Optional.empty() : Optional.of("Reading the test log\u2026");
+            return shown ? Optional.empty() : Optional.of(Texts.say("empty.reading"));
         }
         if (log.state() == LogState.BROKEN || log.state() == LogState.UNREADABLE) {
             return SheetFiles.refusal(log);
         }
         if (log.entries().stream().noneMatch(entry -> entry.reading().isPresent())) {
-            return Optional.of("No readings yet, so there is nothing to judge. Replay recordings with Bench > Replay"
-                    + " recordings\u2026, or open the demo.");
+            return Optional.of(Texts.say("empty.noReadings"));
         }
         return Optional.empty();
     }
@@ -272,19 +294,21 @@ public final class SheetComposite extends Composite {
         stale = false;
         long asked = generation;
         SheetInput input = SheetInput.of(desk.session().orElseThrow(), desk.log());
+        SheetChoice choice = choices.choice();
         draftAsked = input.draft();
         EndedWork.start(
                 desk.work(),
-                "Making the results sheet",
+                Texts.say("state.job"),
                 progress -> {
-                    ResultsSheet sheet = maker.sheet(input);
+                    ResultsSheet sheet = maker.sheet(input, choice);
+                    ResultsSheet told = maker.told(sheet, input, choice);
                     progress.stopIfCancelled();
-                    desk.work().later(() -> ifCurrent(asked, () -> verdicts.show(sheet)));
-                    return SheetMaker.pages(sheet);
+                    desk.work().later(() -> ifCurrent(asked, () -> verdicts.show(told)));
+                    return SheetMaker.pages(sheet, told);
                 },
                 made -> ifCurrent(asked, () -> show(made, input.draft())),
                 failure -> ifCurrent(asked, () -> failed(failure.getMessage())),
-                () -> ifCurrent(asked, () -> failed("Making the sheet was cancelled. Any change makes it again.")));
+                () -> ifCurrent(asked, () -> failed(Texts.say("state.cancelled"))));
     }
 
     private void ifCurrent(long asked, Runnable action) {
@@ -299,7 +323,7 @@ public final class SheetComposite extends Composite {
         shownGeneration = generation;
         top(preview);
         pages.show(Optional.of(made));
-        String state = draft ? "Draft: the project has edits that are not saved." : "Up to date.";
+        String state = Texts.say(draft ? "state.draft" : "state.current");
         bar.state(
                 made.remark().isEmpty() ? state : made.remark(),
                 draft || !made.remark().isEmpty());

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.ohmstead.jobs.JobException;
 import org.ohmstead.jobs.ProjectFolder;
 import org.ohmstead.jobs.PublishedSheet;
@@ -25,13 +26,11 @@ import org.ohmstead.workbench.session.ProjectSession;
 
 /** Publishes and exports, and says in the view what came of it. */
 final class SheetFiles {
-    private static final String REFUSED =
-            " Nothing is published from a log that cannot be trusted; the test log's Verify shows each fault.";
-
     private final ProjectDesk desk;
     private final SheetMaker maker;
     private final NoticeBar notice;
     private final Consumer<Path> folderOpener;
+    private final Supplier<SheetChoice> choice;
     private boolean busy;
 
     /**
@@ -41,12 +40,19 @@ final class SheetFiles {
      * @param maker makes sheets
      * @param notice where to say what came of it
      * @param folderOpener shows a folder to the user
+     * @param choice in which form sheets are made
      */
-    SheetFiles(ProjectDesk desk, SheetMaker maker, NoticeBar notice, Consumer<Path> folderOpener) {
+    SheetFiles(
+            ProjectDesk desk,
+            SheetMaker maker,
+            NoticeBar notice,
+            Consumer<Path> folderOpener,
+            Supplier<SheetChoice> choice) {
         this.desk = desk;
         this.maker = maker;
         this.notice = notice;
         this.folderOpener = folderOpener;
+        this.choice = choice;
     }
 
     /** Publishes the saved project's sheet; asks in the view first when there are edits that are not saved. */
@@ -61,9 +67,9 @@ final class SheetFiles {
         } else if (session.get().dirty()) {
             notice.show(
                     Severity.WARNING,
-                    "The project has edits that are not saved. A published sheet must agree with the saved project.",
+                    Texts.say("publish.unsaved"),
                     List.of(new NoticeBar.Choice(
-                            "&Save and publish", "sheet.publish.save", () -> saveAndPublish(session.get()))));
+                            Texts.say("publish.save"), "sheet.publish.save", () -> saveAndPublish(session.get()))));
         } else {
             write(session.get());
         }
@@ -82,13 +88,15 @@ final class SheetFiles {
     private void write(ProjectSession session) {
         Path folder = session.folder();
         Path sheets = session.sheetsFolder();
+        SheetChoice wanted = choice.get();
         busy = true;
         EndedWork.start(
                 desk.work(),
-                "Publishing the results sheet",
+                Texts.say("publish.job"),
                 progress -> SheetPublisher.publish(
                         SheetAssembly.assemble(
                                 ProjectFolder.open(folder),
+                                wanted.wish(),
                                 maker.softwareVersion(),
                                 maker.clock().instant()),
                         sheets),
@@ -100,29 +108,32 @@ final class SheetFiles {
     private void published(PublishedSheet sheet) {
         busy = false;
         notice.done(
-                "Published " + sheet.html().getFileName() + " and "
-                        + sheet.pdf().getFileName() + " in " + sheet.html().getParent() + ".",
+                Texts.say(
+                        "publish.done",
+                        sheet.html().getFileName(),
+                        sheet.pdf().getFileName(),
+                        sheet.html().getParent()),
                 List.of(openFolder(sheet.html().getParent())));
     }
 
     private NoticeBar.Choice openFolder(Path folder) {
-        return new NoticeBar.Choice("Open &folder", "sheet.folder", () -> folderOpener.accept(folder));
+        return new NoticeBar.Choice(Texts.say("publish.folder"), "sheet.folder", () -> folderOpener.accept(folder));
     }
 
     /** Returns why no sheet can be made from a log, with what to do. */
     static Optional<String> refusal(LogSnapshot log) {
         return switch (log.state()) {
             case WHOLE -> Optional.empty();
-            case NONE -> Optional.of("There are no readings yet, so there is nothing to publish.");
-            case READING -> Optional.of("The test log is being read. Try again in a moment.");
-            case BROKEN, UNREADABLE -> Optional.of(sentence(log.sentence()) + REFUSED);
+            case NONE -> Optional.of(Texts.say("publish.nothing"));
+            case READING -> Optional.of(Texts.say("publish.reading"));
+            case BROKEN, UNREADABLE -> Optional.of(Texts.say("publish.refused", sentence(log.sentence())));
         };
     }
 
     private static String sentence(String words) {
         String text = words.strip();
         if (text.isEmpty()) {
-            return "The test log cannot be trusted.";
+            return Texts.say("publish.untrusted");
         }
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
     }
@@ -147,20 +158,21 @@ final class SheetFiles {
             return;
         }
         SheetInput input = SheetInput.of(session.get(), log);
+        SheetChoice wanted = choice.get();
         busy = true;
         EndedWork.start(
                 desk.work(),
-                "Exporting " + file.getFileName(),
-                progress -> write(form, input, file),
+                Texts.say("export.job", file.getFileName()),
+                progress -> write(form, input, wanted, file),
                 written -> exported(written, form, input),
                 this::failed,
                 () -> busy = false);
     }
 
-    private Path write(ExportForm form, SheetInput input, Path file) throws ReportException {
+    private Path write(ExportForm form, SheetInput input, SheetChoice wanted, Path file) throws ReportException {
         switch (form) {
-            case HTML -> HtmlSheet.write(maker.sheet(input), file);
-            case PDF -> PdfSheet.write(maker.sheet(input), file);
+            case HTML -> HtmlSheet.write(maker.sheet(input, wanted), file);
+            case PDF -> PdfSheet.write(maker.sheet(input, wanted), file);
             case CSV -> LogCsv.write(input.log().entries(), file);
             case JSON -> LogJson.write(input.log().entries(), file);
         }
@@ -170,18 +182,18 @@ final class SheetFiles {
     private void exported(Path file, ExportForm form, SheetInput input) {
         busy = false;
         Path folder = file.toAbsolutePath().getParent();
-        String written = "Wrote " + file.toAbsolutePath() + ".";
         if (form.isSheet() && input.draft()) {
-            notice.done(
-                    written + " It is a draft and says so, because the project has edits that are not saved.",
-                    List.of(openFolder(folder)));
+            notice.done(Texts.say("export.written.draft", file.toAbsolutePath()), List.of(openFolder(folder)));
         } else if (!form.isSheet() && input.log().state() == LogState.BROKEN) {
             notice.show(
                     Severity.ERROR,
-                    written + " Its entries cannot be relied on: " + input.log().sentence(),
+                    Texts.say(
+                            "export.written.broken",
+                            file.toAbsolutePath(),
+                            input.log().sentence()),
                     List.of(openFolder(folder)));
         } else {
-            notice.done(written, List.of(openFolder(folder)));
+            notice.done(Texts.say("export.written", file.toAbsolutePath()), List.of(openFolder(folder)));
         }
     }
 

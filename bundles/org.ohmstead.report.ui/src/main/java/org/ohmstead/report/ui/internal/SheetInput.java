@@ -45,11 +45,7 @@ record SheetInput(Path folder, Project project, List<Problem> fileProblems, bool
             return fileProblems;
         }
         List<Problem> problems = new ArrayList<>(fileProblems);
-        problems.add(new Problem(
-                Severity.WARNING,
-                "$",
-                "This sheet is a draft: the project had edits that were not saved when it was made.",
-                "Save the project and make the sheet again."));
+        problems.add(new Problem(Severity.WARNING, "$", Texts.say("draft.what"), Texts.say("draft.remedy")));
         return problems;
     }
 }

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Objects;
 import org.ohmstead.jobs.SheetAssembly;
 import org.ohmstead.jobs.SheetDress;
-import org.ohmstead.jobs.SheetWish;
 import org.ohmstead.report.PagePicture;
 import org.ohmstead.report.PageSize;
 import org.ohmstead.report.ReportException;
 import org.ohmstead.report.ResultsSheet;
 import org.ohmstead.report.SheetPages;
+import org.ohmstead.units.text.Language;
 
 /** Makes sheets and their pages; on any thread. */
 final class SheetMaker {
@@ -36,14 +36,22 @@ final class SheetMaker {
         return clock;
     }
 
-    ResultsSheet sheet(SheetInput input) {
-        ResultsSheet plain = SheetAssembly.assemble(
-                input.project(), input.problems(), input.verifiedLog(), softwareVersion, clock.instant());
-        return SheetDress.dress(plain, input.folder(), input.log().entries(), SheetWish.NONE);
+    /** Makes a sheet; what is noticed on the way is said in its language. */
+    ResultsSheet sheet(SheetInput input, SheetChoice choice) {
+        return Language.speaking(choice.language(), () -> {
+            ResultsSheet plain = SheetAssembly.assemble(
+                    input.project(), input.problems(), input.verifiedLog(), softwareVersion, clock.instant());
+            return SheetDress.dress(plain, input.folder(), input.log().entries(), choice.wish());
+        });
+    }
+
+    /** Makes the sheet whose verdicts and remarks the workbench itself tells, in its own language. */
+    ResultsSheet told(ResultsSheet sheet, SheetInput input, SheetChoice choice) {
+        return choice.isSpoken() ? sheet : sheet(input, choice.withLanguage(Language.current()));
     }
 
     /** Sets the pages of a sheet. The caller closes them by dropping them: they hold memory only. */
-    static Pages pages(ResultsSheet sheet) throws ReportException {
+    static Pages pages(ResultsSheet sheet, ResultsSheet told) throws ReportException {
         SheetPages source = SheetPages.of(sheet);
         List<PageSize> sizes = new ArrayList<>();
         List<String> words = new ArrayList<>();
@@ -51,7 +59,7 @@ final class SheetMaker {
             sizes.add(source.size(page));
             words.add(source.text(page));
         }
-        String remark = sheet.problems().stream()
+        String remark = told.problems().stream()
                 .filter(problem -> problem.where().startsWith(LAYOUT))
                 .map(problem -> problem.what() + " " + problem.remedy())
                 .findFirst()

@@ -17,7 +17,7 @@ import org.ohmstead.workbench.look.Tones;
 
 /** The verdicts as words and shapes: filled disc, triangle on its tip, half disc, dashed ring. Colour only adds to the shape. */
 enum VerdictMark {
-    MEETS("meets") {
+    MEETS {
         @Override
         void draw(GC gc, Tones tones) {
             fill(gc, tones.ok());
@@ -26,14 +26,14 @@ enum VerdictMark {
             gc.drawPolyline(new int[] {4, 7, 6, 9, 10, 5});
         }
     },
-    FALLS_SHORT("falls short") {
+    FALLS_SHORT {
         @Override
         void draw(GC gc, Tones tones) {
             fill(gc, tones.error());
             gc.fillPolygon(new int[] {1, 2, 13, 2, 7, 13});
         }
     },
-    UNDECIDED("undecided") {
+    UNDECIDED {
         @Override
         void draw(GC gc, Tones tones) {
             fill(gc, tones.warning());
@@ -41,7 +41,7 @@ enum VerdictMark {
             gc.fillArc(2, 2, 10, 10, -90, 180);
         }
     },
-    NOT_TESTED("not tested") {
+    NOT_TESTED {
         @Override
         void draw(GC gc, Tones tones) {
             fill(gc, tones.mutedText());
@@ -52,17 +52,11 @@ enum VerdictMark {
 
     private static final int SIZE = 14;
 
-    private final String word;
-
-    VerdictMark(String word) {
-        this.word = word;
-    }
-
     abstract void draw(GC gc, Tones tones);
 
     /** Returns what the verdict is called. */
     String word() {
-        return word;
+        return Texts.say("verdict." + name());
     }
 
     Color tone(Tones tones) {

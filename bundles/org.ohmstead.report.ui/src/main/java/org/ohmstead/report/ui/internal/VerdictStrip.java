@@ -63,25 +63,21 @@ final class VerdictStrip {
 
     /** Makes the columns; a sheet can be shown when they are there. */
     void addColumns() {
-        column("Verdict", SWT.LEFT, "Whether the rating is met, decided with the uncertainty of the measurement.");
-        column("Rating", SWT.LEFT, "The maker's own words.");
-        column("At V", SWT.RIGHT, "Supply voltage at the amplifier's terminals at which the rating holds.");
-        column("Rated W", SWT.RIGHT, "The power that the maker states.");
-        column("Measured W", SWT.RIGHT, "The weakest channel at the rating's own supply voltage.");
-        column("P(met) %", SWT.RIGHT, "How probable it is that the amplifier gives the rated power.");
-        column(
-                "Risk %",
-                SWT.RIGHT,
-                "How probable it is that the verdict is wrong: that a rating said to be met is missed, or one said to fall short"
-                        + " is met.");
+        column("verdict", SWT.LEFT);
+        column("rating", SWT.LEFT);
+        column("supply", SWT.RIGHT);
+        column("rated", SWT.RIGHT);
+        column("measured", SWT.RIGHT);
+        column("probability", SWT.RIGHT);
+        column("risk", SWT.RIGHT);
         fitColumns();
         table.addControlListener(ControlListener.controlResizedAdapter(event -> fitRating()));
     }
 
-    private void column(String header, int style, String hint) {
+    private void column(String name, int style) {
         TableColumn column = new TableColumn(table, style);
-        column.setText(header);
-        column.setToolTipText(hint);
+        column.setText(Texts.say("column." + name));
+        column.setToolTipText(Texts.say("column." + name + ".hint"));
     }
 
     Composite control() {
@@ -94,7 +90,7 @@ final class VerdictStrip {
         List<RatingLine> fresh = sheet.ratings().stream().map(RatingLine::of).toList();
         sentence.setText(RatingLine.conclusion(fresh, rule).replace("&", "&&"));
         sentence.setToolTipText(Numbers.inSentence(VerdictWords.sentence(rule)));
-        table.getColumn(MEASURED).setText("Measured W (" + Coverage.words() + ")");
+        table.getColumn(MEASURED).setText(Texts.say("column.measured.with", Coverage.words()));
         if (!fresh.equals(lines)) {
             lines = fresh;
             fill();
