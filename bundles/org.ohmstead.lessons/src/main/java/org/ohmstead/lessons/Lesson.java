@@ -69,6 +69,16 @@ public record Lesson(
     }
 
     /**
+     * Returns the cautions of some values that may be read before the prediction. Where the question asks for an option, there are none:
+     * whether there is a caution could tell which option is right. The {@linkplain #cautions lesson's own} are always to be shown.
+     *
+     * @param result of these values
+     */
+    public List<String> cautionsBefore(LessonResult result) {
+        return prediction instanceof Prediction.Choice ? List.of() : result.cautions();
+    }
+
+    /**
      * Returns what is said to a number predicted.
      *
      * @param predicted in the unit of the question

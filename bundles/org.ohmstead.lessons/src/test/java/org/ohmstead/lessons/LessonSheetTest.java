@@ -81,6 +81,31 @@ class LessonSheetTest {
     }
 
     @Test
+    void aCautionThatTellsTheRightOptionIsOnTheSolutionOnly() {
+        Lesson lesson = BuiltIn.lesson("bridging");
+        Controls tooLow = lesson.start().with("load", 1);
+        LessonResult result = lesson.at(tooLow);
+        assertFalse(result.cautions().isEmpty());
+        assertEquals(List.of(), lesson.cautionsBefore(result));
+        for (String caution : result.cautions()) {
+            assertFalse(LessonSheet.html(lesson, tooLow, LessonSheet.Kind.EXERCISE, PaperSize.A4)
+                    .contains(caution));
+            assertTrue(LessonSheet.html(lesson, tooLow, LessonSheet.Kind.SOLUTION, PaperSize.A4)
+                    .contains(caution));
+        }
+    }
+
+    @Test
+    void aCautionThatTellsNoNumberIsOnTheExerciseToo() {
+        Lesson lesson = BuiltIn.lesson("load-and-power");
+        Controls low = lesson.start().with("load", 1);
+        String caution = lesson.at(low).cautions().get(0);
+        assertEquals(List.of(caution), lesson.cautionsBefore(lesson.at(low)));
+        assertTrue(LessonSheet.html(lesson, low, LessonSheet.Kind.EXERCISE, PaperSize.A4)
+                .contains(caution));
+    }
+
+    @Test
     void hasThePaperAskedFor() {
         Lesson lesson = BuiltIn.lesson("decibels");
         // ISO 216 A4 is 210 mm by 297 mm; 8.5 in by 11 in are 215.9 mm by 279.4 mm.

@@ -30,6 +30,7 @@ import org.ohmstead.lessons.Picture;
 import org.ohmstead.lessons.Prediction;
 import org.ohmstead.lessons.Source;
 import org.ohmstead.model.PaperSize;
+import org.ohmstead.plot.chart.ChartFonts;
 import org.ohmstead.plot.chart.ChartRenderer;
 import org.ohmstead.plot.chart.SvgOptions;
 import org.ohmstead.units.text.Messages;
@@ -60,8 +61,8 @@ public final class SheetPage {
         view.put("question", lesson.prediction().question());
         view.put("options", options(lesson.prediction()));
         view.put("figures", figures(lesson.locale(), solution ? result.figures() : result.figuresBefore()));
-        view.put("charts", charts(solution ? result.pictures() : result.picturesBefore()));
-        view.put("cautions", both(lesson.cautions(), result.cautions()));
+        view.put("charts", charts(solution ? result.pictures() : result.picturesBefore(), lesson.locale()));
+        view.put("cautions", both(lesson.cautions(), solution ? result.cautions() : lesson.cautionsBefore(result)));
         view.put(
                 "answer",
                 solution ? FeedbackWords.solution(lesson.locale(), lesson.prediction(), result.answer()) : "");
@@ -115,8 +116,8 @@ public final class SheetPage {
                 : List.of();
     }
 
-    private static List<String> charts(List<Picture> pictures) {
-        ChartRenderer renderer = new ChartRenderer();
+    private static List<String> charts(List<Picture> pictures, Locale language) {
+        ChartRenderer renderer = new ChartRenderer(ChartFonts.standard(), language);
         return pictures.stream()
                 .map(picture -> renderer.toSvg(
                         picture.plot(), CHART_WIDTH, CHART_HEIGHT, SvgOptions.responsive("plot-" + picture.id())))
