@@ -38,12 +38,35 @@ set words=%words% "=%word%"
 shift
 goto next
 :start
-set "common=-XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dohmstead.words=marked %OHMSTEAD_JAVA_OPTIONS%"
+rem The language: what Java's options ask for, else what the user chose; what is not spoken is said in English.
+set "state=%OHMSTEAD_STATE%"
+if not defined state set "state=%LOCALAPPDATA%\Ohmstead"
+set "language="
+set "spoken="
+set "locale="
+call :asked %OHMSTEAD_JAVA_OPTIONS%
+if not defined language if exist "%state%\language" call :chosen
+if defined language set "locale=-nl en"
+if /i "%language:~0,2%"=="de" set "locale=-nl de"
+set "common=-XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dohmstead.words=marked %spoken% %OHMSTEAD_JAVA_OPTIONS%"
 if defined workbench goto workbench
-"%java%" -XX:TieredStopAtLevel=1 %common% -jar "%launcher%" -nosplash -application org.ohmstead.cli.application -data @none %words%
+"%java%" -XX:TieredStopAtLevel=1 %common% -jar "%launcher%" -nosplash %locale% -application org.ohmstead.cli.application -data @none %words%
 exit /b %errorlevel%
 :workbench
 rem The second compiler steps in ten times later than it does by itself: the start needs the processor for other things.
 set "late=-XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=20000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000 -XX:MetaspaceSize=160m"
-"%java%" %late% %common% -jar "%launcher%" -nosplash -application org.ohmstead.app.workbench -data @noDefault %words%
+"%java%" %late% %common% -jar "%launcher%" -nosplash %locale% -application org.ohmstead.app.workbench -data @noDefault %words%
+rem So ends a workbench that is to be started anew.
+if %errorlevel% equ 23 goto start
 exit /b %errorlevel%
+:asked
+rem An equals sign parts two words.
+if "%~1"=="" goto :eof
+if "%~1"=="-Dohmstead.language" set "language=%~2"
+shift
+goto asked
+:chosen
+set /p "language=" <"%state%\language"
+if not "%language%"=="en" if not "%language%"=="de" set "language="
+if defined language set "spoken=-Dohmstead.language=%language%"
+goto :eof

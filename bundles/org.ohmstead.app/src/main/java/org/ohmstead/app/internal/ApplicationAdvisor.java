@@ -30,6 +30,11 @@ final class ApplicationAdvisor extends WorkbenchAdvisor {
     }
 
     @Override
+    public void preStartup() {
+        SpokenLabels.renew(PlatformUI.getWorkbench());
+    }
+
+    @Override
     public String getInitialWindowPerspectiveId() {
         return Perspectives.DESIGN;
     }

@@ -10,6 +10,7 @@ final class Perspectives {
     static final String DESIGN = "org.ohmstead.app.design";
     static final String BENCH = "org.ohmstead.app.bench";
     static final String RESULTS = "org.ohmstead.app.results";
+    static final String LESSONS = "org.ohmstead.app.lessons";
 
     static final String NAVIGATOR = "org.ohmstead.workbench.navigator";
     static final String PROBLEMS = "org.ohmstead.workbench.problems";
@@ -32,6 +33,7 @@ final class Perspectives {
     static final String QUALITY = "org.ohmstead.history.ui.quality";
     static final String COMPARE = "org.ohmstead.history.ui.compare";
     static final String SHEET = "org.ohmstead.report.ui.sheet";
+    static final String LESSONS_VIEW = "org.ohmstead.lessons.ui.lessons";
     static final String FIRST_TEST = "org.eclipse.ui.cheatsheets.views.CheatSheetView";
     static final String HELP = "org.ohmstead.app.help";
 
@@ -39,7 +41,7 @@ final class Perspectives {
 
     /** Adds what every perspective offers in its menus. */
     static void offer(IPageLayout layout) {
-        for (String perspective : new String[] {DESIGN, BENCH, RESULTS}) {
+        for (String perspective : new String[] {DESIGN, BENCH, RESULTS, LESSONS}) {
             layout.addPerspectiveShortcut(perspective);
         }
         for (String view : new String[] {
@@ -62,6 +64,7 @@ final class Perspectives {
             QUALITY,
             COMPARE,
             SHEET,
+            LESSONS_VIEW,
             PROGRESS,
             HELP
         }) {

@@ -20,13 +20,16 @@ final class StartArguments {
 
     /** Returns the project that the command line names: a folder, or the project file in it; empty when it names none. */
     static Optional<Path> project(String... arguments) {
-        return Stream.of(arguments)
-                .filter(word -> word.startsWith(MARK))
-                .map(word -> word.substring(MARK.length()))
+        return words(Stream.of(arguments))
                 .filter(word -> !word.startsWith("-") && !word.isBlank())
                 .findFirst()
                 .map(word -> Path.of(word).toAbsolutePath().normalize())
                 .map(path -> path.endsWith(ProjectFile.FILE_NAME) ? path.getParent() : path);
+    }
+
+    /** Returns the user's words among the framework's arguments, without their mark. */
+    static Stream<String> words(Stream<String> arguments) {
+        return arguments.filter(word -> word.startsWith(MARK)).map(word -> word.substring(MARK.length()));
     }
 
     /** Returns the project that was open last, if the preferences say to open it again and it is still there. */

@@ -4,6 +4,7 @@
 package org.ohmstead.app.internal;
 
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 import org.ohmstead.workbench.session.Registration;
@@ -11,6 +12,8 @@ import org.ohmstead.workbench.session.Registration;
 /** Keeps the window's title after the open project. */
 final class WindowTitle {
     static final String APPLICATION = "Ohmstead";
+
+    private static final Messages TEXTS = Messages.of(WindowTitle.class);
 
     private final IWorkbenchWindowConfigurer configurer;
     private ProjectDesk desk;
@@ -40,7 +43,9 @@ final class WindowTitle {
     }
 
     private static String of(ProjectSession session) {
-        return (session.dirty() ? "*" : "") + session.project().title() + (session.readOnly() ? " (read only)" : "")
-                + " - " + APPLICATION;
+        return TEXTS.text(
+                session.readOnly() ? "title.project.readOnly" : "title.project",
+                (session.dirty() ? "*" : "") + session.project().title(),
+                APPLICATION);
     }
 }

@@ -8,7 +8,6 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -19,12 +18,11 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 import org.ohmstead.app.internal.module.ModuleFolders;
 import org.ohmstead.jobs.ModuleJars;
+import org.ohmstead.units.text.Messages;
 
 /** Ohmstead with its windows. */
 public final class WorkbenchApplication implements IApplication {
-    /** Where the workbench keeps its layout and preferences, unless the environment or {@code -data} says otherwise. */
-    private static final String STATE_VARIABLE = "OHMSTEAD_STATE";
-
+    private static final Messages TEXTS = Messages.of(WorkbenchApplication.class);
     private static final int MOST_AT_ONCE = 32;
 
     @Override
@@ -37,16 +35,13 @@ public final class WorkbenchApplication implements IApplication {
             if (!holdState(Platform.getInstanceLocation())) {
                 splash.close();
                 MessageDialog.openError(
-                        null,
-                        "Ohmstead cannot start",
-                        "No folder for the layout and preferences could be taken. Close other Ohmstead windows, or set "
-                                + STATE_VARIABLE + " to a folder that you may write to.");
+                        null, TEXTS.text("start.impossible"), TEXTS.text("start.noFolder", StateFolder.VARIABLE));
                 return EXIT_OK;
             }
             Themes.follow(display);
             ModuleFolders.start(moduleFolders());
             int result = PlatformUI.createAndRunWorkbench(display, new ApplicationAdvisor(arguments, splash));
-            return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
+            return result == PlatformUI.RETURN_RESTART && !Restart.called(arguments) ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
         }
@@ -68,7 +63,7 @@ public final class WorkbenchApplication implements IApplication {
         if (location.isSet()) {
             return location.lock();
         }
-        Path base = stateFolder(System.getenv(), Path.of(System.getProperty("user.home")));
+        Path base = StateFolder.own();
         for (int number = 1; number <= MOST_AT_ONCE; number++) {
             Path folder = base.resolve(number == 1 ? "workbench" : "workbench-" + number);
             Files.createDirectories(folder);
@@ -77,20 +72,6 @@ public final class WorkbenchApplication implements IApplication {
             }
         }
         return false;
-    }
-
-    /** Returns the folder for layouts and preferences: OHMSTEAD_STATE, else the place where the user's data belong. */
-    static Path stateFolder(Map<String, String> environment, Path home) {
-        String own = environment.getOrDefault(STATE_VARIABLE, "");
-        if (!own.isBlank()) {
-            return Path.of(own);
-        }
-        String windows = environment.getOrDefault("LOCALAPPDATA", "");
-        if (!windows.isBlank()) {
-            return Path.of(windows, "Ohmstead");
-        }
-        String data = environment.getOrDefault("XDG_DATA_HOME", "");
-        return (data.isBlank() ? home.resolve(".local").resolve("share") : Path.of(data)).resolve("ohmstead");
     }
 
     @Override

@@ -40,6 +40,7 @@ class ResponseTest {
         "org.ohmstead.signal.ui.gain",
         "org.ohmstead.signal.ui.stimulus",
         "org.ohmstead.sound.ui.vehicle",
+        "org.ohmstead.lessons.ui.lessons",
         "org.ohmstead.report.ui.sheet",
         "org.ohmstead.load.ui.design",
         "org.ohmstead.load.ui.bank",

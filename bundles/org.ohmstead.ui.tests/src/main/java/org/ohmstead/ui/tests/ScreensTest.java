@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ScreensTest {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
-    private static final String[] PERSPECTIVES = {"design", "bench", "results"};
+    private static final String[] PERSPECTIVES = {"design", "bench", "results", "lessons"};
 
     private final Bench bench = Bench.running();
 

@@ -12,9 +12,12 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.ohmstead.app.internal.module.ModuleFolders;
 import org.ohmstead.app.internal.module.ModuleState;
 import org.ohmstead.jobs.ModuleJars;
+import org.ohmstead.units.text.Messages;
 
 /** Lists the modules of the folders of modules, with what keeps one from running. */
 public final class ShowModules extends AbstractHandler {
+    private static final Messages TEXTS = Messages.of(ShowModules.class);
+
     @Override
     public Object execute(ExecutionEvent event) {
         List<ModuleState> modules = ModuleFolders.found();
@@ -22,7 +25,7 @@ public final class ShowModules extends AbstractHandler {
         MessageDialog.open(
                 faulty ? MessageDialog.WARNING : MessageDialog.INFORMATION,
                 HandlerUtil.getActiveShell(event),
-                "Modules",
+                TEXTS.text("modules.title"),
                 text(modules),
                 0);
         return null;
@@ -30,10 +33,16 @@ public final class ShowModules extends AbstractHandler {
 
     static String text(List<ModuleState> modules) {
         String list = modules.isEmpty()
-                ? "No module lies in a folder " + ModuleJars.FOLDER + "."
+                ? TEXTS.text("modules.none", ModuleJars.FOLDER)
                 : modules.stream()
-                        .map(module -> module.name() + ": " + module.fault().orElse("runs.") + "\n" + module.file())
+                        .map(module -> sentence(module) + "\n" + module.file())
                         .collect(Collectors.joining("\n\n"));
-        return list + "\n\nModules that were installed from an update site are listed under Help > Installed modules.";
+        return list + "\n\n" + TEXTS.text("modules.installed");
+    }
+
+    private static String sentence(ModuleState module) {
+        return module.fault()
+                .map(fault -> TEXTS.text("modules.fault", module.name(), fault))
+                .orElseGet(() -> TEXTS.text("modules.runs", module.name()));
     }
 }

@@ -9,9 +9,12 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
 import org.ohmstead.app.internal.Themes;
+import org.ohmstead.units.text.Messages;
 
 /** Changes between the light and the dark theme. */
 public final class SwitchTheme extends AbstractHandler implements IElementUpdater {
+    private static final Messages TEXTS = Messages.of(SwitchTheme.class);
+
     @Override
     public Object execute(ExecutionEvent event) {
         Themes.setDark(!Themes.dark());
@@ -20,6 +23,6 @@ public final class SwitchTheme extends AbstractHandler implements IElementUpdate
 
     @Override
     public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
-        element.setText(Themes.dark() ? "Light &theme" : "Dark &theme");
+        element.setText(TEXTS.text(Themes.dark() ? "theme.light" : "theme.dark"));
     }
 }

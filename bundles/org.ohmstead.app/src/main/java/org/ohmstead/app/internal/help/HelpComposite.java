@@ -14,17 +14,20 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.ohmstead.app.internal.welcome.Pictures;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.BackgroundWork;
 
 /** The help: contents, page, search over all pages, back and forward. The pages are read in the background. */
 public final class HelpComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(HelpComposite.class);
     private static final int NARROW = 560;
     private static final int SEARCH_WIDTH = 180;
     private static final String FOUND = "search:";
@@ -50,6 +53,7 @@ public final class HelpComposite extends Composite {
         super(parent, SWT.NONE);
         Spacing.group(1).spacing(0, 0).applyTo(this);
         createBar();
+        createNote();
         sash = new SashForm(this, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         contents = new HelpContents(sash, this::showTopic);
@@ -58,10 +62,10 @@ public final class HelpComposite extends Composite {
         sash.addListener(SWT.Resize, event -> turn());
         addKeys(this::key);
         whenRead = this::showFirst;
-        tell("Help", "Reading the help …");
-        work.start("Reading the help", progress -> HelpLibrary.read(source), this::read, failure -> {
+        tell(TEXTS.text("help.reading"));
+        work.start(TEXTS.text("help.reading.job"), progress -> HelpLibrary.read(source), this::read, failure -> {
             if (!isDisposed()) {
-                tell("Help", "The help could not be read: " + failure.getMessage());
+                tell(TEXTS.text("help.unreadable", failure.getMessage()));
             }
         });
     }
@@ -78,7 +82,7 @@ public final class HelpComposite extends Composite {
                         found ->
                                 visit(new HelpTrail.Stop(found, search.getText().strip(), false)),
                         () -> visit(new HelpTrail.Stop(
-                                told(href, "No such page", "No installed module brings the page " + href + "."),
+                                told(href, TEXTS.text("page.unknown"), TEXTS.text("page.unknown.what", href)),
                                 "",
                                 false))));
     }
@@ -89,7 +93,7 @@ public final class HelpComposite extends Composite {
         blocks.add(HelpBlock.Text.of(HelpBlock.Kind.TITLE, HelpSpan.plain(title)));
         blocks.add(HelpBlock.Text.of(HelpBlock.Kind.PARAGRAPH, HelpSpan.plain(text)));
         if (!related.isEmpty()) {
-            blocks.add(HelpBlock.Text.of(HelpBlock.Kind.SUBHEADING, HelpSpan.plain("More about it")));
+            blocks.add(HelpBlock.Text.of(HelpBlock.Kind.SUBHEADING, HelpSpan.plain(TEXTS.text("help.more"))));
         }
         for (HelpTopic topic : related) {
             blocks.add(new HelpBlock.Text(
@@ -135,11 +139,11 @@ public final class HelpComposite extends Composite {
         Spacing.group(3).margins(Spacing.GAP, Spacing.TIGHT).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         ToolBar ways = new ToolBar(bar, SWT.FLAT);
-        back = item(ways, "back", "help.back", "Back (Alt+Left)", () -> go(-1));
-        forward = item(ways, "forward", "help.forward", "Forward (Alt+Right)", () -> go(1));
+        back = item(ways, "back", "help.back", TEXTS.text("bar.back"), () -> go(-1));
+        forward = item(ways, "forward", "help.forward", TEXTS.text("bar.forward"), () -> go(1));
         search = Ids.name(new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL), "help.search");
-        search.setMessage("Search the help");
-        search.setToolTipText("Search all pages (Ctrl+F)");
+        search.setMessage(TEXTS.text("search"));
+        search.setToolTipText(TEXTS.text("search.hint"));
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .align(SWT.FILL, SWT.CENTER)
@@ -152,9 +156,23 @@ public final class HelpComposite extends Composite {
         });
         search.addListener(SWT.DefaultSelection, event -> openFirstFind());
         ToolBar sizes = new ToolBar(bar, SWT.FLAT);
-        item(sizes, "smaller", "help.smaller", "Smaller text (Ctrl+Minus)", () -> zoom(-1));
-        item(sizes, "larger", "help.larger", "Larger text (Ctrl+Plus)", () -> zoom(1));
+        item(sizes, "smaller", "help.smaller", TEXTS.text("bar.smaller"), () -> zoom(-1));
+        item(sizes, "larger", "help.larger", TEXTS.text("bar.larger"), () -> zoom(1));
         showWays();
+    }
+
+    /** Says in which language the pages are, where it is not the one spoken. */
+    private void createNote() {
+        if (TEXTS.locale().getLanguage().equals(HelpPageText.LANGUAGE.getLanguage())) {
+            return;
+        }
+        Label note = Ids.name(new Label(this, SWT.WRAP), "help.language");
+        note.setText(TEXTS.text("help.language"));
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .indent(Spacing.GAP, 0)
+                .hint(1, SWT.DEFAULT)
+                .applyTo(note);
     }
 
     private static ToolItem item(ToolBar bar, String icon, String id, String tip, Runnable action) {
@@ -243,8 +261,7 @@ public final class HelpComposite extends Composite {
         library.orElseThrow().pages().stream()
                 .findFirst()
                 .ifPresentOrElse(
-                        first -> visit(new HelpTrail.Stop(first, "", false)),
-                        () -> tell("Help", "No installed module brings help."));
+                        first -> visit(new HelpTrail.Stop(first, "", false)), () -> tell(TEXTS.text("help.none")));
     }
 
     private void listFinds() {
@@ -261,13 +278,11 @@ public final class HelpComposite extends Composite {
 
     private HelpPage finds(String query) {
         List<HelpLibrary.Hit> hits = library.orElseThrow().search(query);
-        String title = "Pages with “" + query + "”";
+        String title = TEXTS.text("search.found", query);
         List<HelpBlock> blocks = new ArrayList<>();
         blocks.add(HelpBlock.Text.of(HelpBlock.Kind.TITLE, HelpSpan.plain(title)));
         if (hits.isEmpty()) {
-            blocks.add(HelpBlock.Text.of(
-                    HelpBlock.Kind.PARAGRAPH,
-                    HelpSpan.plain("Nothing was found. Try one word, or only its beginning.")));
+            blocks.add(HelpBlock.Text.of(HelpBlock.Kind.PARAGRAPH, HelpSpan.plain(TEXTS.text("search.nothing"))));
         }
         for (HelpLibrary.Hit hit : hits) {
             blocks.add(HelpBlock.Text.of(
@@ -311,8 +326,8 @@ public final class HelpComposite extends Composite {
         forward.setEnabled(trail.canGoForward());
     }
 
-    private void tell(String title, String sentence) {
-        page.show(told("", title, sentence), List.of());
+    private void tell(String sentence) {
+        page.show(told("", TEXTS.text("help"), sentence), List.of());
     }
 
     private static HelpPage told(String href, String title, String sentence) {

@@ -13,9 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmstead.units.text.Messages;
 
 /** All of the help, read once: the contents, the pages, and the search over them. */
 final class HelpLibrary {
+    private static final Messages TEXTS = Messages.of(HelpLibrary.class);
     private static final int EXCERPT_BEFORE = 40;
     private static final int EXCERPT_AFTER = 110;
 
@@ -65,7 +67,7 @@ final class HelpLibrary {
                     title,
                     List.of(
                             HelpBlock.Text.of(HelpBlock.Kind.TITLE, HelpSpan.plain(title)),
-                            HelpBlock.Text.of(HelpBlock.Kind.PARAGRAPH, HelpSpan.plain("This page cannot be shown.")),
+                            HelpBlock.Text.of(HelpBlock.Kind.PARAGRAPH, HelpSpan.plain(TEXTS.text("page.unshown"))),
                             HelpBlock.Text.of(HelpBlock.Kind.PARAGRAPH, HelpSpan.plain(e.getMessage()))));
         }
     }

@@ -16,6 +16,7 @@ import java.util.Set;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
+import org.ohmstead.units.text.Messages;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
@@ -29,6 +30,7 @@ import org.xml.sax.helpers.DefaultHandler;
  * {@code kbd} and {@code a}. Other elements are refused, so that nothing is left out unnoticed.
  */
 final class HelpPageParser extends DefaultHandler {
+    private static final Messages TEXTS = Messages.of(HelpPageParser.class);
     private static final Map<String, HelpBlock.Kind> BLOCKS = Map.of(
             "h1", HelpBlock.Kind.TITLE,
             "h2", HelpBlock.Kind.HEADING,
@@ -75,11 +77,9 @@ final class HelpPageParser extends DefaultHandler {
             factory.newSAXParser().parse(content, handler);
         } catch (SAXParseException e) {
             throw new HelpException(
-                    "The help page " + href + " is not written as it should be: " + e.getMessage() + " (line "
-                            + e.getLineNumber() + ").",
-                    e);
+                    TEXTS.text("page.malformed", href, e.getMessage(), Integer.toString(e.getLineNumber())), e);
         } catch (SAXException | ParserConfigurationException | IOException e) {
-            throw new HelpException("The help page " + href + " cannot be read: " + e.getMessage(), e);
+            throw new HelpException(TEXTS.text("page.unreadable", href, e.getMessage()), e);
         }
         return new HelpPage(href, handler.title, handler.blocks);
     }
@@ -129,7 +129,7 @@ final class HelpPageParser extends DefaultHandler {
             case "table", "tr" -> endBlock();
             default -> {
                 if (!FRAMES.contains(name)) {
-                    throw new SAXParseException("the element " + name + " is not among those a page may use", place);
+                    throw new SAXParseException(TEXTS.text("page.element", name), place);
                 }
             }
         }
@@ -234,7 +234,7 @@ final class HelpPageParser extends DefaultHandler {
 
     private void countItem() throws SAXException {
         if (lists.isEmpty()) {
-            throw new SAXParseException("an item stands outside of a list", place);
+            throw new SAXParseException(TEXTS.text("page.item"), place);
         }
         int before = lists.pop();
         lists.push(before < 0 ? before : before + 1);
@@ -247,12 +247,12 @@ final class HelpPageParser extends DefaultHandler {
 
     private String resolved(String address) throws SAXException {
         if (address == null) {
-            throw new SAXParseException("a link has no address", place);
+            throw new SAXParseException(TEXTS.text("page.link.none"), place);
         }
         try {
             return URI.create(href).resolve(address).toString();
         } catch (IllegalArgumentException e) {
-            throw new SAXParseException("the link " + address + " is not an address", place, e);
+            throw new SAXParseException(TEXTS.text("page.link.wrong", address), place, e);
         }
     }
 }

@@ -17,11 +17,12 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.help.AbstractHelpUI;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProjectDesk;
 
 /** What the workbench calls for help: it opens our view, or a window beside a dialog. */
 public final class HelpPages extends AbstractHelpUI {
-    private static final String NO_TEXT = "There is no text for this place yet.";
+    private static final Messages TEXTS = Messages.of(HelpPages.class);
 
     private HelpWindow window;
 
@@ -61,8 +62,10 @@ public final class HelpPages extends AbstractHelpUI {
     }
 
     private static void show(HelpComposite help, IContext context) {
-        String title = context instanceof IContext2 titled && titled.getTitle() != null ? titled.getTitle() : "Help";
-        String text = context.getText() == null ? NO_TEXT : context.getText();
+        String title = context instanceof IContext2 titled && titled.getTitle() != null
+                ? titled.getTitle()
+                : TEXTS.text("help");
+        String text = context.getText() == null ? TEXTS.text("help.noText") : context.getText();
         List<HelpTopic> related = new ArrayList<>();
         for (IHelpResource topic : context.getRelatedTopics()) {
             related.add(HelpTopic.page(topic.getLabel(), topic.getHref()));

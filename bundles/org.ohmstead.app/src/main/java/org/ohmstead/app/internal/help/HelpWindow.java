@@ -8,6 +8,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Shell;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.session.BackgroundWork;
 
@@ -21,7 +22,7 @@ final class HelpWindow {
     /** Opens the help beside a dialog; it closes with the dialog. */
     HelpWindow(Shell dialog, BackgroundWork work, HelpSource source) {
         shell = Ids.name(new Shell(dialog, SWT.DIALOG_TRIM | SWT.RESIZE | SWT.MODELESS), "help.window");
-        shell.setText("Guide");
+        shell.setText(Messages.of(HelpWindow.class).text("help.window"));
         shell.setLayout(new FillLayout());
         help = new HelpComposite(shell, work, source);
         Rectangle screen = dialog.getMonitor().getClientArea();

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 import org.ohmstead.jobs.ModuleJars;
+import org.ohmstead.units.text.Messages;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
@@ -25,6 +26,8 @@ import org.osgi.framework.wiring.FrameworkWiring;
  * resolve, and costs every start about as much as half the window.
  */
 public final class ModuleFolders {
+    private static final Messages TEXTS = Messages.of(ModuleFolders.class);
+
     private static List<ModuleState> found = List.of();
 
     private ModuleFolders() {}
@@ -51,7 +54,7 @@ public final class ModuleFolders {
                 installed.put(jar, ModuleJars.install(jar, context));
             } catch (BundleException | IOException e) {
                 states.add(new ModuleState(
-                        jar.getFileName().toString(), jar.toString(), Optional.of(sentence("cannot be installed", e))));
+                        jar.getFileName().toString(), jar.toString(), Optional.of(sentence("fault.install", e))));
             }
         }
         // All together, so that one may use another whatever their order.
@@ -68,8 +71,7 @@ public final class ModuleFolders {
         try {
             return ModuleJars.in(folder);
         } catch (IOException e) {
-            states.add(new ModuleState(
-                    ModuleJars.FOLDER, folder.toString(), Optional.of(sentence("cannot be listed", e))));
+            states.add(new ModuleState(ModuleJars.FOLDER, folder.toString(), Optional.of(sentence("fault.list", e))));
             return List.of();
         }
     }
@@ -92,19 +94,18 @@ public final class ModuleFolders {
                 : bundle.getSymbolicName() + " " + bundle.getVersion();
         try {
             if (bundle.getSymbolicName() == null) {
-                throw new BundleException(
-                        "It is no module: its manifest names no Bundle-SymbolicName.", BundleException.MANIFEST_ERROR);
+                throw new BundleException(TEXTS.text("fault.noModule"), BundleException.MANIFEST_ERROR);
             }
             if (bundle.getHeaders().get(Constants.FRAGMENT_HOST) == null) {
                 bundle.start(Bundle.START_ACTIVATION_POLICY);
             }
             return new ModuleState(name, jar.toString(), Optional.empty());
         } catch (BundleException e) {
-            return new ModuleState(name, jar.toString(), Optional.of(sentence("cannot be started", e)));
+            return new ModuleState(name, jar.toString(), Optional.of(sentence("fault.start", e)));
         }
     }
 
-    private static String sentence(String what, Exception failure) {
+    private static String sentence(String key, Exception failure) {
         StringBuilder reasons = new StringBuilder();
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
             String reason = cause.getMessage() == null
@@ -114,6 +115,6 @@ public final class ModuleFolders {
                 reasons.append(' ').append(reason);
             }
         }
-        return "It " + what + "." + reasons;
+        return TEXTS.text(key, reasons.toString().strip());
     }
 }

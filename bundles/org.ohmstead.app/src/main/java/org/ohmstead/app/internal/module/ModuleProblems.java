@@ -6,6 +6,7 @@ package org.ohmstead.app.internal.module;
 import java.util.List;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.session.ProblemProvider;
 import org.ohmstead.workbench.session.ProjectView;
 import org.osgi.service.component.annotations.Component;
@@ -13,9 +14,11 @@ import org.osgi.service.component.annotations.Component;
 /** Shows modules that could not be started among the problems. */
 @Component
 public final class ModuleProblems implements ProblemProvider {
+    private static final Messages TEXTS = Messages.of(ModuleProblems.class);
+
     @Override
     public String name() {
-        return "Modules";
+        return TEXTS.text("modules");
     }
 
     @Override
@@ -33,11 +36,9 @@ public final class ModuleProblems implements ProblemProvider {
                 .filter(module -> module.fault().isPresent())
                 .map(module -> new Problem(
                         Severity.WARNING,
-                        "module " + module.name(),
-                        "The module " + module.name() + " does not run. "
-                                + module.fault().orElseThrow(),
-                        "Ask its maker for one that fits this version of Ohmstead, or take " + module.file()
-                                + " away. Everything else works without it."))
+                        TEXTS.text("problem.where", module.name()),
+                        TEXTS.text("problem.what", module.name(), module.fault().orElseThrow()),
+                        TEXTS.text("problem.remedy", module.file())))
                 .toList();
     }
 }

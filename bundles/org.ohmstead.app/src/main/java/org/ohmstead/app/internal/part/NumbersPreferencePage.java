@@ -8,16 +8,19 @@ import org.eclipse.jface.preference.RadioGroupFieldEditor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.WorkbenchPreferences;
 
 /** Preferences about how numbers, units and uncertainties are shown. */
 public final class NumbersPreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+    private static final Messages TEXTS = Messages.of(NumbersPreferencePage.class);
+
     /** Makes the page. */
     public NumbersPreferencePage() {
         super(GRID);
         setPreferenceStore(WorkbenchPreferences.store());
-        setDescription("How numbers are shown. What is typed in is understood either way.");
+        setDescription(TEXTS.text("numbers.about"));
     }
 
     @Override
@@ -36,19 +39,19 @@ public final class NumbersPreferencePage extends FieldEditorPreferencePage imple
         Composite parent = getFieldEditorParent();
         addField(new RadioGroupFieldEditor(
                 WorkbenchPreferences.DECIMAL_COMMA,
-                "Decimal sign",
+                TEXTS.text("numbers.sign"),
                 1,
-                new String[][] {{"&Point: 13.8 V", "false"}, {"&Comma: 13,8 V", "true"}},
+                new String[][] {{TEXTS.text("numbers.point"), "false"}, {TEXTS.text("numbers.comma"), "true"}},
                 parent,
                 true));
         addField(new RadioGroupFieldEditor(
                 WorkbenchPreferences.COVERAGE_FACTOR,
-                "Uncertainties are shown as",
+                TEXTS.text("numbers.coverage"),
                 1,
                 new String[][] {
-                    {"k = &1, standard uncertainty (about 68 %)", "1"},
-                    {"k = &2, expanded uncertainty (about 95 %)", "2"},
-                    {"k = &3, expanded uncertainty (about 99.7 %)", "3"}
+                    {TEXTS.text("numbers.coverage.1"), "1"},
+                    {TEXTS.text("numbers.coverage.2"), "2"},
+                    {TEXTS.text("numbers.coverage.3"), "3"}
                 },
                 parent,
                 true));

@@ -10,11 +10,13 @@ import org.eclipse.jface.preference.IntegerFieldEditor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.WorkbenchPreferences;
 
 /** Preferences about projects: where they lie, what new ones begin with. */
 public final class ProjectPreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+    private static final Messages TEXTS = Messages.of(ProjectPreferencePage.class);
     private static final int LOWEST_CONFIDENCE_PERCENT = 51;
     private static final int HIGHEST_CONFIDENCE_PERCENT = 99;
 
@@ -22,7 +24,7 @@ public final class ProjectPreferencePage extends FieldEditorPreferencePage imple
     public ProjectPreferencePage() {
         super(GRID);
         setPreferenceStore(WorkbenchPreferences.store());
-        setDescription("Where projects lie and what new ones begin with.");
+        setDescription(TEXTS.text("projects.about"));
     }
 
     @Override
@@ -39,16 +41,14 @@ public final class ProjectPreferencePage extends FieldEditorPreferencePage imple
     @Override
     protected void createFieldEditors() {
         Composite parent = getFieldEditorParent();
-        addField(new BooleanFieldEditor(
-                WorkbenchPreferences.REOPEN_LAST, "&Open the last project again at the start", parent));
-        addField(new FutureFolderEditor(WorkbenchPreferences.PROJECTS_FOLDER, "Folder for &projects:", parent));
-        addField(new DirectoryFieldEditor(WorkbenchPreferences.RECORDINGS_FOLDER, "Folder with &recordings:", parent));
+        addField(new BooleanFieldEditor(WorkbenchPreferences.REOPEN_LAST, TEXTS.text("projects.reopen"), parent));
+        addField(new FutureFolderEditor(WorkbenchPreferences.PROJECTS_FOLDER, TEXTS.text("projects.folder"), parent));
+        addField(new DirectoryFieldEditor(
+                WorkbenchPreferences.RECORDINGS_FOLDER, TEXTS.text("projects.recordings"), parent));
         IntegerFieldEditor confidence = new IntegerFieldEditor(
-                WorkbenchPreferences.CONFIDENCE_PERCENT,
-                "&Confidence of verdicts in new projects, which sets the guard band, %:",
-                parent);
+                WorkbenchPreferences.CONFIDENCE_PERCENT, TEXTS.text("projects.confidence"), parent);
         confidence.setValidRange(LOWEST_CONFIDENCE_PERCENT, HIGHEST_CONFIDENCE_PERCENT);
-        confidence.setErrorMessage("Enter a confidence from 51 to 99 percent.");
+        confidence.setErrorMessage(TEXTS.text("projects.confidence.wrong"));
         addField(confidence);
     }
 

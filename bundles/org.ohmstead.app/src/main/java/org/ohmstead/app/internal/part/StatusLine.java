@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.app.internal.AnyChange;
 import org.ohmstead.jobs.SharingState;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Icons;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Numbers;
@@ -26,6 +27,7 @@ import org.ohmstead.workbench.session.Registration;
 
 /** What the bottom of the window always says: the project, its log, the shared log, the ambient temperature and the supply. */
 final class StatusLine extends Composite {
+    private static final Messages TEXTS = Messages.of(StatusLine.class);
     private static final int ICON_WIDTH = 16;
 
     private final ProjectDesk desk;
@@ -49,16 +51,16 @@ final class StatusLine extends Composite {
                 .margins(Spacing.GAP, 2)
                 .spacing(Spacing.MARGIN, 0)
                 .applyTo(this);
-        project = label("status.project", "The title of a project, saved", 0);
-        log = label("status.log", "9999 entries, chain whole", 0);
-        shared = label("status.shared", "999 wait since 23:59", ICON_WIDTH + Spacing.TIGHT);
+        project = label("status.project", TEXTS.text("status.room.project"), 0);
+        log = label("status.log", TEXTS.text("status.room.log"), 0);
+        shared = label("status.shared", TEXTS.text("status.room.shared"), ICON_WIDTH + Spacing.TIGHT);
         shared.addListener(SWT.MouseUp, click -> {
             if (click.button == 1 && desk.sharing().kind() != SharingState.Kind.OFF) {
                 handOver.run();
             }
         });
-        ambient = label("status.ambient", "Air 23.4 \u00b0C", 0);
-        supply = label("status.supply", "Supply 10 to 16 V", 0);
+        ambient = label("status.ambient", TEXTS.text("status.room.air"), 0);
+        supply = label("status.supply", TEXTS.text("status.room.supply"), 0);
         Registration registration = desk.listen(new AnyChange(this::show));
         addListener(SWT.Dispose, end -> registration.close());
         show();
@@ -85,7 +87,7 @@ final class StatusLine extends Composite {
             return;
         }
         Optional<DeskStatus> status = desk.status();
-        set(project, status.map(this::project).orElse("No project open"));
+        set(project, status.map(this::project).orElseGet(() -> TEXTS.text("status.noProject")));
         set(log, status.map(open -> open.logSentence()).orElse(""));
         set(ambient, status.map(StatusLine::ambient).orElse(""));
         set(supply, status.map(StatusLine::supply).orElse(""));
@@ -122,15 +124,16 @@ final class StatusLine extends Composite {
 
     /** A long title loses its end, never the words behind it. */
     private String project(DeskStatus status) {
-        String state = status.readOnly() ? ", read only" : status.dirty() ? ", not saved" : ", saved";
+        String state = status.readOnly() ? "readOnly" : status.dirty() ? "dirty" : "saved";
+        String key = "status.project." + state;
         int room = project.getSize().x == 0 ? Integer.MAX_VALUE : project.getSize().x;
         GC gc = new GC(project);
         String title = status.title();
         int length = title.length();
-        String text = title + state;
+        String text = TEXTS.text(key, title);
         while (length > 1 && gc.textExtent(text).x > room) {
             length--;
-            text = title.substring(0, length).stripTrailing() + "\u2026" + state;
+            text = TEXTS.text(key, title.substring(0, length).stripTrailing() + "\u2026");
         }
         gc.dispose();
         return text;
@@ -138,14 +141,21 @@ final class StatusLine extends Composite {
 
     private static String ambient(DeskStatus status) {
         return status.ambientCelsius().isEmpty()
-                ? "Air not stated"
-                : Numbers.format("Air %.1f \u00b0C", status.ambientCelsius().getAsDouble());
+                ? TEXTS.text("status.air.unknown")
+                : TEXTS.text(
+                        "status.air",
+                        Numbers.format("%.1f", status.ambientCelsius().getAsDouble()));
     }
 
     private static String supply(DeskStatus status) {
         return status.lastSupplyVolts().isPresent()
-                ? Numbers.format("Supply %.2f V", status.lastSupplyVolts().getAsDouble())
-                : Numbers.format("Supply %.4g to %.4g V", status.supplyLowestVolts(), status.supplyHighestVolts());
+                ? TEXTS.text(
+                        "status.supply",
+                        Numbers.format("%.2f", status.lastSupplyVolts().getAsDouble()))
+                : TEXTS.text(
+                        "status.supply.range",
+                        Numbers.format("%.4g", status.supplyLowestVolts()),
+                        Numbers.format("%.4g", status.supplyHighestVolts()));
     }
 
     private static void set(CLabel label, String text) {

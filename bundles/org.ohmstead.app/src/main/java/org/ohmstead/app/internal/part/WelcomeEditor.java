@@ -16,6 +16,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.EditorPart;
 import org.ohmstead.app.internal.welcome.WelcomeActions;
 import org.ohmstead.app.internal.welcome.WelcomeComposite;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.ProjectCommands;
 import org.ohmstead.workbench.session.DeskListener;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -28,6 +29,8 @@ public final class WelcomeEditor extends EditorPart {
     public static final String ID = "org.ohmstead.app.welcome";
     /** What it shows. */
     public static final IEditorInput INPUT = new WelcomeInput();
+
+    private static final Messages TEXTS = Messages.of(WelcomeEditor.class);
 
     private WelcomeComposite welcome;
     private Registration registration;
@@ -137,7 +140,7 @@ public final class WelcomeEditor extends EditorPart {
 
         @Override
         public String getName() {
-            return "Welcome";
+            return TEXTS.text("welcome.name");
         }
 
         @Override
@@ -147,7 +150,7 @@ public final class WelcomeEditor extends EditorPart {
 
         @Override
         public String getToolTipText() {
-            return "Where to begin";
+            return TEXTS.text("welcome.hint");
         }
 
         @Override

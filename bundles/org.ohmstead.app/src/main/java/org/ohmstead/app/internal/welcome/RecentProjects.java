@@ -15,12 +15,14 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** The projects that were open before: a name to click, and the folder that it lies in. Those that are gone turn grey. */
 final class RecentProjects extends Composite {
+    private static final Messages TEXTS = Messages.of(RecentProjects.class);
     private static final int MOST = 6;
     private static final String ENDING = ".ohmstead";
 
@@ -43,7 +45,7 @@ final class RecentProjects extends Composite {
         List<Path> recent = actions.recent().stream().limit(MOST).toList();
         if (recent.isEmpty()) {
             Label none = Ids.name(new Label(this, SWT.WRAP), "welcome.recent.none");
-            none.setText("None yet. The projects that you open are listed here.");
+            none.setText(TEXTS.text("recent.none"));
             GridDataFactory.fillDefaults()
                     .span(2, 1)
                     .grab(true, false)
@@ -96,7 +98,8 @@ final class RecentProjects extends Composite {
     private static void grey(Link link, Label where, Path folder) {
         if (!link.isDisposed()) {
             link.setEnabled(false);
-            where.setText((shortened(folder.getParent()) + " (not found)").replace("&", "&&"));
+            where.setText(
+                    TEXTS.text("recent.vanished", shortened(folder.getParent())).replace("&", "&&"));
             link.getParent().layout();
         }
     }

@@ -17,12 +17,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
 /** The page to begin from: the demo, own projects, the way of the work, and a word on safety. */
 public final class WelcomeComposite extends Composite {
+    private static final Messages TEXTS = Messages.of(WelcomeComposite.class);
     private static final int WIDEST = 1080;
     private static final int NARROW = 760;
     private static final int MARK_SIZE = 64;
@@ -98,7 +100,7 @@ public final class WelcomeComposite extends Composite {
         Label name = new Label(names, SWT.NONE);
         name.setText("Ohmstead");
         name.setFont(resources.create(larger(NAME_SIZE)));
-        label(names, "What does the amplifier really deliver? Measure it, judge it, publish it.");
+        label(names, TEXTS.text("welcome.question"));
     }
 
     private void createTiles() {
@@ -108,48 +110,46 @@ public final class WelcomeComposite extends Composite {
                 .equalWidth(true)
                 .applyTo(tiles);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(tiles);
-        demo = tile(
-                "demo",
-                "Open the demo",
-                "An invented amplifier, tested from end to end. Nothing has to be connected.",
-                actions::openDemo);
-        tile("project-open", "Open a project", "Go on with a folder that ends in .ohmstead.", actions::openProject);
-        tile("project-new", "New project", "Begin with an amplifier of your own and its ratings.", actions::newProject);
+        demo = tile("demo", actions::openDemo);
+        tile("project-open", actions::openProject);
+        tile("project-new", actions::newProject);
     }
 
-    private ActionTile tile(String icon, String title, String explanation, Runnable action) {
+    private ActionTile tile(String icon, Runnable action) {
         boolean primary = tiles.getChildren().length == 0;
-        ActionTile tile = new ActionTile(tiles, icon, title, explanation, primary, action);
         String id = icon.startsWith("project-") ? icon.substring("project-".length()) : icon;
+        String text = "tile." + id;
+        ActionTile tile = new ActionTile(tiles, icon, TEXTS.text(text), TEXTS.text(text + ".hint"), primary, action);
         Ids.name(tile, "welcome." + id);
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(tile);
         return tile;
     }
 
     private void createRecent() {
-        Composite part = part("Recent projects");
+        Composite part = part(TEXTS.text("recent"));
         recent = new RecentProjects(part, actions);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(recent);
     }
 
     private void createSteps() {
-        Composite part = part("How the work goes");
+        Composite part = part(TEXTS.text("steps"));
         steps = new Composite(part, SWT.NONE);
         Spacing.group(STEPS)
                 .spacing(2 * Spacing.MARGIN, Spacing.MARGIN)
                 .equalWidth(true)
                 .applyTo(steps);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(steps);
-        step("amplifier", "Describe", "The amplifier with its ratings, the bench with its meters, the loads.");
-        step("plan", "Plan", "Which loads, at which supply volts, up to which end point.");
-        step("capture", "Measure", "Replay recordings step by step; each reading is logged with its uncertainty.");
-        step("sheet", "Publish", "A sheet with a verdict on each rating that others can check and repeat.");
+        step("amplifier", "step.describe");
+        step("plan", "step.plan");
+        step("capture", "step.measure");
+        step("sheet", "step.publish");
         Link help = Ids.name(new Link(part, SWT.NONE), "welcome.help");
-        help.setText("<a>First steps in the guide</a>");
+        help.setText("<a>" + TEXTS.text("steps.guide") + "</a>");
         help.addListener(SWT.Selection, event -> actions.showHelp());
     }
 
-    private void step(String icon, String name, String sentence) {
+    private void step(String icon, String text) {
+        String name = TEXTS.text(text);
         Composite step = new Composite(steps, SWT.NONE);
         Spacing.tight(2).applyTo(step);
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(step);
@@ -158,7 +158,7 @@ public final class WelcomeComposite extends Composite {
         boolean last = steps.getChildren().length == STEPS;
         Label title = label(step, last ? name : name + "  →");
         title.setFont(resources.create(FontDescriptor.createFrom(getFont()).withStyle(SWT.BOLD)));
-        Label words = label(step, sentence);
+        Label words = label(step, TEXTS.text(text + ".hint"));
         GridDataFactory.fillDefaults()
                 .span(2, 1)
                 .grab(true, false)
@@ -175,12 +175,7 @@ public final class WelcomeComposite extends Composite {
         Label sign = new Label(caution, SWT.NONE);
         sign.setImage(Pictures.icon("warning"));
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(sign);
-        Ids.name(
-                label(
-                        caution,
-                        "Before you connect anything: loads get hot enough to burn, a 12 V supply or battery can melt tools, "
-                                + "capacitors keep their charge, and loud sound harms. Local codes and qualified practice come first."),
-                "welcome.caution");
+        Ids.name(label(caution, TEXTS.text("caution")), "welcome.caution");
     }
 
     private Composite part(String heading) {

@@ -10,12 +10,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -182,7 +184,8 @@ class CheatSheetTest {
         Element plugin = read(Files.newInputStream(Path.of("plugin.xml"))).getDocumentElement();
         Element offered = below(plugin, "cheatsheet").get(0);
         assertEquals("$nl$/" + ENGLISH, offered.getAttribute("contentFile"));
-        assertEquals(sheet(ENGLISH).getAttribute("title"), offered.getAttribute("name"));
+        assertEquals(sheet(ENGLISH).getAttribute("title"), said("bundle.properties", offered.getAttribute("name")));
+        assertEquals(sheet(GERMAN).getAttribute("title"), said("bundle_de.properties", offered.getAttribute("name")));
         Element opening = below(plugin, "command").stream()
                 .filter(command ->
                         command.getAttribute("commandId").equals("org.eclipse.ui.cheatsheets.openCheatSheet"))
@@ -191,6 +194,15 @@ class CheatSheetTest {
         Element parameter = below(opening, "parameter").get(0);
         assertEquals("cheatSheetId", parameter.getAttribute("name"));
         assertEquals(offered.getAttribute("id"), parameter.getAttribute("value"));
+    }
+
+    /** Returns what the key of plugin.xml stands for in a language. */
+    private static String said(String file, String key) throws IOException {
+        Properties texts = new Properties();
+        try (Reader reader = Files.newBufferedReader(Path.of("OSGI-INF/l10n", file))) {
+            texts.load(reader);
+        }
+        return texts.getProperty(key.substring("%".length()));
     }
 
     @ParameterizedTest

@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolItem;
@@ -25,6 +26,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ohmstead.units.text.Language;
 import org.ohmstead.workbench.look.Ids;
 
 class HelpCompositeTest {
@@ -286,6 +288,38 @@ class HelpCompositeTest {
         @Override
         public InputStream open(String href) throws IOException {
             throw new IOException(href);
+        }
+    }
+
+    @Test
+    void speaksGermanAroundEnglishPagesAndSaysSo() {
+        work.finish();
+        assertFalse(Ids.exists(help, "help.language"), "English pages need no word about it");
+        String before = System.getProperty(Language.PROPERTY);
+        try {
+            System.setProperty(Language.PROPERTY, "de");
+            shell.dispose();
+            open();
+            assertTrue(page().getText().contains("Die Hilfe wird gelesen"), page().getText());
+            work.finish();
+            assertEquals(
+                    "Die Seiten sind auf Englisch.",
+                    Ids.find(help, "help.language", Label.class).getText());
+            help.showTopic(FileHelpSource.ROOT + "help/gain.html");
+            assertTrue(page().getText().contains("Caution: "), "a page stays in its own language");
+            help.search("zzz");
+            assertEquals("Seiten mit „zzz“", help.shownTitle());
+            assertTrue(page().getText().contains("Nichts gefunden."), page().getText());
+        } finally {
+            restore(before);
+        }
+    }
+
+    private static void restore(String language) {
+        if (language == null) {
+            System.clearProperty(Language.PROPERTY);
+        } else {
+            System.setProperty(Language.PROPERTY, language);
         }
     }
 }

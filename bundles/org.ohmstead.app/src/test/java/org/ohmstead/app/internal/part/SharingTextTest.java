@@ -4,6 +4,7 @@
 package org.ohmstead.app.internal.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.jobs.SharingState;
 import org.ohmstead.jobs.SharingState.Kind;
+import org.ohmstead.units.text.Language;
 
 class SharingTextTest {
     private static final Instant SINCE = Instant.parse("2026-03-02T14:32:05Z");
@@ -63,5 +65,30 @@ class SharingTextTest {
         assertEquals(
                 "The shared log lab.example.org:5432/tests has all entries of this log.",
                 SharingText.whole(state(Kind.IN_STEP, 0), TODAY, ZoneOffset.UTC));
+    }
+
+    @Test
+    void speaksGerman() {
+        String before = System.getProperty(Language.PROPERTY);
+        try {
+            System.setProperty(Language.PROPERTY, "de-AT");
+            SharingState waiting = state(Kind.WAITING, 3);
+            String brief = SharingText.brief(waiting, TODAY, ZoneOffset.UTC);
+            assertTrue(brief.startsWith("3 warten seit "), brief);
+            String whole = SharingText.whole(waiting, TODAY.plusDays(40), ZoneOffset.UTC);
+            assertTrue(whole.contains("Der erste davon wurde am "), whole);
+            assertTrue(whole.endsWith("Anklicken, um jetzt zu übergeben."), whole);
+            assertEquals("Angehalten, 1 wartet", SharingText.brief(state(Kind.STOPPED, 1), TODAY, ZoneOffset.UTC));
+        } finally {
+            restore(before);
+        }
+    }
+
+    private static void restore(String language) {
+        if (language == null) {
+            System.clearProperty(Language.PROPERTY);
+        } else {
+            System.setProperty(Language.PROPERTY, language);
+        }
     }
 }

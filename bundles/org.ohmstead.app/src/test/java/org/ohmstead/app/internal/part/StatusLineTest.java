@@ -31,6 +31,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.units.text.Language;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.session.BackgroundWork;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -155,5 +156,38 @@ class StatusLineTest {
         desk.save(() -> {}, failures::add);
         await("the end", () -> shared.getText().isEmpty());
         assertNull(shared.getImage());
+    }
+
+    /** The room of the line is fixed; a line that is wider than in English would not fit into a narrow window. */
+    @Test
+    void speaksGermanInNoMoreRoom() {
+        String before = System.getProperty(Language.PROPERTY);
+        int room = shell.getChildren()[0].computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        shell.getChildren()[0].dispose();
+        try {
+            System.setProperty(Language.PROPERTY, "de");
+            StatusLine line = new StatusLine(shell, desk, () -> handOvers++);
+            shell.pack();
+            assertEquals("Kein Projekt geöffnet", label("status.project").getText());
+            assertTrue(line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= room, line.computeSize(-1, -1) + ", " + room);
+            desk.open(folder, Unsaved.REFUSE, session -> {}, failures::add);
+            await("the project", () -> label("status.project").getText().endsWith(", gespeichert"));
+            assertTrue(
+                    label("status.supply").getText().startsWith("Versorgung "),
+                    label("status.supply").getText());
+            assertTrue(
+                    label("status.ambient").getText().startsWith("Luft "),
+                    label("status.ambient").getText());
+        } finally {
+            restore(before);
+        }
+    }
+
+    private static void restore(String language) {
+        if (language == null) {
+            System.clearProperty(Language.PROPERTY);
+        } else {
+            System.setProperty(Language.PROPERTY, language);
+        }
     }
 }

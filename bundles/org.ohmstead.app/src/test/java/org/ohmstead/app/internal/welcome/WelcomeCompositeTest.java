@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmstead.units.text.Language;
 import org.ohmstead.workbench.look.Ids;
 
 class WelcomeCompositeTest {
@@ -235,6 +236,34 @@ class WelcomeCompositeTest {
         @Override
         public List<Path> recent() {
             return List.copyOf(recent);
+        }
+    }
+
+    @Test
+    void speaksGerman() {
+        String before = System.getProperty(Language.PROPERTY);
+        try {
+            System.setProperty(Language.PROPERTY, "de");
+            WelcomeComposite welcome = open(1280);
+            assertEquals(
+                    "<a>Erste Schritte im Handbuch</a>",
+                    Ids.find(welcome, "welcome.help", Link.class).getText());
+            assertTrue(Ids.find(welcome, "welcome.caution", Label.class)
+                    .getText()
+                    .startsWith("Vor dem Anschließen: Lasten werden heiß genug für Verbrennungen"));
+            assertEquals(
+                    "Noch keine. Geöffnete Projekte werden hier aufgeführt.",
+                    Ids.find(welcome, "welcome.recent.none", Label.class).getText());
+        } finally {
+            restore(before);
+        }
+    }
+
+    private static void restore(String language) {
+        if (language == null) {
+            System.clearProperty(Language.PROPERTY);
+        } else {
+            System.setProperty(Language.PROPERTY, language);
         }
     }
 }
