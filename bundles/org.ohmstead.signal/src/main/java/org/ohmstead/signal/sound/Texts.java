@@ -8,10 +8,12 @@ import org.ohmstead.units.text.Messages;
 
 /** The sentences of this package in the language spoken now. */
 final class Texts {
+    private static final Messages TEXTS = Messages.of(Texts.class);
+
     private Texts() {}
 
     static String say(String key, Object... arguments) {
-        return Messages.of(Texts.class).text(key, arguments);
+        return TEXTS.text(key, arguments);
     }
 
     static String sayIn(Locale locale, String key, Object... arguments) {

@@ -13,12 +13,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Has rows hashed on another thread while they are read, since hashing takes the longer; when that falls behind, the reading thread helps.
  * Rows are handed over in their order, on the reading thread; {@link #finish} waits for the last.
  */
 final class HashingReader implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(HashingReader.class);
     private static final int BATCH = 256;
 
     /** So many batches keep the other thread busy while this one hashes one itself. */
@@ -70,18 +72,17 @@ final class HashingReader implements AutoCloseable {
         if (stopped) {
             return;
         }
-        if (toDo.get() < ENOUGH_TO_DO) {
-            FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, there));
+        boolean elsewhere = toDo.get() < ENOUGH_TO_DO;
+        FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, elsewhere ? there : here));
+        waiting.add(new Batch(some, fits));
+        if (elsewhere) {
             toDo.incrementAndGet();
             hashing.execute(() -> {
                 fits.run();
                 toDo.decrementAndGet();
             });
-            waiting.add(new Batch(some, fits));
         } else {
-            FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, here));
             fits.run();
-            waiting.add(new Batch(some, fits));
         }
     }
 
@@ -114,7 +115,7 @@ final class HashingReader implements AutoCloseable {
         }
         if (stopped) {
             Thread.currentThread().interrupt();
-            throw new TestLogException("The check of the log was stopped before its end. Verify the log again.");
+            throw new TestLogException(TEXTS.text("check.stopped"));
         }
     }
 

@@ -8,13 +8,15 @@ import org.ohmstead.units.text.Messages;
 
 /** The texts of the view in the language spoken now. */
 final class Texts {
+    private static final Messages TEXTS = Messages.of(Texts.class);
+
     private Texts() {}
 
     static String say(String key, Object... arguments) {
-        return Messages.of(Texts.class).text(key, arguments);
+        return TEXTS.text(key, arguments);
     }
 
     static Locale locale() {
-        return Messages.of(Texts.class).locale();
+        return TEXTS.locale();
     }
 }
