@@ -4,7 +4,6 @@
 package org.ohmstead.model.json;
 
 import org.ohmstead.model.MeasuredFigures;
-import org.ohmstead.model.json.internal.CanonicalWriter;
 import org.ohmstead.model.json.internal.FieldReader;
 import org.ohmstead.model.json.internal.FiguresReader;
 import org.ohmstead.model.json.internal.FiguresWriter;
@@ -20,7 +19,7 @@ public final class MeasuredFiguresJson {
      * zero comes back as zero.
      */
     public static String toCanonicalText(MeasuredFigures figures) {
-        return CanonicalWriter.write(FiguresWriter.toJson(figures));
+        return FiguresWriter.toText(figures);
     }
 
     /**

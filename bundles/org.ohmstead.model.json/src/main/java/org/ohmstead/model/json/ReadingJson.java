@@ -4,7 +4,6 @@
 package org.ohmstead.model.json;
 
 import org.ohmstead.model.Reading;
-import org.ohmstead.model.json.internal.CanonicalWriter;
 import org.ohmstead.model.json.internal.FieldReader;
 import org.ohmstead.model.json.internal.Findings;
 import org.ohmstead.model.json.internal.JsonSource;
@@ -20,7 +19,7 @@ public final class ReadingJson {
      * negative zero comes back as zero.
      */
     public static String toCanonicalText(Reading reading) {
-        return CanonicalWriter.write(ReadingWriter.toJson(reading));
+        return ReadingWriter.toText(reading);
     }
 
     /**

@@ -32,7 +32,7 @@ public final class CanonicalWriter {
             case OBJECT -> appendObject(node, out);
             case ARRAY -> appendList(node, out);
             case STRING -> appendText(node.textValue(), out);
-            case NUMBER -> out.append(number(node.doubleValue()));
+            case NUMBER -> appendNumber(node.doubleValue(), out);
             case BOOLEAN -> out.append(node.booleanValue());
             case NULL -> out.append("null");
             default -> throw new IllegalArgumentException(
@@ -70,7 +70,7 @@ public final class CanonicalWriter {
         out.append(']');
     }
 
-    private static void appendText(String text, StringBuilder out) {
+    static void appendText(String text, StringBuilder out) {
         out.append('"');
         if (isPlain(text)) {
             out.append(text).append('"');
@@ -114,6 +114,16 @@ public final class CanonicalWriter {
                     out.appendCodePoint(codePoint);
                 }
             }
+        }
+    }
+
+    /** Appends a number as {@link #number} returns it. */
+    static void appendNumber(double value, StringBuilder out) {
+        int whole = (int) value;
+        if (whole == value) {
+            out.append(whole);
+        } else {
+            out.append(number(value));
         }
     }
 

@@ -3,57 +3,50 @@
 
 package org.ohmstead.model.json.internal;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Map;
 import org.ohmstead.model.DriverUsed;
 import org.ohmstead.model.MeasuredFigure;
 import org.ohmstead.model.MeasuredFigures;
 
-/** Turns the figures of a measurement into JSON. */
+/** Writes the figures of a measurement in their canonical form. Fields are named as the records' components. */
 public final class FiguresWriter {
     private FiguresWriter() {}
 
-    /** Returns the figures as an object whose fields are named as the record's components. */
-    public static ObjectNode toJson(MeasuredFigures figures) {
-        return ObjectBuilder.begin()
-                .text("stepId", figures.stepId())
-                .choice("mode", figures.mode())
-                .text("loadId", figures.loadId())
-                .number("supplyVolts", figures.supplyVolts())
-                .text("takenAt", figures.takenAt().toString())
-                .node("driver", driver(figures.driver()))
-                .node("settings", texts(figures.settings()))
+    /**
+     * Returns the canonical text of figures.
+     *
+     * @throws IllegalArgumentException when a number is not finite, or a text holds half of a surrogate pair
+     */
+    public static String toText(MeasuredFigures figures) {
+        return CanonicalText.of(figures, FiguresWriter::figures);
+    }
+
+    private static void figures(MeasuredFigures figures, CanonicalText to) {
+        to.node("conditions", figures.conditions(), ReadingWriter::conditions)
+                .node("driver", figures.driver(), FiguresWriter::driver)
                 .list("figures", figures.figures(), FiguresWriter::figure)
-                .node("conditions", ReadingWriter.conditions(figures.conditions()))
-                .node("provenance", ReadingWriter.provenance(figures.provenance()))
+                .text("loadId", figures.loadId())
+                .choice("mode", figures.mode())
                 .texts("notes", figures.notes())
-                .end();
+                .node("provenance", figures.provenance(), ReadingWriter::provenance)
+                .texts("settings", figures.settings())
+                .text("stepId", figures.stepId())
+                .number("supplyVolts", figures.supplyVolts())
+                .text("takenAt", figures.takenAt().toString());
     }
 
-    private static ObjectNode driver(DriverUsed driver) {
-        return ObjectBuilder.begin()
-                .text("id", driver.id())
-                .text("version", driver.version())
+    private static void driver(DriverUsed driver, CanonicalText to) {
+        to.text("id", driver.id())
                 .choice("kind", driver.kind())
-                .node("settings", texts(driver.settings()))
-                .end();
+                .texts("settings", driver.settings())
+                .text("version", driver.version());
     }
 
-    private static ObjectNode texts(Map<String, String> texts) {
-        ObjectNode object = JsonNodeFactory.instance.objectNode();
-        texts.forEach(object::put);
-        return object;
-    }
-
-    private static ObjectNode figure(MeasuredFigure figure) {
-        return ObjectBuilder.begin()
-                .text("id", figure.id())
+    private static void figure(MeasuredFigure figure, CanonicalText to) {
+        to.text("at", figure.at())
                 .text("channel", figure.channel())
-                .text("at", figure.at())
-                .number("value", figure.value())
-                .text("unit", figure.unit())
+                .text("id", figure.id())
                 .number("standardUncertainty", figure.standardUncertainty())
-                .end();
+                .text("unit", figure.unit())
+                .number("value", figure.value());
     }
 }

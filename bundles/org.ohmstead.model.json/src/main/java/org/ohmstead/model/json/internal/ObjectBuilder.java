@@ -64,10 +64,6 @@ final class ObjectBuilder {
         return this;
     }
 
-    ObjectBuilder numbers(String name, List<Double> values) {
-        return list(name, values, ObjectBuilder::number);
-    }
-
     ObjectBuilder texts(String name, List<String> values) {
         return list(name, values, JsonNodeFactory.instance::textNode);
     }

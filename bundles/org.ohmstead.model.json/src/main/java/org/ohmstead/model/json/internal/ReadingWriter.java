@@ -3,8 +3,6 @@
 
 package org.ohmstead.model.json.internal;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
 import org.ohmstead.model.CaptureUsed;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.Conditions;
@@ -18,132 +16,120 @@ import org.ohmstead.model.Specimen;
 import org.ohmstead.model.SweepPoint;
 import org.ohmstead.model.UncertaintyPart;
 
-/** Turns a reading into JSON; what readings of before did not have is left out where it says nothing, so that their text stays. */
+/**
+ * Writes a reading in its canonical form; what readings of before did not have is left out where it says nothing, so that their text
+ * stays. Fields are named as the records' components.
+ */
 public final class ReadingWriter {
     private ReadingWriter() {}
 
-    /** Returns a reading as an object whose fields are named as the record's components. */
-    public static ObjectNode toJson(Reading reading) {
-        return ObjectBuilder.begin()
-                .text("stepId", reading.stepId())
-                .choice("mode", reading.mode())
+    /**
+     * Returns the canonical text of a reading.
+     *
+     * @throws IllegalArgumentException when a number is not finite, or a text holds half of a surrogate pair
+     */
+    public static String toText(Reading reading) {
+        return CanonicalText.of(reading, ReadingWriter::reading);
+    }
+
+    private static void reading(Reading reading, CanonicalText to) {
+        to.list("channels", reading.channels(), ReadingWriter::channel)
+                .node("conditions", reading.conditions(), ReadingWriter::conditions)
+                .node("endPoint", reading.endPoint(), StepKinds::endPoint)
                 .text("loadId", reading.loadId())
+                .choice("mode", reading.mode())
                 .number("nominalLoadOhms", reading.nominalLoadOhms())
-                .node("stimulus", StepKinds.toJson(reading.stimulus()))
-                .node("endPoint", StepKinds.toJson(reading.endPoint()))
-                .text("takenAt", reading.takenAt().toString())
-                .node("conditions", conditions(reading.conditions()))
-                .list("channels", reading.channels(), ReadingWriter::channel)
-                .node("provenance", provenance(reading.provenance()))
                 .texts("notes", reading.notes())
-                .end();
+                .node("provenance", reading.provenance(), ReadingWriter::provenance)
+                .text("stepId", reading.stepId())
+                .node("stimulus", reading.stimulus(), StepKinds::stimulus)
+                .text("takenAt", reading.takenAt().toString());
     }
 
-    static ObjectNode conditions(Conditions conditions) {
-        return ObjectBuilder.begin()
-                .number("ambientCelsius", conditions.ambientCelsius())
-                .number("caseCelsius", conditions.caseCelsius())
-                .end();
+    static void conditions(Conditions conditions, CanonicalText to) {
+        to.number("ambientCelsius", conditions.ambientCelsius()).number("caseCelsius", conditions.caseCelsius());
     }
 
-    private static ObjectNode channel(ChannelReading channel) {
-        ObjectBuilder object = ObjectBuilder.begin()
-                .text("channel", channel.channel())
-                .choice("outcome", channel.outcome())
+    private static void channel(ChannelReading channel, CanonicalText to) {
+        to.text("channel", channel.channel());
+        if (!channel.correlations().isEmpty()) {
+            to.list("correlations", channel.correlations(), ReadingWriter::correlation);
+        }
+        to.number("frequencyHz", channel.frequencyHz())
+                .list("harmonics", channel.harmonics(), ReadingWriter::harmonic)
                 .number("loadOhms", channel.loadOhms())
+                .choice("outcome", channel.outcome())
+                .number("outputVoltsRms", channel.outputVoltsRms())
                 .number("powerWatts", channel.powerWatts())
                 .number("standardUncertaintyWatts", channel.standardUncertaintyWatts())
-                .number("outputVoltsRms", channel.outputVoltsRms())
-                .number("frequencyHz", channel.frequencyHz())
-                .number("thdFRatio", channel.thdFRatio())
-                .number("supplyVolts", channel.supplyVolts())
                 .number("supplyAmps", channel.supplyAmps())
-                .list("uncertaintyParts", channel.uncertaintyParts(), ReadingWriter::uncertaintyPart)
+                .number("supplyVolts", channel.supplyVolts())
                 .list("sweep", channel.sweep(), ReadingWriter::sweepPoint)
-                .list("harmonics", channel.harmonics(), ReadingWriter::harmonic);
-        if (!channel.correlations().isEmpty()) {
-            object.list("correlations", channel.correlations(), ReadingWriter::correlation);
-        }
-        return object.end();
+                .number("thdFRatio", channel.thdFRatio())
+                .list("uncertaintyParts", channel.uncertaintyParts(), ReadingWriter::uncertaintyPart);
     }
 
-    private static ObjectNode correlation(PartCorrelation correlation) {
-        return ObjectBuilder.begin()
+    private static void correlation(PartCorrelation correlation, CanonicalText to) {
+        to.number("coefficient", correlation.coefficient())
                 .text("first", correlation.first())
-                .text("second", correlation.second())
-                .number("coefficient", correlation.coefficient())
-                .end();
+                .text("second", correlation.second());
     }
 
-    private static ObjectNode uncertaintyPart(UncertaintyPart part) {
-        ObjectBuilder object = ObjectBuilder.begin()
-                .text("source", part.source())
-                .number("standardUncertaintyWatts", part.standardUncertaintyWatts())
-                .flag("shared", part.shared());
+    private static void uncertaintyPart(UncertaintyPart part, CanonicalText to) {
+        to.number("degreesOfFreedom", part.degreesOfFreedom());
+        part.input().ifPresent(input -> to.choice("input", input));
         if (part.shape() != PartShape.NORMAL) {
-            object.choice("shape", part.shape());
+            to.choice("shape", part.shape());
         }
-        object.number("degreesOfFreedom", part.degreesOfFreedom());
-        part.input().ifPresent(input -> object.choice("input", input));
-        return object.end();
+        to.flag("shared", part.shared())
+                .text("source", part.source())
+                .number("standardUncertaintyWatts", part.standardUncertaintyWatts());
     }
 
-    private static ObjectNode sweepPoint(SweepPoint point) {
-        return ObjectBuilder.begin()
+    private static void sweepPoint(SweepPoint point, CanonicalText to) {
+        to.text("captureSha256", point.captureSha256())
+                .flag("clipped", point.clipped())
                 .number("driveDb", point.driveDb())
                 .number("outputVoltsRms", point.outputVoltsRms())
                 .number("powerWatts", point.powerWatts())
-                .number("thdFRatio", point.thdFRatio())
-                .number("thdPlusNoiseRRatio", point.thdPlusNoiseRRatio())
-                .flag("clipped", point.clipped())
-                .number("supplyVolts", point.supplyVolts())
                 .number("supplyAmps", point.supplyAmps())
-                .text("captureSha256", point.captureSha256())
-                .end();
+                .number("supplyVolts", point.supplyVolts())
+                .number("thdFRatio", point.thdFRatio())
+                .number("thdPlusNoiseRRatio", point.thdPlusNoiseRRatio());
     }
 
-    private static ObjectNode harmonic(HarmonicFigure harmonic) {
-        return ObjectBuilder.begin()
-                .whole("order", harmonic.order())
-                .number("ratioToFundamental", harmonic.ratioToFundamental())
-                .end();
+    private static void harmonic(HarmonicFigure harmonic, CanonicalText to) {
+        to.number("order", harmonic.order()).number("ratioToFundamental", harmonic.ratioToFundamental());
     }
 
-    static ObjectNode provenance(Provenance provenance) {
-        ObjectBuilder object = ObjectBuilder.begin()
-                .text("projectRevision", provenance.projectRevision())
+    static void provenance(Provenance provenance, CanonicalText to) {
+        to.list("captures", provenance.captures(), ReadingWriter::capture)
+                .list("instruments", provenance.instruments(), ReadingWriter::instrument)
+                .text("operator", provenance.operator())
                 .text("procedureId", provenance.procedureId())
                 .text("procedureVersion", provenance.procedureVersion())
-                .text("softwareVersion", provenance.softwareVersion())
-                .text("operator", provenance.operator())
-                .list("instruments", provenance.instruments(), ReadingWriter::instrument)
-                .list("captures", provenance.captures(), ReadingWriter::capture);
-        provenance.specimen().ifPresent(specimen -> object.node("specimen", specimen(specimen)));
-        return object.end();
+                .text("projectRevision", provenance.projectRevision())
+                .text("softwareVersion", provenance.softwareVersion());
+        provenance.specimen().ifPresent(specimen -> to.node("specimen", specimen, ReadingWriter::specimen));
     }
 
-    private static ObjectNode specimen(Specimen specimen) {
-        return ObjectBuilder.begin()
-                .text("amplifier", specimen.amplifier())
-                .text("serialNumber", specimen.serialNumber())
+    private static void specimen(Specimen specimen, CanonicalText to) {
+        to.text("amplifier", specimen.amplifier())
                 .text("bench", specimen.bench())
-                .end();
+                .text("serialNumber", specimen.serialNumber());
     }
 
-    private static ObjectNode instrument(InstrumentUsed instrument) {
-        ObjectBuilder out = ObjectBuilder.begin()
-                .text("meterId", instrument.meterId())
-                .choice("quantity", instrument.quantity())
-                .text("name", instrument.name());
-        instrument.calibratedOn().map(LocalDate::toString).ifPresent(day -> out.text("calibratedOn", day));
-        return out.flag("overdue", instrument.overdue()).end();
+    private static void instrument(InstrumentUsed instrument, CanonicalText to) {
+        instrument.calibratedOn().ifPresent(day -> to.text("calibratedOn", day.toString()));
+        to.text("meterId", instrument.meterId())
+                .text("name", instrument.name())
+                .flag("overdue", instrument.overdue())
+                .choice("quantity", instrument.quantity());
     }
 
-    private static ObjectNode capture(CaptureUsed capture) {
-        return ObjectBuilder.begin()
+    private static void capture(CaptureUsed capture, CanonicalText to) {
+        to.text("fileName", capture.fileName())
                 .text("sha256", capture.sha256())
-                .text("fileName", capture.fileName())
-                .numbers("voltsPerFullScale", capture.voltsPerFullScale())
-                .end();
+                .numbers("voltsPerFullScale", capture.voltsPerFullScale());
     }
 }

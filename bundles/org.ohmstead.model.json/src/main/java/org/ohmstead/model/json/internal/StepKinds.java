@@ -54,6 +54,30 @@ final class StepKinds {
         return ObjectBuilder.begin().text(KIND, CLIPPING_ONSET).end();
     }
 
+    /** Writes the fields of a stimulus in the order of their names. */
+    static void stimulus(Stimulus stimulus, CanonicalText to) {
+        to.number("frequencyHz", stimulus.frequencyHz());
+        if (stimulus instanceof Stimulus.ToneBurst burst) {
+            to.text(KIND, TONE_BURST)
+                    .number("lowLevelDb", burst.lowLevelDb())
+                    .number("onSeconds", burst.onSeconds())
+                    .number("periodSeconds", burst.periodSeconds());
+        } else {
+            to.text(KIND, CONTINUOUS_SINE);
+        }
+    }
+
+    /** Writes the fields of an end point in the order of their names. */
+    static void endPoint(EndPoint endPoint, CanonicalText to) {
+        if (endPoint instanceof EndPoint.DistortionLimit limit) {
+            to.text(KIND, DISTORTION_LIMIT).choice("measure", limit.measure()).number("ratio", limit.ratio());
+        } else if (endPoint instanceof EndPoint.FixedLevel level) {
+            to.number("driveDb", level.driveDb()).text(KIND, FIXED_LEVEL);
+        } else {
+            to.text(KIND, CLIPPING_ONSET);
+        }
+    }
+
     static Stimulus stimulus(FieldReader in) throws ProjectFileException {
         String kind = in.choice(KIND, List.of(CONTINUOUS_SINE, TONE_BURST), "what is fed in");
         double frequencyHz = in.number("frequencyHz", "frequency in hertz above 0, for example 1000");
