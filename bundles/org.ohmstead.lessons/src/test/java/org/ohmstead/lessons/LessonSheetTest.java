@@ -5,11 +5,14 @@ package org.ohmstead.lessons;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
+import java.net.URI;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -142,7 +145,20 @@ class LessonSheetTest {
         for (LessonSheet.Kind kind : LessonSheet.Kind.values()) {
             String page = sheet(lesson, kind);
             assertFalse(page.contains("<script"), page);
+            assertTrue(page.indexOf("default-src 'none'; style-src 'unsafe-inline'") < page.indexOf("<title"), page);
+            assertTrue(page.contains("default-src 'none'"), page);
             assertTrue(parsed(page).getDocumentElement().getTextContent().contains(nasty));
         }
+    }
+
+    @Test
+    void aSourceLeadsToThePublicWebOnly() {
+        for (String link : List.of("javascript:alert(1)", "file:///etc/passwd", "/relative")) {
+            Optional<URI> address = Optional.of(URI.create(link));
+            assertThrows(IllegalArgumentException.class, () -> new Source("a handbook", address), link);
+        }
+        assertTrue(new Source("a handbook", Optional.of(URI.create("https://example.org/x")))
+                .link()
+                .isPresent());
     }
 }

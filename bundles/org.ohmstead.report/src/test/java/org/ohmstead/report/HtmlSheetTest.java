@@ -105,9 +105,9 @@ class HtmlSheetTest {
         }
         // The ratings of the sample: 150 W of about 163 W, 84 of 83.6, 350 of 311, 600 of 632, 340 of 348, and one load
         // not tested.
-        assertTrue(
-                page.contains(
-                        "3 of 6 ratings are met, 1 falls short, 1 is undecided by guarded acceptance, risk at most 5\u00a0%; 1 was not tested."));
+        assertTrue(page.contains(
+                "3 of 6 ratings are met, 1 falls short, 1 is undecided by guarded acceptance, risk at most"
+                        + " 5\u00a0%; 1 was not tested."));
     }
 
     @Test
@@ -199,6 +199,30 @@ class HtmlSheetTest {
         assertTrue(words.contains("Sample Works " + HOSTILE));
         // Title, heading, model, notes, remarks, wording of the rating, reason of the voiding, problem.
         assertTrue(words.split(Pattern.quote(HOSTILE), -1).length - 1 >= 8);
+    }
+
+    /** Content Security Policy Level 3 (W3C), 3.3: what stands before the policy in the page would not be held to it. */
+    @Test
+    void letsABrowserRunNothingAndFetchNothing() {
+        Element policy = elements(document, "meta").stream()
+                .filter(meta -> meta.getAttribute("http-equiv").equals("Content-Security-Policy"))
+                .findFirst()
+                .orElseThrow();
+        List<String> rules = List.of(policy.getAttribute("content").split("; "));
+        assertEquals(
+                List.of(
+                        "default-src 'none'",
+                        "style-src 'unsafe-inline'",
+                        "img-src data:",
+                        "base-uri 'none'",
+                        "form-action 'none'"),
+                rules);
+        int at = page.indexOf("Content-Security-Policy");
+        assertTrue(at < page.indexOf("<title"));
+        assertTrue(at < page.indexOf("<style"));
+        for (Element picture : elements(document, "img")) {
+            assertTrue(picture.getAttribute("src").startsWith("data:"), picture.getAttribute("src"));
+        }
     }
 
     @Test

@@ -154,6 +154,20 @@ class ArchitectureTest {
                 .check(all);
     }
 
+    /** A file that says which class it wants would choose what runs here; no form of ours needs that. */
+    @Test
+    void noFileChoosesAClass() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching("java\\.io\\.ObjectInputStream|java\\.beans\\.XMLDecoder")
+                .orShould()
+                .dependOnClassesThat()
+                .haveNameMatching(
+                        "com\\.fasterxml\\.jackson\\.(annotation\\.JsonTypeInfo.*|databind\\.jsontype\\..*|annotation\\.JacksonPolymorphic.*)")
+                .check(all);
+    }
+
     /**
      * A number's unit stands in its name; the cheapest guard against mixing RMS with peak or watts with dBW. The ends of a range have the unit
      * that stands in the name of the range; what has its unit or quantity beside it as data needs none in its name.
@@ -177,8 +191,8 @@ class ArchitectureTest {
                 .should()
                 .haveNameMatching(
                         "(?i).*(Volts|VoltsRms|VoltsPeak|Amps|AmpsRms|Ohms|Watts|Hz|Seconds|Celsius|Kelvin"
-                                + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
-                                + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|coefficient|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
+                            + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
+                            + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|coefficient|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
                 .check(all);
     }
 
