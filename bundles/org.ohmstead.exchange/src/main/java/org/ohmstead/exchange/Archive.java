@@ -28,12 +28,14 @@ import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Archives of a project: a {@link ProjectPack} in a folder of the user's choice, read back and checked before the log says that it is
  * there. Captures may be taken out of the project then, and brought back later; their entries stay in the log either way.
  */
 public final class Archive {
+    private static final Messages TEXTS = Messages.of(Archive.class);
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
     private static final String PROJECT_SUFFIX = ".ohmstead";
@@ -107,14 +109,9 @@ public final class Archive {
             Map<String, List<Path>> out = chosen(project, log, takeOut, manifest);
             return record(packed, log, out, who);
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog(
-                    "The archive " + target + " was written, but the log could not say so: " + failure.getMessage(),
-                    failure);
+            throw ExchangeException.ofLog(TEXTS.text("archive.unsaid", target, failure.getMessage()), failure);
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The archive " + target + " was written, but the captures of the project could not be listed ("
-                            + WholeFile.reason(failure) + "). None was deleted.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("archive.unlisted", target, WholeFile.reason(failure)), failure);
         }
     }
 
@@ -180,8 +177,7 @@ public final class Archive {
                         freed += bytes;
                         takenOut++;
                     } catch (IOException failure) {
-                        notDeleted.add(file + " is in the archive, but could not be deleted ("
-                                + WholeFile.reason(failure) + "). Delete it yourself when you may.");
+                        notDeleted.add(TEXTS.text("archive.notDeleted", file, WholeFile.reason(failure)));
                     }
                 }
             }
@@ -218,7 +214,7 @@ public final class Archive {
         try {
             named = CaptureUses.of(log).uses().keySet();
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("Nothing was restored. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("archive.notRestored", failure.getMessage()), failure);
         }
         return PackReader.with(archive, limits, pack -> {
             int[] counts = new int[4];

@@ -16,9 +16,12 @@ import org.ohmstead.exchange.internal.WholeFile;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** Checks every capture that the log names: whether its file is there, and whether its content still gives the hash in the log. */
 public final class CaptureCheck {
+    private static final Messages TEXTS = Messages.of(CaptureCheck.class);
+
     private CaptureCheck() {}
 
     /** How it stands with a capture. */
@@ -91,7 +94,7 @@ public final class CaptureCheck {
             long done = 0;
             for (String hash : hashes) {
                 progress.stopIfCancelled();
-                progress.step(done++, hashes.size(), hash.isEmpty() ? "files without a hash" : hash);
+                progress.step(done++, hashes.size(), hash.isEmpty() ? TEXTS.text("capture.nameless") : hash);
                 for (Finding finding : look(project, hash, uses, files.getOrDefault(hash, List.of()))) {
                     counts.merge(finding.state(), 1, Integer::sum);
                     if (finding.state() != State.PRESENT) {
@@ -102,12 +105,10 @@ public final class CaptureCheck {
             progress.step(hashes.size(), hashes.size(), "");
             return new Report(counts, findings);
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The captures were not checked. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("capture.unchecked", failure.getMessage()), failure);
         } catch (IOException failure) {
             throw ExchangeException.failed(
-                    "The captures of " + projectFolder + " could not be read (" + WholeFile.reason(failure)
-                            + "). Check that you may read them and that the disk is connected.",
-                    failure);
+                    TEXTS.text("capture.unread", projectFolder, WholeFile.reason(failure)), failure);
         }
     }
 
@@ -117,11 +118,8 @@ public final class CaptureCheck {
         List<Finding> findings = new ArrayList<>();
         if (use == null) {
             for (Path file : files) {
-                findings.add(new Finding(
-                        hash,
-                        State.UNNAMED,
-                        "",
-                        project.relativize(file) + " is named by no entry of the log. Nothing depends on it."));
+                findings.add(
+                        new Finding(hash, State.UNNAMED, "", TEXTS.text("capture.unnamed", project.relativize(file))));
             }
             return findings;
         }
@@ -135,11 +133,7 @@ public final class CaptureCheck {
                     hash,
                     same ? State.PRESENT : State.CHANGED,
                     use.firstEntry(),
-                    same
-                            ? ""
-                            : project.relativize(file) + ", which " + named(use)
-                                    + " depends on, was changed after it was recorded: its content does not give its hash."
-                                    + " Restore it from an archive or a backup."));
+                    same ? "" : TEXTS.text("capture.changed", project.relativize(file), named(use))));
         }
         return findings;
     }
@@ -150,26 +144,20 @@ public final class CaptureCheck {
                     hash,
                     State.ARCHIVED,
                     use.firstEntry(),
-                    "The capture " + use.fileName() + " of " + named(use) + " lies in the archive " + archive.get()
-                            + ".");
+                    TEXTS.text("capture.archived", use.fileName(), named(use), archive.get()));
         }
         if (!use.own()) {
             return new Finding(
                     hash,
                     State.ELSEWHERE,
                     use.firstEntry(),
-                    "The capture " + use.fileName() + " of " + named(use)
-                            + " lies with the bench that the entry was joined from.");
+                    TEXTS.text("capture.elsewhere", use.fileName(), named(use)));
         }
         return new Finding(
-                hash,
-                State.MISSING,
-                use.firstEntry(),
-                "The capture " + use.fileName() + " of " + named(use) + " (" + hash
-                        + ") is missing. Restore it from an archive or a backup.");
+                hash, State.MISSING, use.firstEntry(), TEXTS.text("capture.missing", use.fileName(), named(use), hash));
     }
 
     private static String named(CaptureUses.Use use) {
-        return use.firstEntry() + (use.entries() > 1 ? " and " + (use.entries() - 1) + " more" : "");
+        return use.entries() > 1 ? TEXTS.text("capture.ofMany", use.firstEntry(), use.entries() - 1) : use.firstEntry();
     }
 }

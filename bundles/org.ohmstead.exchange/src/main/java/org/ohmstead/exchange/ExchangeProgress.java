@@ -4,6 +4,7 @@
 package org.ohmstead.exchange;
 
 import java.util.concurrent.CancellationException;
+import org.ohmstead.units.text.Messages;
 
 /** Hears how far a piece of work has come, and says whether it shall stop. Called by the thread that does the work. */
 public interface ExchangeProgress {
@@ -39,7 +40,7 @@ public interface ExchangeProgress {
      */
     default void stopIfCancelled() {
         if (cancelled()) {
-            throw new CancellationException("The work was cancelled.");
+            throw new CancellationException(Messages.of(ExchangeProgress.class).text("work.cancelled"));
         }
     }
 }

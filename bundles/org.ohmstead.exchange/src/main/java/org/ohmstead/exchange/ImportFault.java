@@ -4,6 +4,7 @@
 package org.ohmstead.exchange;
 
 import java.util.Objects;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Something in a table that keeps a row from becoming a reading.
@@ -13,6 +14,7 @@ import java.util.Objects;
  * @param sentence what is wrong and what would be right
  */
 public record ImportFault(long line, String column, String sentence) {
+    private static final Messages TEXTS = Messages.of(ImportFault.class);
     /** Checks that nothing is missing. */
     public ImportFault {
         Objects.requireNonNull(column, "column");
@@ -21,6 +23,8 @@ public record ImportFault(long line, String column, String sentence) {
 
     /** Returns the place and the sentence as one text. */
     public String text() {
-        return "Line " + line + (column.isEmpty() ? "" : ", column \"" + column + "\"") + ": " + sentence;
+        return column.isEmpty()
+                ? TEXTS.text("fault.row", line, sentence)
+                : TEXTS.text("fault.cell", line, column, sentence);
     }
 }

@@ -24,6 +24,7 @@ import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.LogRebuild;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A whole log as JSON Lines: UTF-8, LF at the end of each line, one JSON object in each. The first line names the format and the chains
@@ -33,6 +34,8 @@ import org.ohmstead.testlog.TestLogException;
  * {@code hash} is the SHA-256 of previous hash, sequence, kind, id, time and body in UTF-8, with a line feed between them.
  */
 public final class LogLines {
+    private static final Messages TEXTS = Messages.of(LogLines.class);
+
     private LogLines() {}
 
     /**
@@ -53,7 +56,7 @@ public final class LogLines {
      * @throws ExchangeException when the file cannot be written or the log not be read
      */
     public static void write(TestLog log, Head head, Path target) throws ExchangeException {
-        WholeFile.write(target, "The copy of the log", stream -> write(log, head, stream));
+        WholeFile.write(target, TEXTS.text("lines.written"), stream -> write(log, head, stream));
     }
 
     /**
@@ -71,7 +74,7 @@ public final class LogLines {
             LineWriter.write(log.rows(), head, buffered);
             buffered.flush();
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The copy of the log was not written. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("lines.unwritten", failure.getMessage()), failure);
         }
     }
 
@@ -91,12 +94,10 @@ public final class LogLines {
                 return work.run(log);
             }
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("Nothing was taken from " + file + ". " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("lines.nothingTaken", file, failure.getMessage()), failure);
         } catch (IOException failure) {
             throw ExchangeException.failed(
-                    "The file " + file + " could not be read, or no temporary file be made ("
-                            + WholeFile.reason(failure) + "). Check the disks and the room on them.",
-                    failure);
+                    TEXTS.text("lines.unreadOrNoRoom", file, WholeFile.reason(failure)), failure);
         }
     }
 
@@ -115,10 +116,7 @@ public final class LogLines {
         // The log's own sentence would name the temporary file.
         return report.entry().isPresent()
                 ? report
-                : new JoinReport(
-                        0,
-                        report.entry(),
-                        "Nothing was joined: all entries in " + file.getFileName() + " are in this log already.");
+                : new JoinReport(0, report.entry(), TEXTS.text("lines.nothingJoined", file.getFileName()));
     }
 
     /**
@@ -132,10 +130,9 @@ public final class LogLines {
         try (LinesFile lines = LinesFile.open(file)) {
             LogRebuild.write(lines, newLog);
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("Nothing was made from " + file + ". " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("lines.nothingMade", file, failure.getMessage()), failure);
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The file " + file + " could not be read (" + WholeFile.reason(failure) + ").", failure);
+            throw ExchangeException.failed(TEXTS.text("lines.unread", file, WholeFile.reason(failure)), failure);
         }
     }
 

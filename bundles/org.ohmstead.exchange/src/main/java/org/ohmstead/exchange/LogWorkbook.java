@@ -18,6 +18,7 @@ import org.ohmstead.exchange.internal.SheetRows;
 import org.ohmstead.exchange.internal.WholeFile;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The log as a workbook (Office Open XML, ISO/IEC 29500): a sheet {@code readings} with a row for each channel of each reading, a sheet
@@ -27,6 +28,8 @@ import org.ohmstead.testlog.TestLogException;
  * 32,767 characters, which is the most that a cell can hold, is cut there and ends with an ellipsis.
  */
 public final class LogWorkbook {
+    private static final Messages TEXTS = Messages.of(LogWorkbook.class);
+
     private LogWorkbook() {}
 
     /**
@@ -48,7 +51,7 @@ public final class LogWorkbook {
      * @throws ExchangeException when the file cannot be written or the log not be read
      */
     public static void write(EntrySource entries, About about, Path target) throws ExchangeException {
-        WholeFile.write(target, "The workbook", stream -> write(entries, about, stream));
+        WholeFile.write(target, TEXTS.text("workbook.written"), stream -> write(entries, about, stream));
     }
 
     /**
@@ -72,7 +75,7 @@ public final class LogWorkbook {
         } catch (UncheckedIOException stopped) {
             throw stopped.getCause();
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The workbook was not written. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("workbook.unwritten", failure.getMessage()), failure);
         }
     }
 
@@ -102,9 +105,8 @@ public final class LogWorkbook {
         rows.addOrStop(List.of(Cell.of("head hash of the log"), Cell.of(about.headHash())));
         rows.addOrStop(List.of(
                 Cell.of("units"),
-                Cell.of(
-                        "Each heading names its unit: W, V, A, ohm, Hz, s, dB, degC; Vrms is effective volts; percent is"
-                                + " percent. An empty cell was not read.")));
+                Cell.of("Each heading names its unit: W, V, A, ohm, Hz, s, dB, degC; Vrms is effective volts; percent"
+                        + " is percent. An empty cell was not read.")));
         rows.addOrStop(List.of(
                 Cell.of("uncertainty"),
                 Cell.of("power_std_uncertainty_W is the standard uncertainty (k = 1) of the power.")));

@@ -18,6 +18,7 @@ import org.ohmstead.exchange.internal.ProjectPacking;
 import org.ohmstead.exchange.internal.UnpackFolder;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A whole project as one zip file: {@code project.json}, the log as it stands at one moment, the captures, the results sheets, and a
@@ -29,6 +30,7 @@ import org.ohmstead.testlog.TestLog;
  * in a folder beside the wanted one, which is put in its place only then, in one step.
  */
 public final class ProjectPack {
+    private static final Messages TEXTS = Messages.of(ProjectPack.class);
     /** How the name of a packed project ends. */
     public static final String SUFFIX = ".zip";
 
@@ -101,12 +103,10 @@ public final class ProjectPack {
             throws ExchangeException {
         Path whole = target.toAbsolutePath().normalize();
         if (Files.exists(whole, LinkOption.NOFOLLOW_LINKS)) {
-            throw ExchangeException.refused("The folder " + target
-                    + " is already there, and a project is only unpacked into a new one. Choose another name.");
+            throw ExchangeException.refused(TEXTS.text("pack.folderThere", target));
         }
         if (whole.getParent() == null || !Files.isDirectory(whole.getParent())) {
-            throw ExchangeException.refused(
-                    "The folder that " + target + " shall lie in does not exist. Make it, or check the name.");
+            throw ExchangeException.refused(TEXTS.text("pack.noParent", target));
         }
         return PackReader.with(file, limits, pack -> {
             try (UnpackFolder folder = UnpackFolder.beside(whole)) {

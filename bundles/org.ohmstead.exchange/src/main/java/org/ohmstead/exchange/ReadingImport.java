@@ -18,6 +18,7 @@ import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Readings from a table: text in a {@link CsvDialect}, or a workbook (.xlsx) whose sheet is called {@code readings} or is the first.
@@ -33,6 +34,7 @@ import org.ohmstead.testlog.TestLogException;
  * file, its SHA-256 and the lines.
  */
 public final class ReadingImport {
+    private static final Messages TEXTS = Messages.of(ReadingImport.class);
     /** What imported readings name as their procedure. */
     public static final String PROCEDURE = TableReading.PROCEDURE;
 
@@ -120,11 +122,12 @@ public final class ReadingImport {
      */
     public Report addTo(TestLog log, boolean skipBad, ExchangeProgress progress) throws ExchangeException {
         if (table.faultCount() > 0 && !skipBad) {
-            throw ExchangeException.refused("Nothing was imported from " + table.fileName() + ", because "
-                    + table.badReadings() + " of its readings cannot be: "
-                    + table.faults().get(0).text()
-                    + (table.faultCount() > 1 ? " (and " + (table.faultCount() - 1) + " more)" : "")
-                    + " Put it right, or leave bad rows out on purpose.");
+            throw ExchangeException.refused(TEXTS.text(
+                    table.faultCount() > 1 ? "import.refused.more" : "import.refused",
+                    table.fileName(),
+                    table.badReadings(),
+                    table.faults().get(0).text(),
+                    table.faultCount() - 1));
         }
         List<String> added = new ArrayList<>();
         int already = 0;
@@ -134,7 +137,7 @@ public final class ReadingImport {
             List<TableReading.Found> found = table.found();
             for (int index = 0; index < found.size(); index++) {
                 progress.stopIfCancelled();
-                progress.step(index, found.size(), "reading " + (index + 1));
+                progress.step(index, found.size(), TEXTS.text("import.step", index + 1));
                 Optional<Boolean> there = known.voidedIfThere(found.get(index));
                 if (there.isPresent()) {
                     already++;
@@ -147,9 +150,7 @@ public final class ReadingImport {
             progress.step(found.size(), found.size(), "");
         } catch (TestLogException failure) {
             throw ExchangeException.ofLog(
-                    added.size() + " readings of " + table.fileName() + " were added, then it failed: "
-                            + failure.getMessage() + " Repeat the import when that is mended; nothing comes twice.",
-                    failure);
+                    TEXTS.text("import.broken", added.size(), table.fileName(), failure.getMessage()), failure);
         }
         return new Report(added, already, voided, table.badReadings());
     }

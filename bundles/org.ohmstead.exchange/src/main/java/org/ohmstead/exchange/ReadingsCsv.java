@@ -21,6 +21,7 @@ import org.ohmstead.exchange.internal.FormulaGuard;
 import org.ohmstead.exchange.internal.ReadingColumns;
 import org.ohmstead.exchange.internal.WholeFile;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The log's readings as text in a {@link CsvDialect}: headings, then a row for each channel of each reading, the voided ones among
@@ -34,6 +35,7 @@ import org.ohmstead.testlog.TestLogException;
  * stay numbers.
  */
 public final class ReadingsCsv {
+    private static final Messages TEXTS = Messages.of(ReadingsCsv.class);
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final String LINE_END = "\r\n";
 
@@ -75,7 +77,7 @@ public final class ReadingsCsv {
         } catch (UncheckedIOException stopped) {
             throw stopped.getCause();
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The table was not written. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("table.unwritten", failure.getMessage()), failure);
         }
     }
 
@@ -88,7 +90,7 @@ public final class ReadingsCsv {
      * @throws ExchangeException when the file cannot be written or the log not be read
      */
     public static void write(EntrySource entries, CsvDialect dialect, Path target) throws ExchangeException {
-        WholeFile.write(target, "The table of the log", stream -> {
+        WholeFile.write(target, TEXTS.text("table.written"), stream -> {
             Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
             write(entries, dialect, writer);
             writer.flush();

@@ -31,7 +31,7 @@ public final class CaptureFile {
             throw FileFailure.reading(file, e);
         }
         if (start.length == 0) {
-            throw new CaptureException(Texts.say("file.empty", file.getFileName()));
+            throw new CaptureException(Texts.said("file.empty", file.getFileName()));
         }
         String magic = new String(start, StandardCharsets.ISO_8859_1);
         return "RIFF".equals(magic) || "RF64".equals(magic)

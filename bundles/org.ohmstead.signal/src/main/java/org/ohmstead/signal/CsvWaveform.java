@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.ohmstead.units.text.Said;
 
 /**
  * Tables of samples as text: the first column is the time in seconds, each further column one channel, in volts or
@@ -68,7 +69,7 @@ public final class CsvWaveform {
         try (BufferedReader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             table.readLines(reader);
         } catch (CharacterCodingException e) {
-            throw new CaptureException(Texts.say("csv.neither", file.getFileName()), e);
+            throw new CaptureException(Texts.said("csv.neither", file.getFileName()), e);
         } catch (IOException e) {
             throw FileFailure.reading(file, e);
         }
@@ -77,7 +78,7 @@ public final class CsvWaveform {
 
     /** Says what is wrong; the text's first argument is the file. */
     private CaptureException wrong(String key, Object... arguments) {
-        return new CaptureException(Texts.say(key, withFile(arguments)));
+        return new CaptureException(Texts.said(key, withFile(arguments)));
     }
 
     private Object[] withFile(Object... arguments) {
@@ -153,8 +154,8 @@ public final class CsvWaveform {
         String[] cells = line.split(separator, -1);
         if (columns.isEmpty()) {
             if (cells.length < 2 || cells.length > MOST_CHANNELS + 1) {
-                throw new CaptureException(
-                        Texts.counted("csv.columns", cells.length, withFile(lineNumber, cells.length, MOST_CHANNELS)));
+                throw new CaptureException(Said.of(() ->
+                        Texts.counted("csv.columns", cells.length, withFile(lineNumber, cells.length, MOST_CHANNELS))));
             }
             for (int c = 0; c < cells.length; c++) {
                 columns.add(new double[1024]);

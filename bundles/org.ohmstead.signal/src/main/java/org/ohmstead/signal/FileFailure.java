@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import org.ohmstead.units.text.Said;
 
 /** Sentences for what goes wrong with a file before its content counts. */
 final class FileFailure {
@@ -18,33 +19,40 @@ final class FileFailure {
     /** Says why a file cannot be read and what to do. */
     static CaptureException reading(Path file, IOException failure) {
         if (failure instanceof NoSuchFileException || Files.notExists(file)) {
-            return new CaptureException(Texts.say("file.missing", file), failure);
+            return new CaptureException(Texts.said("file.missing", file), failure);
         }
         if (Files.isDirectory(file)) {
-            return new CaptureException(Texts.say("file.folder", file), failure);
+            return new CaptureException(Texts.said("file.folder", file), failure);
         }
         if (failure instanceof AccessDeniedException) {
-            return new CaptureException(Texts.say("file.denied", file), failure);
+            return new CaptureException(Texts.said("file.denied", file), failure);
         }
-        return new CaptureException(Texts.say("file.unreadable", file, reason(failure)), failure);
+        return new CaptureException(Said.of(() -> Texts.say("file.unreadable", file, reason(failure))), failure);
     }
 
     /** Says why a file cannot be written and what to do. */
     static CaptureException writing(Path file, IOException failure) {
+        return new CaptureException(Said.of(() -> Texts.say("file.unwritable", file, problem(file, failure))), failure);
+    }
+
+    private static String problem(Path file, IOException failure) {
         Path folder = file.toAbsolutePath().getParent();
-        String problem = Texts.say("file.unwritable.unknown");
         if (folder != null && Files.notExists(folder)) {
-            problem = Texts.say("file.unwritable.noFolder");
-        } else if (failure instanceof NotDirectoryException || (folder != null && !Files.isDirectory(folder))) {
-            problem = Texts.say("file.unwritable.folderIsFile");
-        } else if (Files.isDirectory(file)) {
-            problem = Texts.say("file.unwritable.isFolder");
-        } else if (failure instanceof AccessDeniedException) {
-            problem = Texts.say("file.unwritable.denied");
-        } else if (!reason(failure).isEmpty()) {
-            problem = reason(failure);
+            return Texts.say("file.unwritable.noFolder");
         }
-        return new CaptureException(Texts.say("file.unwritable", file, problem), failure);
+        if (failure instanceof NotDirectoryException || (folder != null && !Files.isDirectory(folder))) {
+            return Texts.say("file.unwritable.folderIsFile");
+        }
+        if (Files.isDirectory(file)) {
+            return Texts.say("file.unwritable.isFolder");
+        }
+        if (failure instanceof AccessDeniedException) {
+            return Texts.say("file.unwritable.denied");
+        }
+        if (!reason(failure).isEmpty()) {
+            return reason(failure);
+        }
+        return Texts.say("file.unwritable.unknown");
     }
 
     /** What the system says, if it is more than a file name, with a colon before it. */

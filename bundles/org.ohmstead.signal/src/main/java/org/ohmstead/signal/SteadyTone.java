@@ -45,7 +45,7 @@ final class SteadyTone {
         try {
             return HarmonicFit.of(samples, radiansPerSample, Math.max(20, settings.highestHarmonic()), refine);
         } catch (ArithmeticException e) {
-            throw new CaptureException(Texts.say("tone.short"), e);
+            throw new CaptureException(Texts.said("tone.short"), e);
         }
     }
 

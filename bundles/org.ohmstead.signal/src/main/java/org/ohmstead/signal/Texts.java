@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** What is said of captures and tones, in the language spoken now. */
 final class Texts {
@@ -22,6 +23,11 @@ final class Texts {
         return TEXTS.text(
                 key,
                 Arrays.stream(arguments).map(argument -> shown(argument, mark)).toArray());
+    }
+
+    /** Returns a text that a log may keep in English too. */
+    static Said said(String key, Object... arguments) {
+        return Said.of(() -> say(key, arguments));
     }
 
     /** Returns the text for one, or that for any other count. */

@@ -5,6 +5,7 @@ package org.ohmstead.signal;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import org.ohmstead.units.text.Said;
 
 /**
  * WAV files: RIFF and RF64 with integer samples of 16, 24 or 32 bits or floating-point samples of 32 or 64 bits. A
@@ -77,7 +78,7 @@ public final class WavFile {
         }
         if (scales.length != 1) {
             throw new CaptureException(
-                    Texts.counted("file.scales", channels, file.getFileName(), channels, scales.length));
+                    Said.of(() -> Texts.counted("file.scales", channels, file.getFileName(), channels, scales.length)));
         }
         double[] each = new double[channels];
         Arrays.fill(each, scales[0]);

@@ -54,7 +54,7 @@ final class WavReader {
 
     /** Says what is wrong; the text's first argument is the file. */
     private CaptureException broken(String key, Object... arguments) {
-        return new CaptureException(Texts.say(
+        return new CaptureException(Texts.said(
                 key,
                 Stream.concat(Stream.of(file.getFileName()), Arrays.stream(arguments))
                         .toArray()));

@@ -66,7 +66,7 @@ public final class WavStream implements AutoCloseable {
         double wanted = (double) frames * channels * format.bytes();
         if (wanted + HEADER_BYTES + 1 > MOST_BYTES) {
             throw new CaptureException(
-                    Texts.say("wav.tooLong", file.getFileName(), String.format(Locale.ROOT, "%.0f", wanted)));
+                    Texts.said("wav.tooLong", file.getFileName(), String.format(Locale.ROOT, "%.0f", wanted)));
         }
         Path folder = file.toAbsolutePath().getParent();
         try {

@@ -18,7 +18,7 @@ final class WavWriter {
         long rate = Math.round(capture.sampleRateHz());
         if (rate < 1 || rate > Integer.MAX_VALUE || Math.abs(rate - capture.sampleRateHz()) > 1e-9 * rate) {
             throw new CaptureException(
-                    Texts.say("wav.fractionalRate", file.getFileName(), Double.toString(capture.sampleRateHz())));
+                    Texts.said("wav.fractionalRate", file.getFileName(), Double.toString(capture.sampleRateHz())));
         }
         if (!format.floating()) {
             requireRoom(file, capture, format, scales);
@@ -37,7 +37,7 @@ final class WavWriter {
             for (int i = 0; i < samples.length; i++) {
                 double whole = Math.rint(samples[i] / scales[c] * format.fullScale());
                 if (whole > most || whole < -most - 1) {
-                    throw new CaptureException(Texts.say(
+                    throw new CaptureException(Texts.said(
                             "wav.beyond",
                             file.getFileName(),
                             format.text(),

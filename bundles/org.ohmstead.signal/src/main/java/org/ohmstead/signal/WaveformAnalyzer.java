@@ -79,11 +79,11 @@ public final class WaveformAnalyzer {
         if (!tone.isTone(hint.isPresent())) {
             throw new CaptureException(
                     hint.isPresent()
-                            ? Texts.say(
+                            ? Texts.said(
                                     "tone.noneNear",
                                     Texts.four(tone.alternatingVoltsRms()),
                                     Digits.of(settings.frequencyHz().getAsDouble(), 6))
-                            : Texts.say("tone.none", Texts.four(tone.alternatingVoltsRms())));
+                            : Texts.said("tone.none", Texts.four(tone.alternatingVoltsRms())));
         }
         return tone.result(Optional.empty(), notes);
     }
@@ -105,7 +105,7 @@ public final class WaveformAnalyzer {
 
     private static CaptureException tooFewCycles(double frequencyHz, double durationSeconds, Throwable cause) {
         return new CaptureException(
-                Texts.say(
+                Texts.said(
                         "tone.fewCycles",
                         Texts.four(durationSeconds),
                         Digits.of(frequencyHz * durationSeconds, 2),
@@ -117,7 +117,7 @@ public final class WaveformAnalyzer {
     private static double[] limited(Waveform waveform, List<String> notes) throws CaptureException {
         double[] samples = waveform.raw();
         if (samples.length < LEAST_SAMPLES) {
-            throw new CaptureException(Texts.say("tone.fewSamples", samples.length, LEAST_SAMPLES));
+            throw new CaptureException(Texts.said("tone.fewSamples", samples.length, LEAST_SAMPLES));
         }
         if (samples.length <= MOST_SAMPLES) {
             return samples;
@@ -134,14 +134,14 @@ public final class WaveformAnalyzer {
             throws CaptureException {
         double half = sampleRateHz / 2;
         if (settings.bandLowHz() >= half) {
-            throw new CaptureException(Texts.say(
+            throw new CaptureException(Texts.said(
                     "tone.bandBegins",
                     Digits.of(settings.bandLowHz(), 6),
                     Digits.of(sampleRateHz, 6),
                     Digits.of(half, 6)));
         }
         if (settings.frequencyHz().isPresent() && settings.frequencyHz().getAsDouble() >= half) {
-            throw new CaptureException(Texts.say(
+            throw new CaptureException(Texts.said(
                     "tone.tooHigh", Digits.of(settings.frequencyHz().getAsDouble(), 6), Digits.of(sampleRateHz, 6)));
         }
         if (settings.bandHighHz() > half) {
@@ -160,10 +160,10 @@ public final class WaveformAnalyzer {
         }
         double largest = Math.max(Math.abs(low), Math.abs(high));
         if (largest <= 0) {
-            throw new CaptureException(Texts.say("tone.silent"));
+            throw new CaptureException(Texts.said("tone.silent"));
         }
         if (high - low <= FLAT_RATIO * largest) {
-            throw new CaptureException(Texts.say("tone.direct", Texts.four(mean)));
+            throw new CaptureException(Texts.said("tone.direct", Texts.four(mean)));
         }
         double[] alternating = new double[samples.length];
         for (int i = 0; i < samples.length; i++) {

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmstead.units.text.Language;
+import org.ohmstead.units.text.Said;
 
 class CaptureTextsTest {
     @TempDir
@@ -82,5 +83,6 @@ class CaptureTextsTest {
         assertEquals(
                 "table.csv: Zeile 2 hat 3 Spalten, die Zeilen davor haben 2. Die Datei neu exportieren.",
                 german.getMessage());
+        assertEquals(new Said(english.getMessage(), german.getMessage()), german.said(), "a log keeps the English one");
     }
 }

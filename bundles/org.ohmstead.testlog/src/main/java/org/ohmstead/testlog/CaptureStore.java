@@ -17,6 +17,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
 import org.ohmstead.testlog.internal.LogFailures;
+import org.ohmstead.testlog.internal.LogRefusals;
+import org.ohmstead.units.text.Said;
 
 /**
  * The captures of a project: each file lies under the SHA-256 of its content, {@code captures/ab/abcd...wav}, is written once and
@@ -58,11 +60,8 @@ public final class CaptureStore {
                 copy(source, target);
             }
         } catch (IOException e) {
-            throw new TestLogException(
-                    "The capture " + source.getFileName() + " could not be copied into " + captures + " ("
-                            + LogFailures.reason(e)
-                            + "). Check that you may write there and that the disk has room; the original is untouched.",
-                    e);
+            throw LogRefusals.because(
+                    e, "capture.copy", source.getFileName(), captures, Said.of(() -> LogFailures.reason(e)));
         }
         return new StoredCapture(target, hash);
     }
@@ -96,13 +95,9 @@ public final class CaptureStore {
             }
             return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchFileException e) {
-            throw new TestLogException(
-                    "The capture " + file + " does not exist. Check the name, or record it again.", e);
+            throw LogRefusals.because(e, "capture.missing", file);
         } catch (IOException e) {
-            throw new TestLogException(
-                    "The capture " + file + " could not be read (" + LogFailures.reason(e)
-                            + "). Check the file and its permissions.",
-                    e);
+            throw LogRefusals.because(e, "capture.unread", file, Said.of(() -> LogFailures.reason(e)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -9,6 +9,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import org.ohmstead.testlog.internal.LogDatabase;
 import org.ohmstead.testlog.internal.LogFailures;
+import org.ohmstead.testlog.internal.LogRefusals;
 
 /**
  * Copies of a log as it stands at one moment, entries that still wait beside the file among them, while others go on adding. The copy
@@ -26,8 +27,7 @@ public final class LogCopy {
      */
     public static void write(Path logFile, Path target) throws TestLogException {
         if (Files.exists(target)) {
-            throw new TestLogException("The log " + logFile + " was not copied, because " + target
-                    + " is already there. Choose another name.");
+            throw LogRefusals.of("copy.there", logFile, target);
         }
         boolean whole = false;
         try {

@@ -14,6 +14,7 @@ import org.ohmstead.testlog.chain.RowSource;
 import org.ohmstead.testlog.internal.JoinedTable;
 import org.ohmstead.testlog.internal.LogDatabase;
 import org.ohmstead.testlog.internal.LogFailures;
+import org.ohmstead.testlog.internal.LogRefusals;
 import org.ohmstead.testlog.internal.Transaction;
 
 /** Makes the file of a log from rows that came from elsewhere, each exactly as it was stored, and verifies it. */
@@ -34,8 +35,7 @@ public final class LogRebuild {
      */
     public static void write(RowSource source, Path target) throws TestLogException {
         if (Files.exists(target)) {
-            throw new TestLogException(
-                    "The log was not made, because " + target + " is already there. Choose another name.");
+            throw LogRefusals.of("make.there", target);
         }
         boolean whole = false;
         try {
@@ -47,8 +47,7 @@ public final class LogRebuild {
             try (TestLog log = TestLog.openReadOnly(target)) {
                 VerifyReport report = log.verify();
                 if (!report.intact()) {
-                    throw new TestLogException("The rows are not those of a whole log: "
-                            + report.faults().get(0).sentence());
+                    throw LogRefusals.of("make.rows", report.faults().get(0).sentence());
                 }
             }
             whole = true;

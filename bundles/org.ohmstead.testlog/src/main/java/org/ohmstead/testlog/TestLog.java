@@ -30,6 +30,7 @@ import org.ohmstead.testlog.internal.JoinedTable;
 import org.ohmstead.testlog.internal.Joining;
 import org.ohmstead.testlog.internal.LogDatabase;
 import org.ohmstead.testlog.internal.LogFailures;
+import org.ohmstead.testlog.internal.LogRefusals;
 import org.ohmstead.testlog.internal.LogRows;
 import org.ohmstead.testlog.internal.LogWalk;
 import org.ohmstead.testlog.internal.Transaction;
@@ -149,7 +150,7 @@ public final class TestLog implements AutoCloseable {
      */
     public LogEntry note(String text, String who) throws TestLogException {
         if (text.isBlank()) {
-            throw new TestLogException("A note needs a text. Write what is to be remembered.");
+            throw LogRefusals.of("note.blank");
         }
         return add(EntryKind.NOTE, EntryBodies.note(text, who), Optional.empty());
     }
@@ -165,7 +166,7 @@ public final class TestLog implements AutoCloseable {
      */
     public LogEntry voidEntry(String entryId, String reason, String who) throws TestLogException {
         if (reason.isBlank()) {
-            throw new TestLogException("To void an entry a reason is needed. Say what is wrong with " + entryId + ".");
+            throw LogRefusals.of("void.blank", entryId);
         }
         String target = normalId(entryId);
         return add(EntryKind.VOID, EntryBodies.voiding(target, reason, who), Optional.of(target));
@@ -192,13 +193,12 @@ public final class TestLog implements AutoCloseable {
      */
     public JoinReport join(TestLog other, String name, String who) throws TestLogException {
         if (name.isBlank()) {
-            throw new TestLogException("To join another log the name of its bench is needed. Say whose log it is.");
+            throw LogRefusals.of("join.blank");
         }
         VerifyReport report = other.verify();
         if (!report.intact()) {
-            throw new TestLogException("The log " + other.file() + " is not whole: "
-                    + report.faults().get(0).sentence()
-                    + " Nothing was joined. Take it from a backup and join it then.");
+            throw LogRefusals.of(
+                    "join.notWhole", other.file(), report.faults().get(0).sentence());
         }
         return joinWhole(other, name.strip(), who);
     }
@@ -334,8 +334,7 @@ public final class TestLog implements AutoCloseable {
         List<LogEntry> readings = entries(LogQuery.validReadings());
         for (LogEntry entry : readings) {
             if (!entry.readable()) {
-                throw new TestLogException("The reading " + entry.id() + " of the log " + file
-                        + " cannot be read. Verify the log; take it from a backup, or void the reading with a reason.");
+                throw LogRefusals.of("reading.unread", entry.id(), file);
             }
         }
         return readings;
@@ -363,8 +362,7 @@ public final class TestLog implements AutoCloseable {
     public synchronized VerifyReport verify(Optional<String> expectedHead) throws TestLogException {
         Optional<String> head = expectedHead.map(hash -> hash.strip().toLowerCase(Locale.ROOT));
         if (head.isPresent() && !head.get().matches("[0-9a-f]{64}")) {
-            throw new TestLogException("The expected head \"" + expectedHead.get()
-                    + "\" is not a hash. Give the 64 hexadecimal digits from the results sheet.");
+            throw LogRefusals.of("head.noHash", expectedHead.get());
         }
         return new Verification(file, table, joined, head).run();
     }

@@ -120,9 +120,13 @@ public final class LogBenchmark {
                 long added = index.refresh(IndexProgress.NONE);
                 Found found = index.find(Find.EVERYTHING, FindOrder.NEWEST_FIRST);
                 int lines = found.page(0, PAGE).size();
+                double millis = 1e3 * secondsSince(start);
                 print(
                         "open and first page, %s: %.0f ms (%d entries, %d lines, %d new)",
-                        when, 1e3 * secondsSince(start), found.size(), lines, added);
+                        when, millis, found.size(), lines, added);
+                if (when.startsWith("first")) {
+                    print("measured log-open ours=%.6g unit=ms", millis);
+                }
             }
         }
     }
@@ -154,6 +158,7 @@ public final class LogBenchmark {
         print(
                 "filters: worst %.0f ms (%s), median %.0f ms, of %d",
                 worst, which, times.get(times.size() / 2), times.size());
+        print("measured log-find ours=%.6g unit=ms", worst);
         between();
     }
 
@@ -185,10 +190,12 @@ public final class LogBenchmark {
             }
         }
         print("filters with an index that stays open: worst %.0f ms", worst);
+        print("measured log-find-again ours=%.6g unit=ms", worst);
     }
 
     /** The first one in a program, while Java still compiles, and again as in a window that stays open. */
     private void verify() throws TestLogException {
+        List<Double> rates = new ArrayList<>();
         for (int round = 1; round <= VERIFICATIONS; round++) {
             try (TestLog log = TestLog.openReadOnly(file)) {
                 long start = System.nanoTime();
@@ -201,8 +208,12 @@ public final class LogBenchmark {
                         report.entriesChecked(),
                         seconds,
                         report.faults().size());
+                rates.add(report.entriesChecked() / seconds);
             }
         }
+        print("measured log-verify-first ours=%.6g unit=entries/s", rates.remove(0));
+        Collections.sort(rates);
+        print("measured log-verify ours=%.6g unit=entries/s", rates.get(rates.size() / 2));
     }
 
     /** The same rows, each with a durable commit, by the log and by the driver alone, in turns. */
@@ -245,6 +256,8 @@ public final class LogBenchmark {
         print(
                 "appends with durable commit: %.0f %% of the bare driver (median of %d rounds of %d; %.0f entries/s)",
                 100 * ratios.get(ratios.size() / 2), ratios.size(), APPENDS, rates.get(rates.size() / 2));
+        double seconds = 1 / rates.get(rates.size() / 2);
+        print("measured log-append ours=%.6g reference=%.6g unit=s", seconds, seconds * ratios.get(ratios.size() / 2));
     }
 
     private static Connection bareConnection(Path file) throws SQLException {

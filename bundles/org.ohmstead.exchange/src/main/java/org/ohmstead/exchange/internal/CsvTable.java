@@ -23,9 +23,11 @@ import java.util.Optional;
 import org.ohmstead.exchange.CsvDialect;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.TableLimits;
+import org.ohmstead.units.text.Messages;
 
 /** A table as text in one of the dialects. */
 final class CsvTable implements RawTable {
+    private static final Messages TEXTS = Messages.of(CsvTable.class);
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final int LONGEST_FIRST_LINE = 200;
 
@@ -91,8 +93,7 @@ final class CsvTable implements RawTable {
         }
         Optional<CsvDialect> named = CsvDialect.namedBy(text);
         if (named.isEmpty()) {
-            throw ExchangeException.refused("The first line begins with # but names no dialect that is known: \"" + text
-                    + "\". It must be \"" + CsvDialect.SEMICOLON.firstLine() + "\", or the line with the headings.");
+            throw ExchangeException.refused(TEXTS.text("table.dialect", text, CsvDialect.SEMICOLON.firstLine()));
         }
         return named;
     }
@@ -111,10 +112,10 @@ final class CsvTable implements RawTable {
             return Optional.empty();
         } catch (JsonProcessingException broken) {
             throw ExchangeException.refused(
-                    "Line " + (linesBefore + parser.currentLocation().getLineNr())
-                            + " is not what a table of this dialect can hold: "
-                            + plain(broken.getOriginalMessage())
-                            + ". Check the quotation marks before it.",
+                    TEXTS.text(
+                            "table.line",
+                            linesBefore + parser.currentLocation().getLineNr(),
+                            plain(broken.getOriginalMessage())),
                     broken);
         }
     }
@@ -133,8 +134,7 @@ final class CsvTable implements RawTable {
             // Only a cell's own place is that of its line; the row's is still at the end of the row before.
             line = cells.isEmpty() ? linesBefore + parser.currentTokenLocation().getLineNr() : line;
             if (cells.size() == limits.columns()) {
-                throw ExchangeException.refused("Line " + line + " has more than " + limits.columns()
-                        + " cells. Check that the file is a table of readings in the stated dialect.");
+                throw ExchangeException.refused(TEXTS.text("table.manyCells", line, limits.columns()));
             }
             String text = parser.getText();
             cells.add(new RawRow.RawCell(text == null ? "" : text, false));

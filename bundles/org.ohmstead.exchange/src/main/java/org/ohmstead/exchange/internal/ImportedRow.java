@@ -20,6 +20,7 @@ import org.ohmstead.model.Specimen;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.model.UncertaintyPart;
 import org.ohmstead.units.QuantityFormat;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What one row says.
@@ -29,6 +30,7 @@ import org.ohmstead.units.QuantityFormat;
  * @param channel what the channel gave
  */
 record ImportedRow(long line, Setting setting, ChannelReading channel) {
+    private static final Messages TEXTS = Messages.of(ImportedRow.class);
     /** What the channels of a reading share. */
     record Setting(
             String entry,
@@ -114,11 +116,11 @@ record ImportedRow(long line, Setting setting, ChannelReading channel) {
             return Optional.empty();
         }
         if (period.getAsDouble() <= on.getAsDouble()) {
-            in.fault(Field.BURST_PERIOD, "the period must be longer than the burst itself.");
+            in.fault(Field.BURST_PERIOD, TEXTS.text("row.burstPeriod"));
             return Optional.empty();
         }
         if (low.getAsDouble() < -200 || low.getAsDouble() > 0) {
-            in.fault(Field.BURST_LOW_LEVEL, "the level between the bursts must lie between -200 dB and 0 dB.");
+            in.fault(Field.BURST_LOW_LEVEL, TEXTS.text("row.burstLow"));
             return Optional.empty();
         }
         return Optional.of(new Stimulus.ToneBurst(
@@ -155,7 +157,7 @@ record ImportedRow(long line, Setting setting, ChannelReading channel) {
             return Optional.empty();
         }
         if (limit.getAsDouble() > 1 || limit.getAsDouble() < Double.MIN_NORMAL) {
-            in.fault(Field.END_POINT_LIMIT, "the limit must lie above 0 and at most at 100 %.");
+            in.fault(Field.END_POINT_LIMIT, TEXTS.text("row.limit"));
             return Optional.empty();
         }
         return Optional.of(new EndPoint.DistortionLimit(limit.getAsDouble(), measure));
@@ -208,8 +210,8 @@ record ImportedRow(long line, Setting setting, ChannelReading channel) {
         }
         in.fault(
                 Field.STANDARD_UNCERTAINTY,
-                "the uncertainty of the power is missing; add " + Field.STANDARD_UNCERTAINTY.example() + " or "
-                        + Field.EXPANDED_UNCERTAINTY.example() + " (k = 2), or state one for the whole table.");
+                TEXTS.text(
+                        "row.uncertainty", Field.STANDARD_UNCERTAINTY.example(), Field.EXPANDED_UNCERTAINTY.example()));
         return OptionalDouble.empty();
     }
 

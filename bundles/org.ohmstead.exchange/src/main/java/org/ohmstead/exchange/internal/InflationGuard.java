@@ -7,9 +7,11 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.units.text.Messages;
 
 /** Counts what comes out of an archive, whatever its headers say, and stops when it is too much. */
 final class InflationGuard {
+    private static final Messages TEXTS = Messages.of(InflationGuard.class);
     /** What must not be passed on as if it were a fault of the disk. */
     static final class TooMuch extends IOException {
         private static final long serialVersionUID = 1L;
@@ -51,13 +53,10 @@ final class InflationGuard {
     void count(long more) throws TooMuch {
         bytes += more;
         if (bytes > mostBytes) {
-            throw new TooMuch("The file " + archive + " unfolds to more than " + mostBytes
-                    + " bytes, so nothing was taken from it. Check where it comes from.");
+            throw new TooMuch(TEXTS.text("unfold.bytes", archive, mostBytes));
         }
         if (bytes > freeBytes && bytes > mostRatio * packedBytes) {
-            throw new TooMuch("The file " + archive + " unfolds to more than " + (long) mostRatio
-                    + " times its size, as an archive does that was made to fill a disk. Nothing was taken from it."
-                    + " Check where it comes from.");
+            throw new TooMuch(TEXTS.text("unfold.ratio", archive, (long) mostRatio));
         }
     }
 

@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
 import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.units.text.Messages;
 
 /** Lines of a file as bytes, with the place where each begins, none longer than is allowed. */
 final class LineBytes {
+    private static final Messages TEXTS = Messages.of(LineBytes.class);
     private final InputStream in;
     private final int longest;
     private final ByteArrayOutputStream line = new ByteArrayOutputStream();
@@ -47,8 +49,7 @@ final class LineBytes {
             place += end - at;
             at = end;
             if (line.size() > longest) {
-                throw ExchangeException.refused("A line of the file is longer than " + longest
-                        + " bytes, which no entry of a log is. Check that it is the right file.");
+                throw ExchangeException.refused(TEXTS.text("lines.longLine", longest));
             }
             if (at < filled) {
                 at++;

@@ -17,9 +17,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.chain.ChainedRow;
+import org.ohmstead.units.text.Messages;
 
 /** The lines of a log as text: a head that names the chains, then an entry in each. */
 final class LineJson {
+    private static final Messages TEXTS = Messages.of(LineJson.class);
     static final int FORMAT_VERSION = 1;
     static final int LONGEST_LINE = 32 << 20;
 
@@ -92,12 +94,11 @@ final class LineJson {
     static List<ChainInfo> chains(byte[] line) throws IOException {
         JsonNode root = JSON.readTree(line);
         if (root == null || !root.path("format").asText().equals(FORMAT)) {
-            throw new NotALine("it is not the head of a log that was written for carrying it");
+            throw new NotALine(TEXTS.text("line.noHead"));
         }
         int version = root.path("formatVersion").asInt(0);
         if (version < 1 || version > FORMAT_VERSION) {
-            throw new NotALine("it is of format version " + version + ", but this Ohmstead knows only " + FORMAT_VERSION
-                    + "; update Ohmstead");
+            throw new NotALine(TEXTS.text("line.newer", version, FORMAT_VERSION));
         }
         List<ChainInfo> chains = new ArrayList<>();
         for (JsonNode chain : root.path("chains")) {
@@ -114,7 +115,7 @@ final class LineJson {
                 && chains.get(0).label().isEmpty()
                 && chains.stream().filter(chain -> chain.label().isEmpty()).count() == 1;
         if (!ownFirst || chains.stream().map(ChainInfo::chain).distinct().count() != chains.size()) {
-            throw new NotALine("it does not name the log's own chain first and each chain once");
+            throw new NotALine(TEXTS.text("line.chains"));
         }
         return chains;
     }
@@ -123,7 +124,7 @@ final class LineJson {
     static ChainRow row(byte[] line) throws IOException {
         JsonNode root = JSON.readTree(line);
         if (root == null || !root.isObject()) {
-            throw new NotALine("it is no entry");
+            throw new NotALine(TEXTS.text("line.noEntry"));
         }
         return new ChainRow(
                 hash(root, "chain"),
@@ -140,7 +141,7 @@ final class LineJson {
     private static String text(JsonNode node, String field) throws NotALine {
         JsonNode value = node.path(field);
         if (!value.isTextual()) {
-            throw new NotALine("its field \"" + field + "\" is missing or no text");
+            throw new NotALine(TEXTS.text("line.noText", field));
         }
         return value.textValue();
     }
@@ -148,7 +149,7 @@ final class LineJson {
     private static String hash(JsonNode node, String field) throws NotALine {
         String text = text(node, field);
         if (!text.matches(HASH)) {
-            throw new NotALine("its field \"" + field + "\" is no hash");
+            throw new NotALine(TEXTS.text("line.noHash", field));
         }
         return text;
     }
@@ -160,7 +161,7 @@ final class LineJson {
                 && value.longValue() >= least
                 && value.longValue() < 1L << 53;
         if (!fits) {
-            throw new NotALine("its field \"" + field + "\" is missing or no number that fits");
+            throw new NotALine(TEXTS.text("line.noNumber", field));
         }
         return value.longValue();
     }

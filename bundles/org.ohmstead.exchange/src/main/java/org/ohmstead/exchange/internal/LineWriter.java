@@ -11,9 +11,11 @@ import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.chain.RowSource;
+import org.ohmstead.units.text.Messages;
 
 /** Writes the rows of a log as lines. */
 public final class LineWriter {
+    private static final Messages TEXTS = Messages.of(LineWriter.class);
     private static final int PAGE = 256;
 
     private LineWriter() {}
@@ -29,8 +31,7 @@ public final class LineWriter {
                 List<ChainedRow> rows =
                         source.rows(chain.chain(), after, (int) Math.min(PAGE, chain.lastSequence() - after));
                 if (rows.isEmpty()) {
-                    throw new TestLogException("The log ends at number " + after + " of a chain that should have "
-                            + chain.lastSequence() + ". Verify it.");
+                    throw new TestLogException(TEXTS.text("lines.logEnds", after, chain.lastSequence()));
                 }
                 for (ChainedRow row : rows) {
                     out.write(LineJson.line(chain.chain(), row));

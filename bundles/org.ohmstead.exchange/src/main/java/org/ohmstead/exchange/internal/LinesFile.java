@@ -21,9 +21,11 @@ import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.chain.RowSource;
+import org.ohmstead.units.text.Messages;
 
 /** The rows of a log in a file of lines. Only places of some of the lines are kept in memory. */
 public final class LinesFile implements RowSource, AutoCloseable {
+    private static final Messages TEXTS = Messages.of(LinesFile.class);
     private static final int STRIDE = 256;
 
     private final String name;
@@ -54,7 +56,7 @@ public final class LinesFile implements RowSource, AutoCloseable {
     public static LinesFile open(Path file) throws ExchangeException {
         String name = String.valueOf(file.getFileName());
         if (!Files.isRegularFile(file)) {
-            throw ExchangeException.refused("There is no file " + file + ". Check the name.");
+            throw ExchangeException.refused(TEXTS.text("file.none", file));
         }
         try {
             FileChannel channel = FileChannel.open(file);
@@ -69,10 +71,7 @@ public final class LinesFile implements RowSource, AutoCloseable {
                 }
             }
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The file " + file + " could not be read (" + WholeFile.reason(failure)
-                            + "). Check that you may read it and that its disk is connected.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("file.unread", file, WholeFile.reason(failure)), failure);
         }
     }
 
@@ -81,7 +80,7 @@ public final class LinesFile implements RowSource, AutoCloseable {
         LineBytes lines = new LineBytes(Channels.newInputStream(channel.position(0)), LineJson.LONGEST_LINE);
         long number = 1;
         try {
-            byte[] head = lines.next().orElseThrow(() -> new NotALine("there is none"));
+            byte[] head = lines.next().orElseThrow(() -> new NotALine(TEXTS.text("line.none")));
             LinesFile file = new LinesFile(name, channel, LineJson.chains(head));
             Places before = null;
             for (Optional<byte[]> line = lines.next(); line.isPresent(); line = lines.next()) {
@@ -92,29 +91,24 @@ public final class LinesFile implements RowSource, AutoCloseable {
             return file;
         } catch (NotALine | JsonProcessingException wrong) {
             String detail = wrong instanceof JsonProcessingException json
-                    ? "it is not valid JSON: " + json.getOriginalMessage()
+                    ? TEXTS.text("line.noJson", json.getOriginalMessage())
                     : wrong.getMessage();
-            throw ExchangeException.refused(
-                    "Line " + number + " of " + name + " cannot be read: " + detail
-                            + ". The file must be a log written as JSON Lines with its chain.",
-                    wrong);
+            throw ExchangeException.refused(TEXTS.text("line.unread", number, name, detail), wrong);
         } catch (IllegalArgumentException wrong) {
-            throw ExchangeException.refused(
-                    "Line " + number + " of " + name + " cannot be read: " + wrong.getMessage() + ".", wrong);
+            throw ExchangeException.refused(TEXTS.text("line.wrong", number, name, wrong.getMessage()), wrong);
         }
     }
 
     private Places take(ChainRow line, long begin, Places before) throws NotALine {
         Places of = places.get(line.chain());
         if (of == null) {
-            throw new NotALine("it belongs to a chain that the first line does not name");
+            throw new NotALine(TEXTS.text("line.otherChain"));
         }
         if (of != before && of.rows > 0) {
-            throw new NotALine("it goes back to a chain that was over");
+            throw new NotALine(TEXTS.text("line.goesBack"));
         }
         if (line.row().sequence() != of.chain.firstSequence() + of.rows) {
-            throw new NotALine("its number is " + line.row().sequence() + ", but "
-                    + (of.chain.firstSequence() + of.rows) + " comes next in its chain");
+            throw new NotALine(TEXTS.text("line.number", line.row().sequence(), of.chain.firstSequence() + of.rows));
         }
         if (of.rows % STRIDE == 0) {
             of.begins.add(begin);
@@ -127,9 +121,12 @@ public final class LinesFile implements RowSource, AutoCloseable {
     private void requireComplete() throws ExchangeException {
         for (Places of : places.values()) {
             if (of.rows != of.chain.entries() || !of.headHash.equals(of.chain.headHash())) {
-                throw ExchangeException.refused("The file " + name + " holds " + of.rows + " entries of the chain "
-                        + (of.chain.label().isEmpty() ? "of its own" : of.chain.label()) + ", but its first line says "
-                        + of.chain.entries() + " up to another head. It was cut off or changed; write it again.");
+                throw ExchangeException.refused(TEXTS.text(
+                        of.chain.label().isEmpty() ? "lines.incompleteOwn" : "lines.incomplete",
+                        name,
+                        of.rows,
+                        of.chain.entries(),
+                        of.chain.label()));
             }
         }
     }
@@ -153,15 +150,14 @@ public final class LinesFile implements RowSource, AutoCloseable {
             List<ChainedRow> rows = new ArrayList<>();
             long end = Math.min(of.rows, first + most);
             for (long index = (long) stride * STRIDE; index < end; index++) {
-                byte[] line = lines.next().orElseThrow(() -> new NotALine("it is gone"));
+                byte[] line = lines.next().orElseThrow(() -> new NotALine(TEXTS.text("line.gone")));
                 if (index >= first) {
                     rows.add(LineJson.row(line).row());
                 }
             }
             return rows;
         } catch (IOException | ExchangeException failure) {
-            throw new TestLogException(
-                    "The file " + name + " changed while it was read. Leave it alone and try again.", failure);
+            throw new TestLogException(TEXTS.text("lines.changed", name), failure);
         }
     }
 

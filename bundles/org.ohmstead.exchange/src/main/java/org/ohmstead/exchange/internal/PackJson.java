@@ -20,9 +20,11 @@ import java.util.List;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.PackManifest;
 import org.ohmstead.exchange.PackManifest.PackedFile;
+import org.ohmstead.units.text.Messages;
 
 /** What a pack says about itself, as JSON. */
 final class PackJson {
+    private static final Messages TEXTS = Messages.of(PackJson.class);
     private static final String FORMAT = "ohmstead-project";
     private static final String HASH = "[0-9a-f]{64}";
     private static final int DEEPEST = 8;
@@ -63,35 +65,30 @@ final class PackJson {
         try {
             JsonNode root = JSON.readTree(text);
             if (root == null || !root.path("format").asText().equals(FORMAT)) {
-                throw ExchangeException.refused("The file " + archive
-                        + " is no packed project: its manifest does not say so. Check that it is the right file.");
+                throw ExchangeException.refused(TEXTS.text("pack.noManifestOfOurs", archive));
             }
             int version = root.path("formatVersion").asInt(0);
             if (version > PackManifest.FORMAT_VERSION) {
-                throw ExchangeException.refused("The file " + archive + " was packed in format version " + version
-                        + ", but this Ohmstead knows versions up to " + PackManifest.FORMAT_VERSION
-                        + ". Update Ohmstead to unpack it.");
+                throw ExchangeException.refused(
+                        TEXTS.text("pack.newer", archive, version, PackManifest.FORMAT_VERSION));
             }
             return manifest(root, version);
         } catch (IOException | DateTimeException | IllegalArgumentException wrong) {
             String detail =
                     wrong instanceof JsonProcessingException json ? json.getOriginalMessage() : wrong.getMessage();
-            throw ExchangeException.refused(
-                    "The manifest of " + archive + " cannot be read (" + detail
-                            + "). Take the file from where it was packed once more.",
-                    wrong);
+            throw ExchangeException.refused(TEXTS.text("pack.manifestUnread", archive, detail), wrong);
         }
     }
 
     private static PackManifest manifest(JsonNode root, int version) {
         if (version < 1 || !root.path("files").isArray()) {
-            throw new IllegalArgumentException("its version or its list of files is missing");
+            throw new IllegalArgumentException(TEXTS.text("manifest.noList"));
         }
         List<PackedFile> files = new ArrayList<>();
         for (JsonNode file : root.path("files")) {
             JsonNode bytes = file.path("bytes");
             if (!bytes.canConvertToLong() || !bytes.isIntegralNumber() || bytes.longValue() < 0) {
-                throw new IllegalArgumentException("the size of a file is missing or wrong");
+                throw new IllegalArgumentException(TEXTS.text("manifest.noSize"));
             }
             files.add(new PackedFile(text(file, "name"), bytes.longValue(), hash(file, "sha256")));
         }
@@ -107,7 +104,7 @@ final class PackJson {
 
     private static String text(JsonNode node, String field) {
         if (!node.path(field).isTextual()) {
-            throw new IllegalArgumentException("the field \"" + field + "\" is missing");
+            throw new IllegalArgumentException(TEXTS.text("manifest.noField", field));
         }
         return node.path(field).textValue();
     }
@@ -115,7 +112,7 @@ final class PackJson {
     private static String hash(JsonNode node, String field) {
         String text = text(node, field);
         if (!text.matches(HASH)) {
-            throw new IllegalArgumentException("the field \"" + field + "\" is no hash");
+            throw new IllegalArgumentException(TEXTS.text("manifest.noHash", field));
         }
         return text;
     }

@@ -10,9 +10,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /** Which files belong into a packed project, and why others do not. */
 final class PackPlaces {
+    private static final Messages TEXTS = Messages.of(PackPlaces.class);
     /** Name of what the pack says about itself. */
     static final String MANIFEST = "manifest.json";
 
@@ -41,15 +43,15 @@ final class PackPlaces {
     /** Returns why a name does not belong into a pack, to follow its name in a sentence, or empty when it does. */
     static Optional<String> refusal(String name) {
         if (name.startsWith("/") || name.startsWith("\\") || name.matches("(?s)[A-Za-z]:.*")) {
-            return Optional.of("leads to a fixed place on the disk");
+            return Optional.of(TEXTS.text("place.fixed"));
         }
         if (name.matches("(?s)(.*[/\\\\])?\\.\\.([/\\\\].*)?")) {
-            return Optional.of("leads out of the project's folder");
+            return Optional.of(TEXTS.text("place.out"));
         }
         if (name.indexOf('\\') >= 0 || name.chars().anyMatch(Character::isISOControl)) {
-            return Optional.of("holds a character that names in a project never do");
+            return Optional.of(TEXTS.text("place.character"));
         }
-        return belongs(name) ? Optional.empty() : Optional.of("is none of the places that a project has");
+        return belongs(name) ? Optional.empty() : Optional.of(TEXTS.text("place.none"));
     }
 
     private static boolean belongs(String name) {

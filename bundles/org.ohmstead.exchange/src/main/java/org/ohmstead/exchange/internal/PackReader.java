@@ -26,9 +26,11 @@ import org.ohmstead.exchange.ExchangeProgress;
 import org.ohmstead.exchange.PackLimits;
 import org.ohmstead.exchange.PackManifest;
 import org.ohmstead.exchange.PackManifest.PackedFile;
+import org.ohmstead.units.text.Messages;
 
 /** A packed project, read without trusting it. */
 public final class PackReader implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(PackReader.class);
     private static final int MOST_MANIFEST_BYTES = 64 << 20;
     private static final int BUFFER_BYTES = 1 << 16;
 
@@ -61,20 +63,15 @@ public final class PackReader implements AutoCloseable {
             throw tooMuch.refusal();
         } catch (ZipException | EOFException | IllegalArgumentException damaged) {
             throw ExchangeException.refused(
-                    "The file " + file.getFileName() + " is damaged (" + damaged.getMessage()
-                            + "). Take it from where it was packed once more.",
-                    damaged);
+                    TEXTS.text("pack.damaged", file.getFileName(), damaged.getMessage()), damaged);
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The packed project " + file + " could not be read, or what is in it not be written ("
-                            + WholeFile.reason(failure) + "). Check the disks and the room on them.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("pack.unread", file, WholeFile.reason(failure)), failure);
         }
     }
 
     private static PackReader open(Path file, PackLimits limits) throws IOException, ExchangeException {
         if (!Files.isRegularFile(file)) {
-            throw ExchangeException.refused("There is no file " + file + ". Check the name.");
+            throw ExchangeException.refused(TEXTS.text("file.none", file));
         }
         String name = file.getFileName().toString();
         List<ZipDirectory.Item> items = ZipDirectory.read(file);
@@ -99,31 +96,25 @@ public final class PackReader implements AutoCloseable {
     private static void requireNames(String name, List<ZipDirectory.Item> items, PackLimits limits)
             throws ExchangeException {
         if (items.size() > limits.files()) {
-            throw refused(
-                    name, "holds " + items.size() + " files, more than the " + limits.files() + " of any project");
+            throw refused("pack.many", name, items.size(), limits.files());
         }
         Map<String, String> byFolded = new HashMap<>();
         for (ZipDirectory.Item item : items) {
-            String shown = "\"" + shown(item.name()) + "\"";
+            String shown = shown(item.name());
             Optional<String> refusal =
                     PackPlaces.isFolder(item.name()) ? Optional.empty() : PackPlaces.refusal(item.name());
             if (refusal.isPresent()) {
-                throw refused(name, "holds a file named " + shown + ", which " + refusal.get());
+                throw refused("pack.foreign", name, shown, refusal.get());
             }
             if (item.link()) {
-                throw refused(name, "holds " + shown + " as a link to somewhere else");
+                throw refused("pack.link", name, shown);
             }
             if (item.encrypted()) {
-                throw refused(name, "holds " + shown + " encrypted");
+                throw refused("pack.encrypted", name, shown);
             }
             String before = byFolded.putIfAbsent(PackPlaces.folded(item.name()), item.name());
             if (before != null) {
-                throw refused(
-                        name,
-                        before.equals(item.name())
-                                ? "holds " + shown + " twice"
-                                : "holds " + shown + " and \"" + shown(before)
-                                        + "\", which some disks cannot tell apart");
+                throw refused(before.equals(item.name()) ? "pack.twice" : "pack.alike", name, shown, shown(before));
             }
         }
     }
@@ -133,9 +124,8 @@ public final class PackReader implements AutoCloseable {
         return harmless.length() > 80 ? harmless.substring(0, 80) + "\u2026" : harmless;
     }
 
-    private static ExchangeException refused(String name, String predicate) {
-        return ExchangeException.refused(
-                "The file " + name + " " + predicate + ". Nothing was taken from it. Check where it comes from.");
+    private static ExchangeException refused(String key, Object... arguments) {
+        return ExchangeException.refused(TEXTS.text(key, arguments));
     }
 
     private static void requireSame(String name, List<ZipDirectory.Item> items, ZipFile zip) throws ExchangeException {
@@ -144,7 +134,7 @@ public final class PackReader implements AutoCloseable {
         boolean same = zip.size() == items.size()
                 && items.stream().map(ZipDirectory.Item::name).allMatch(seen::contains);
         if (!same) {
-            throw refused(name, "shows other contents to different readers");
+            throw refused("pack.ambiguous", name);
         }
     }
 
@@ -152,13 +142,12 @@ public final class PackReader implements AutoCloseable {
             throws IOException, ExchangeException {
         ZipEntry entry = zip.getEntry(PackPlaces.MANIFEST);
         if (entry == null) {
-            throw ExchangeException.refused("The file " + name + " is no packed project: it holds no "
-                    + PackPlaces.MANIFEST + ". Check that it is the right file.");
+            throw ExchangeException.refused(TEXTS.text("pack.noManifest", name, PackPlaces.MANIFEST));
         }
         try (InputStream in = guard.guarded(zip.getInputStream(entry))) {
             byte[] bytes = in.readNBytes(MOST_MANIFEST_BYTES + 1);
             if (bytes.length > MOST_MANIFEST_BYTES) {
-                throw refused(name, "has a manifest larger than that of any project");
+                throw refused("pack.manifestLarge", name);
             }
             return bytes;
         }
@@ -175,21 +164,19 @@ public final class PackReader implements AutoCloseable {
         Set<String> listed = new HashSet<>();
         for (PackedFile file : manifest.files()) {
             if (!listed.add(file.name()) || !there.contains(file.name())) {
-                throw refused(name, "lacks \"" + shown(file.name()) + "\", or names it twice in its manifest");
+                throw refused("pack.lacks", name, shown(file.name()));
             }
             if (file.bytes() > limits.fileBytes()) {
-                throw refused(name, "holds \"" + shown(file.name()) + "\" with more bytes than any file of a project");
+                throw refused("pack.fileLarge", name, shown(file.name()));
             }
             Optional<String> promised = PackPlaces.captureHash(file.name());
             if (promised.isPresent() && !promised.get().equals(file.sha256())) {
-                throw refused(
-                        name,
-                        "holds the capture \"" + shown(file.name()) + "\" with another content than its name says");
+                throw refused("pack.otherCapture", name, shown(file.name()));
             }
         }
         there.removeAll(listed);
         if (!there.isEmpty()) {
-            throw refused(name, "holds \"" + shown(there.iterator().next()) + "\", which its manifest does not name");
+            throw refused("pack.unlisted", name, shown(there.iterator().next()));
         }
     }
 
@@ -235,14 +222,14 @@ public final class PackReader implements AutoCloseable {
             for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
                 bytes += read;
                 if (bytes > file.bytes() || bytes > limits.fileBytes()) {
-                    throw refused(name, "holds more in \"" + shown(file.name()) + "\" than its manifest says");
+                    throw refused("pack.more", name, shown(file.name()));
                 }
                 digest.update(buffer, 0, read);
                 out.write(buffer, 0, read);
             }
         }
         if (bytes != file.bytes() || !Sha256.hex(digest.digest()).equals(file.sha256())) {
-            throw refused(name, "holds another content in \"" + shown(file.name()) + "\" than its manifest says");
+            throw refused("pack.other", name, shown(file.name()));
         }
     }
 

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
@@ -26,9 +25,11 @@ import org.ohmstead.exchange.PackManifest;
 import org.ohmstead.exchange.PackManifest.PackedFile;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.units.text.Messages;
 
 /** Puts the files of a project into one. */
 final class PackWriter {
+    private static final Messages TEXTS = Messages.of(PackWriter.class);
     private static final int BUFFER_BYTES = 1 << 16;
 
     private final Path project;
@@ -61,7 +62,7 @@ final class PackWriter {
             String name = name(files.get(index));
             progress.step(index, total, name);
             if (PackPlaces.refusal(name).isPresent()) {
-                leftOut.add(name + " is none of the places that a project has.");
+                leftOut.add(TEXTS.text("pack.noPlace", name));
             } else {
                 add(name, files.get(index));
             }
@@ -84,7 +85,7 @@ final class PackWriter {
         if (PackPlaces.captureHash(name)
                 .filter(promised -> !promised.equals(hash))
                 .isPresent()) {
-            leftOut.add(name + " has changed since it was recorded: its content does not give the hash in its name.");
+            leftOut.add(TEXTS.text("pack.captureChanged", name));
         } else {
             sources.add(new Source(file, new PackedFile(name, bytes, hash), crc.getValue()));
         }
@@ -170,10 +171,7 @@ final class PackWriter {
     }
 
     private static ExchangeException changed(Source source) {
-        return ExchangeException.refused(String.format(
-                Locale.ROOT,
-                "The file %s was changed while the project was packed, so nothing was kept. Save and close the project"
-                        + " elsewhere, and try again.",
-                source.packed().name()));
+        return ExchangeException.refused(
+                TEXTS.text("pack.changed", source.packed().name()));
     }
 }

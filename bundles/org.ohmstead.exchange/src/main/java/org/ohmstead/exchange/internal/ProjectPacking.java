@@ -23,9 +23,11 @@ import org.ohmstead.testlog.LogCopy;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 
 /** One packing of a project. */
 public final class ProjectPacking {
+    private static final Messages TEXTS = Messages.of(ProjectPacking.class);
     private final Path project;
     private final Path target;
     private final String softwareVersion;
@@ -44,12 +46,10 @@ public final class ProjectPacking {
     /** Does it. */
     public Packed run(ExchangeProgress progress) throws ExchangeException {
         if (Files.exists(target)) {
-            throw ExchangeException.refused(
-                    "The file " + target + " is already there, and is not written over. Choose another name.");
+            throw ExchangeException.refused(TEXTS.text("pack.there", target));
         }
         if (!Files.isDirectory(target.getParent())) {
-            throw ExchangeException.refused("The folder " + target.getParent()
-                    + " does not exist. Make it, or choose another for the packed project.");
+            throw ExchangeException.refused(TEXTS.text("pack.noFolder", target.getParent()));
         }
         try {
             LoadedProject loaded = ProjectFile.read(project);
@@ -63,14 +63,11 @@ public final class ProjectPacking {
                 return write(loaded, Optional.of(copy), progress);
             }
         } catch (ProjectFileException failure) {
-            throw ExchangeException.refused("The project was not packed. " + failure.getMessage(), failure);
+            throw ExchangeException.refused(TEXTS.text("pack.notPacked", failure.getMessage()), failure);
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The project was not packed. " + failure.getMessage(), failure);
+            throw ExchangeException.ofLog(TEXTS.text("pack.notPacked", failure.getMessage()), failure);
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The project " + project + " could not be packed (" + WholeFile.reason(failure)
-                            + "). Check that you may read it, and that there is room where the file shall go.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("pack.failed", project, WholeFile.reason(failure)), failure);
         }
     }
 
@@ -90,10 +87,10 @@ public final class ProjectPacking {
                 log.entriesChecked(),
                 writer.files());
         long bytes = manifest.files().stream().mapToLong(PackedFile::bytes).sum();
-        WholeFile.write(target, "The packed project", stream -> writer.write(manifest, true, stream));
+        WholeFile.write(target, TEXTS.text("pack.written"), stream -> writer.write(manifest, true, stream));
         // What packs better than an unpacking believes, such as long silence, goes in as it is.
         if (bytes > limits.freeBytes() && bytes > limits.inflationRatio() / 2 * Files.size(target)) {
-            WholeFile.write(target, "The packed project", stream -> writer.write(manifest, false, stream));
+            WholeFile.write(target, TEXTS.text("pack.written"), stream -> writer.write(manifest, false, stream));
         }
         return new Packed(target, CaptureStore.sha256(target), manifest, writer.leftOut());
     }
@@ -103,8 +100,8 @@ public final class ProjectPacking {
         try (TestLog log = TestLog.openReadOnly(copy)) {
             VerifyReport report = log.verify();
             if (!report.intact()) {
-                throw ExchangeException.refused("The project was not packed, because its log is not whole: "
-                        + report.faults().get(0).sentence() + " Restore the log from a backup first.");
+                throw ExchangeException.refused(
+                        TEXTS.text("pack.logBroken", report.faults().get(0).sentence()));
             }
             // The copy has joined chains too; the head is that of the log's own.
             return new VerifyReport(report.entriesChecked(), log.headHash(), List.of());

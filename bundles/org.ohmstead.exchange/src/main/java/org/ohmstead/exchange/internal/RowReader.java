@@ -17,9 +17,11 @@ import java.util.OptionalDouble;
 import org.ohmstead.exchange.ImportFault;
 import org.ohmstead.exchange.internal.Field.Column;
 import org.ohmstead.exchange.internal.RawRow.RawCell;
+import org.ohmstead.units.text.Messages;
 
 /** Reads the cells of one row, and collects what is wrong with them. */
 final class RowReader {
+    private static final Messages TEXTS = Messages.of(RowReader.class);
     private static final int LONGEST_SHOWN = 40;
     private static final String WITH_POINT = "[+-]?(\\d{1,40}(\\.\\d{0,40})?|\\.\\d{1,40})([eE][+-]?\\d{1,3})?";
     private static final String WITH_COMMA = WITH_POINT.replace("\\.", ",");
@@ -69,15 +71,12 @@ final class RowReader {
         String text = cell.get().text().strip();
         boolean comma = table.decimalMark() == ',' && !cell.get().number();
         if (!text.matches(comma ? WITH_COMMA : WITH_POINT)) {
-            fault(
-                    field,
-                    shown(text) + " is no number with a decimal " + (comma ? "comma" : "point")
-                            + " and without a thousands separator.");
+            fault(field, TEXTS.text(comma ? "row.numberWithComma" : "row.numberWithPoint", shown(text)));
             return OptionalDouble.empty();
         }
         double value = columns.get(places.get(field)).si(Double.parseDouble(text.replace(',', '.')));
         if (!Double.isFinite(value)) {
-            fault(field, shown(text) + " is too large.");
+            fault(field, TEXTS.text("row.tooLarge", shown(text)));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);
@@ -86,7 +85,7 @@ final class RowReader {
     /** Returns a number that must be there; when it is not, that is a fault. */
     OptionalDouble needed(Field field) {
         if (cell(field).isEmpty()) {
-            fault(field, "the cell is empty, but a number is needed.");
+            fault(field, TEXTS.text("row.noNumber"));
             return OptionalDouble.empty();
         }
         return number(field);
@@ -94,17 +93,19 @@ final class RowReader {
 
     /** Returns a number that must be above 0; when it is not, that is a fault. */
     OptionalDouble positive(Field field, boolean needed) {
-        return inRange(field, needed ? needed(field) : number(field), Double.MIN_VALUE, "above 0");
+        return inRange(field, needed ? needed(field) : number(field), Double.MIN_VALUE, "row.notAbove0");
     }
 
     /** Returns a number that must be at least 0; when it is not, that is a fault. */
     OptionalDouble notNegative(Field field, boolean needed) {
-        return inRange(field, needed ? needed(field) : number(field), 0, "at least 0");
+        return inRange(field, needed ? needed(field) : number(field), 0, "row.below0");
     }
 
-    private OptionalDouble inRange(Field field, OptionalDouble value, double least, String range) {
+    private OptionalDouble inRange(Field field, OptionalDouble value, double least, String refusal) {
         if (value.isPresent() && value.getAsDouble() < least) {
-            fault(field, shown(cell(field).map(RawCell::text).orElse("")) + " must be " + range + ".");
+            fault(
+                    field,
+                    TEXTS.text(refusal, shown(cell(field).map(RawCell::text).orElse(""))));
             return OptionalDouble.empty();
         }
         return value;
@@ -121,7 +122,9 @@ final class RowReader {
                 return Optional.of(word);
             }
         }
-        fault(field, shown(text) + " is none of " + List.of(words).toString().toLowerCase(Locale.ROOT) + ".");
+        fault(
+                field,
+                TEXTS.text("row.noWord", shown(text), List.of(words).toString().toLowerCase(Locale.ROOT)));
         return Optional.empty();
     }
 
@@ -130,16 +133,13 @@ final class RowReader {
         Field field = places.containsKey(Field.TAKEN_AT_UTC) ? Field.TAKEN_AT_UTC : Field.TAKEN_AT;
         Optional<RawCell> cell = cell(field);
         if (cell.isEmpty()) {
-            fault(field, "the cell is empty, but the time is needed.");
+            fault(field, TEXTS.text("row.noTime"));
             return Optional.empty();
         }
         String text = cell.get().text().strip();
         Optional<Instant> moment = cell.get().number() ? serial(text) : written(text, field == Field.TAKEN_AT_UTC);
         if (moment.isEmpty()) {
-            fault(
-                    field,
-                    shown(text) + " is no time; write it as 2026-03-02T09:14:05Z"
-                            + (field == Field.TAKEN_AT ? ", with its zone." : "."));
+            fault(field, TEXTS.text(field == Field.TAKEN_AT ? "row.notATimeWithZone" : "row.notATime", shown(text)));
         }
         return moment;
     }
@@ -188,6 +188,6 @@ final class RowReader {
     }
 
     private static String shown(String text) {
-        return "\"" + (text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "\u2026" : text) + "\"";
+        return text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "\u2026" : text;
     }
 }

@@ -6,9 +6,11 @@ package org.ohmstead.exchange.internal;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import org.ohmstead.units.text.Messages;
 
 /** Stops when XML goes on for long without a new tag, because a parser holds a text or an attribute whole in memory. */
 final class RunLimit extends FilterInputStream {
+    private static final Messages TEXTS = Messages.of(RunLimit.class);
     private final int longest;
     private int run;
 
@@ -38,8 +40,7 @@ final class RunLimit extends FilterInputStream {
     private void look(byte value) throws IOException {
         run = value == '<' ? 0 : run + 1;
         if (run > longest) {
-            throw new InflationGuard.TooMuch("A part of the workbook goes on for more than " + longest
-                    + " bytes without a tag, which no table needs. Nothing was read; check where it comes from.");
+            throw new InflationGuard.TooMuch(TEXTS.text("workbook.longRun", longest));
         }
     }
 

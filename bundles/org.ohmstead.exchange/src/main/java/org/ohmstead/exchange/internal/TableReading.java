@@ -27,9 +27,11 @@ import org.ohmstead.model.Provenance;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /** Makes readings of a table, and collects what is wrong with it. */
 public final class TableReading {
+    private static final Messages TEXTS = Messages.of(TableReading.class);
     /** What imported readings name as their procedure. */
     public static final String PROCEDURE = "org.ohmstead.import";
 
@@ -82,11 +84,11 @@ public final class TableReading {
         String name = String.valueOf(file.getFileName());
         try {
             if (!Files.isRegularFile(file)) {
-                throw ExchangeException.refused("There is no file " + file + ". Check the name.");
+                throw ExchangeException.refused(TEXTS.text("file.none", file));
             }
             if (Files.size(file) > settings.limits().fileBytes()) {
-                throw ExchangeException.refused("The file " + name + " is larger than "
-                        + settings.limits().fileBytes() + " bytes, which no table of readings should be. Divide it.");
+                throw ExchangeException.refused(
+                        TEXTS.text("table.fileLarge", name, settings.limits().fileBytes()));
             }
             TableReading reading = new TableReading(settings, name, CaptureStore.sha256(file));
             try (RawTable table = isWorkbook(file)
@@ -98,21 +100,15 @@ public final class TableReading {
         } catch (InflationGuard.TooMuch tooMuch) {
             throw tooMuch.refusal();
         } catch (ZipException damaged) {
-            throw ExchangeException.refused(
-                    "The workbook " + name + " is damaged (" + damaged.getMessage() + "). Save it again.", damaged);
+            throw ExchangeException.refused(TEXTS.text("workbook.damaged", name, damaged.getMessage()), damaged);
         } catch (EOFException damaged) {
-            throw ExchangeException.refused(
-                    "The workbook " + name + " is damaged: it ends too early. Save it again.", damaged);
+            throw ExchangeException.refused(TEXTS.text("workbook.cut", name), damaged);
         } catch (CharacterCodingException notUtf8) {
-            throw ExchangeException.refused(
-                    "The file " + name + " is not UTF-8 text. Save it as UTF-8 and try again.", notUtf8);
+            throw ExchangeException.refused(TEXTS.text("table.notUtf8", name), notUtf8);
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    "The file " + file + " could not be read (" + WholeFile.reason(failure)
-                            + "). Check that you may read it and that its disk is connected.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("file.unread", file, WholeFile.reason(failure)), failure);
         } catch (TestLogException failure) {
-            throw ExchangeException.ofLog("The file " + file + " could not be read.", failure);
+            throw ExchangeException.ofLog(TEXTS.text("file.unreadShort", file), failure);
         }
     }
 
@@ -125,16 +121,14 @@ public final class TableReading {
     }
 
     private void take(RawTable table) throws IOException, ExchangeException {
-        RawRow head = table.next()
-                .orElseThrow(() -> ExchangeException.refused(
-                        "The file " + fileName + " holds no headings and no rows, so there is nothing to import."));
+        RawRow head = table.next().orElseThrow(() -> ExchangeException.refused(TEXTS.text("table.empty", fileName)));
         takeHeadings(head, table);
         int rows = 0;
         for (Optional<RawRow> row = table.next(); row.isPresent(); row = table.next()) {
             rows++;
             if (rows > settings.limits().rows()) {
-                throw ExchangeException.refused("The file " + fileName + " has more than "
-                        + settings.limits().rows() + " rows. Divide it and import the parts.");
+                throw ExchangeException.refused(
+                        TEXTS.text("table.manyRows", fileName, settings.limits().rows()));
             }
             takeRow(row.get(), table);
         }
@@ -151,9 +145,10 @@ public final class TableReading {
                 refuseWithoutUnit(heading);
                 unused.add(heading);
             } else if (places.putIfAbsent(column.get().field(), index) != null) {
-                throw ExchangeException.refused("The headings \""
-                        + columns.get(places.get(column.get().field())).heading() + "\" and \"" + heading
-                        + "\" stand for the same. Take one of the columns out.");
+                throw ExchangeException.refused(TEXTS.text(
+                        "table.headingTwice",
+                        columns.get(places.get(column.get().field())).heading(),
+                        heading));
             }
         }
         List<String> missing = new ArrayList<>();
@@ -164,26 +159,25 @@ public final class TableReading {
             missing.add(Field.TAKEN_AT_UTC.example());
         }
         if (!missing.isEmpty()) {
-            throw ExchangeException.refused("The headings in line " + head.line() + " of " + fileName + " lack "
-                    + String.join(", ", missing) + "." + dialectHint(head, table)
-                    + " Each heading of a quantity names its unit, as in power_W or power (mW).");
+            char other = table.decimalMark() == '.' ? ';' : ',';
+            throw ExchangeException.refused(TEXTS.text(
+                    isSeparatedBy(other, head, table) ? "table.lacksOfOther" : "table.lacks",
+                    head.line(),
+                    fileName,
+                    String.join(", ", missing),
+                    other));
         }
     }
 
     private static void refuseWithoutUnit(String heading) throws ExchangeException {
         if (Field.lacksUnit(heading)) {
-            throw ExchangeException.refused(
-                    "The heading \"" + heading
-                            + "\" names no unit that fits it. Write the unit behind it, as in power_W, supply_V or load (ohm).");
+            throw ExchangeException.refused(TEXTS.text("table.noUnit", heading));
         }
     }
 
-    private static String dialectHint(RawRow head, RawTable table) {
+    private static boolean isSeparatedBy(char other, RawRow head, RawTable table) {
         boolean oneCell = head.cells().size() == 1 && table.guarded();
-        char other = table.decimalMark() == '.' ? ';' : ',';
-        return oneCell && head.cell(0).text().indexOf(other) >= 0
-                ? " The cells seem to be separated by \"" + other + "\": state the other dialect."
-                : "";
+        return oneCell && head.cell(0).text().indexOf(other) >= 0;
     }
 
     private void takeRow(RawRow row, RawTable table) {
@@ -207,7 +201,7 @@ public final class TableReading {
             if (group.stream().anyMatch(other -> other.channel()
                     .channel()
                     .equals(imported.get().channel().channel()))) {
-                in.fault(Field.CHANNEL, "this channel of the same reading stands in an earlier line already.");
+                in.fault(Field.CHANNEL, TEXTS.text("row.channelTwice"));
             }
             group.add(imported.get());
         }

@@ -16,9 +16,11 @@ import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.text.Messages;
 
 /** A folder in which a project is put together; when it is not moved to its place, closing it takes it away. */
 public final class UnpackFolder implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(UnpackFolder.class);
     private final Path path;
 
     private UnpackFolder(Path path) {
@@ -45,15 +47,13 @@ public final class UnpackFolder implements AutoCloseable {
         try {
             ProjectFile.read(path);
         } catch (ProjectFileException failure) {
-            throw ExchangeException.refused(
-                    "The packed project cannot be read: " + failure.getMessage() + " Nothing was kept of it.", failure);
+            throw ExchangeException.refused(TEXTS.text("unpack.unread", failure.getMessage()), failure);
         }
         Path log = path.resolve(TestLog.FILE_NAME);
         boolean promised = !manifest.headHash().equals(TestLog.FIRST_PREVIOUS_HASH);
         if (!Files.exists(log)) {
             if (promised) {
-                throw ExchangeException.refused(
-                        "The packed project lacks the log that its manifest speaks of. Nothing was kept of it.");
+                throw ExchangeException.refused(TEXTS.text("unpack.noLog"));
             }
             return;
         }
@@ -67,18 +67,14 @@ public final class UnpackFolder implements AutoCloseable {
         try (TestLog log = TestLog.openReadOnly(file)) {
             VerifyReport report = log.verify(Optional.of(manifest.headHash()));
             if (!report.intact()) {
-                throw ExchangeException.refused("The log in the packed project is not whole: "
-                        + report.faults().get(0).sentence() + " Nothing was kept of it.");
+                throw ExchangeException.refused(
+                        TEXTS.text("unpack.logBroken", report.faults().get(0).sentence()));
             }
             if (!log.headHash().equals(manifest.headHash())) {
-                throw ExchangeException.refused("The log in the packed project ends with another entry than its"
-                        + " manifest says. Nothing was kept of it. Check where it comes from.");
+                throw ExchangeException.refused(TEXTS.text("unpack.otherHead"));
             }
         } catch (TestLogException failure) {
-            throw ExchangeException.refused(
-                    "The log in the packed project cannot be read: " + failure.getMessage()
-                            + " Nothing was kept of it.",
-                    failure);
+            throw ExchangeException.refused(TEXTS.text("unpack.logUnread", failure.getMessage()), failure);
         }
     }
 

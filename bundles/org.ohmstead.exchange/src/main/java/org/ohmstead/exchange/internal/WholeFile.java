@@ -17,9 +17,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.UUID;
 import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.units.text.Messages;
 
 /** Writes a file so that a reader sees the old content or the whole new one, never a part. */
 public final class WholeFile {
+    private static final Messages TEXTS = Messages.of(WholeFile.class);
     /** What fills the file. */
     @FunctionalInterface
     public interface Content {
@@ -38,7 +40,7 @@ public final class WholeFile {
     public static void write(Path target, String what, Content content) throws ExchangeException {
         try {
             if (Files.isDirectory(target)) {
-                throw new IOException("it is a folder");
+                throw new IOException(TEXTS.text("write.folder"));
             }
             if (Files.exists(target) && !Files.isRegularFile(target)) {
                 pour(target, content);
@@ -46,10 +48,7 @@ public final class WholeFile {
                 replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
             }
         } catch (IOException failure) {
-            throw ExchangeException.failed(
-                    what + " could not be written to " + target + " (" + reason(failure)
-                            + "). Check that the folder exists, may be written to and has room.",
-                    failure);
+            throw ExchangeException.failed(TEXTS.text("write.failed", what, target, reason(failure)), failure);
         }
     }
 
@@ -91,13 +90,13 @@ public final class WholeFile {
     /** Returns in a few words what the system reported. */
     public static String reason(IOException failure) {
         if (failure instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": access is denied";
+            return TEXTS.text("reason.denied", denied.getFile());
         }
         if (failure instanceof NoSuchFileException missing) {
-            return missing.getFile() + " does not exist";
+            return TEXTS.text("reason.missing", missing.getFile());
         }
         if (failure instanceof FileAlreadyExistsException there) {
-            return there.getFile() + " is already there";
+            return TEXTS.text("reason.there", there.getFile());
         }
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();

@@ -17,9 +17,11 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.TableLimits;
+import org.ohmstead.units.text.Messages;
 
 /** What a workbook keeps apart from its sheets: which sheet is which part, and the texts that sheets share. */
 final class XlsxParts {
+    private static final Messages TEXTS = Messages.of(XlsxParts.class);
     private static final String BOOK = "xl/workbook.xml";
     private static final String BOOK_RELATIONS = "xl/_rels/workbook.xml.rels";
     private static final String WANTED = "readings";
@@ -67,8 +69,7 @@ final class XlsxParts {
             String name = attribute(xml, "name");
             String relation = attribute(xml, "id");
             if (relationBySheet.size() >= MOST_SHEETS) {
-                throw ExchangeException.refused(
-                        "The workbook has more than " + MOST_SHEETS + " sheets. Check that it is the right file.");
+                throw ExchangeException.refused(TEXTS.text("workbook.manySheets", MOST_SHEETS));
             }
             relationBySheet.putIfAbsent(name.toLowerCase(Locale.ROOT), relation);
         } else if (xml.getLocalName().equals("workbookPr")) {
@@ -127,17 +128,15 @@ final class XlsxParts {
 
     private void add(String text) throws ExchangeException {
         if (shared.size() >= MOST_SHARED) {
-            throw ExchangeException.refused(
-                    "The workbook keeps more than " + MOST_SHARED + " texts. Check that it is the right file.");
+            throw ExchangeException.refused(TEXTS.text("workbook.manyTexts", MOST_SHARED));
         }
         shared.add(text);
     }
 
     private static void requireFew(long characters, int ofOne, TableLimits limits) throws ExchangeException {
         if (characters > limits.sharedCharacters() || ofOne > limits.cellCharacters()) {
-            throw ExchangeException.refused("The workbook holds more text than a table of readings can: at most "
-                    + limits.cellCharacters() + " characters in a cell and " + limits.sharedCharacters()
-                    + " in all. Check that it is the right file.");
+            throw ExchangeException.refused(
+                    TEXTS.text("workbook.muchText", limits.cellCharacters(), limits.sharedCharacters()));
         }
     }
 
@@ -147,16 +146,14 @@ final class XlsxParts {
                 WANTED, relationBySheet.values().stream().findFirst().orElse(""));
         String part = targetByRelation.get(relation);
         if (part == null) {
-            throw ExchangeException.refused(
-                    "The workbook names no sheet that is in it. Save it again as .xlsx, or as CSV.");
+            throw ExchangeException.refused(TEXTS.text("workbook.noSheet"));
         }
         return part;
     }
 
     String shared(long index, long line) throws ExchangeException {
         if (index < 0 || index >= shared.size()) {
-            throw ExchangeException.refused("The workbook is damaged: a cell in row " + line
-                    + " holds a text that is not there. Save it again as .xlsx, or as CSV.");
+            throw ExchangeException.refused(TEXTS.text("workbook.noText", line));
         }
         return shared.get((int) index);
     }

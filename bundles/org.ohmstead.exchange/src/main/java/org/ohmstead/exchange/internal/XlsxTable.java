@@ -24,12 +24,14 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.TableLimits;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A sheet of a workbook (Office Open XML, ISO/IEC 29500-1, 18.2 to 18.4), read row by row: the one called "readings", else the first.
  * Formulas count with the value that was stored with them.
  */
 final class XlsxTable implements RawTable {
+    private static final Messages TEXTS = Messages.of(XlsxTable.class);
     private static final int MOST_PARTS = 2000;
     private static final long FREE_BYTES = 4L << 20;
     private static final int LONGEST_RUN = 1 << 20;
@@ -56,8 +58,7 @@ final class XlsxTable implements RawTable {
         ZipFile zip = new ZipFile(file.toFile());
         try {
             if (zip.size() > MOST_PARTS) {
-                throw ExchangeException.refused("The workbook " + file.getFileName() + " has more than " + MOST_PARTS
-                        + " parts, which no table of readings needs. Check that it is the right file.");
+                throw ExchangeException.refused(TEXTS.text("workbook.manyParts", file.getFileName(), MOST_PARTS));
             }
             InflationGuard guard = new InflationGuard(
                     file.getFileName().toString(),
@@ -91,8 +92,7 @@ final class XlsxTable implements RawTable {
             throws IOException, ExchangeException {
         ZipEntry entry = zip.getEntry(name);
         if (entry == null) {
-            throw ExchangeException.refused("The file is no workbook that can be read: its part " + name
-                    + " is missing. Save it again as .xlsx, or as CSV.");
+            throw ExchangeException.refused(TEXTS.text("workbook.noPart", name));
         }
         return new RunLimit(guard.guarded(zip.getInputStream(entry)), LONGEST_RUN);
     }
@@ -144,17 +144,14 @@ final class XlsxTable implements RawTable {
                 return tooMuch.refusal();
             }
         }
-        return ExchangeException.refused(
-                "The workbook is damaged: one of its parts is no proper XML. Save it again as .xlsx, or as CSV.",
-                failure);
+        return ExchangeException.refused(TEXTS.text("workbook.noXml"), failure);
     }
 
     /** Moves on; refuses what a workbook never holds. */
     static int advance(XMLStreamReader xml) throws XMLStreamException, ExchangeException {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
-            throw ExchangeException.refused("The workbook holds a document type or an entity of its own, which"
-                    + " workbooks never do. Nothing was read; check where it comes from.");
+            throw ExchangeException.refused(TEXTS.text("workbook.entity"));
         }
         return event;
     }
@@ -199,8 +196,7 @@ final class XlsxTable implements RawTable {
             return;
         }
         if (column >= limits.columns()) {
-            throw ExchangeException.refused("Row " + line + " has more than " + limits.columns()
-                    + " cells. Check that the sheet is a table of readings.");
+            throw ExchangeException.refused(TEXTS.text("workbook.manyCells", line, limits.columns()));
         }
         while (cells.size() <= column) {
             cells.add(RawRow.RawCell.BLANK);
@@ -229,8 +225,7 @@ final class XlsxTable implements RawTable {
 
     private void append(StringBuilder text, String more) throws ExchangeException {
         if (text.length() + more.length() > limits.cellCharacters()) {
-            throw ExchangeException.refused("A cell in row " + line + " holds more than " + limits.cellCharacters()
-                    + " characters. Check that the sheet is a table of readings.");
+            throw ExchangeException.refused(TEXTS.text("workbook.longCell", line, limits.cellCharacters()));
         }
         text.append(more);
     }
@@ -250,8 +245,7 @@ final class XlsxTable implements RawTable {
             return missing;
         }
         if (!text.matches("[0-9]{1,9}")) {
-            throw ExchangeException.refused(
-                    "The workbook is damaged: a place in it is no number. Save it again as .xlsx, or as CSV.");
+            throw ExchangeException.refused(TEXTS.text("workbook.noPlace"));
         }
         return Long.parseLong(text);
     }
@@ -267,8 +261,7 @@ final class XlsxTable implements RawTable {
             index++;
         }
         if (column < 1 || column > MOST_SHEET_COLUMNS) {
-            throw ExchangeException.refused(
-                    "The workbook is damaged: a cell is in no column. Save it again as .xlsx, or as CSV.");
+            throw ExchangeException.refused(TEXTS.text("workbook.noColumn"));
         }
         return column - 1;
     }
@@ -294,7 +287,7 @@ final class XlsxTable implements RawTable {
                 sheetStream) {
             sheet.close();
         } catch (XMLStreamException failure) {
-            throw new IOException("the workbook could not be closed", failure);
+            throw new IOException(TEXTS.text("workbook.notClosed"), failure);
         }
     }
 }

@@ -14,12 +14,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The list of contents at the end of a zip file (APPNOTE.TXT 6.3, 4.3.12 to 4.3.16), read for what the platform does not show: names
  * that stand twice, links, and what is encrypted.
  */
 final class ZipDirectory {
+    private static final Messages TEXTS = Messages.of(ZipDirectory.class);
     private static final int END_MARK = 0x06054b50;
     private static final int END_BYTES = 22;
     private static final int LOCATOR_MARK = 0x07064b50;
@@ -57,7 +59,7 @@ final class ZipDirectory {
             ByteBuffer tail = read(channel, size - tailBytes, tailBytes);
             int end = findEnd(tail);
             if (end < 0) {
-                throw damaged(file, "its list of contents is missing");
+                throw damaged(file, TEXTS.text("zip.noList"));
             }
             long count = tail.getShort(end + 10) & 0xFFFFL;
             long bytes = tail.getInt(end + 12) & 0xFFFFFFFFL;
@@ -68,14 +70,14 @@ final class ZipDirectory {
                 requireInside(file, place, END64_BYTES, size);
                 ByteBuffer end64 = read(channel, place, END64_BYTES);
                 if (end64.getInt(0) != END64_MARK) {
-                    throw damaged(file, "its list of contents is broken");
+                    throw damaged(file, TEXTS.text("zip.brokenList"));
                 }
                 count = end64.getLong(32);
                 bytes = end64.getLong(40);
                 offset = end64.getLong(48);
             }
             if (bytes < 0 || bytes > MOST_DIRECTORY_BYTES) {
-                throw damaged(file, "its list of contents is larger than that of any project");
+                throw damaged(file, TEXTS.text("zip.longList"));
             }
             requireInside(file, offset, bytes, size);
             return items(file, read(channel, offset, (int) bytes), count);
@@ -84,7 +86,7 @@ final class ZipDirectory {
 
     private static void requireInside(Path file, long place, long bytes, long size) throws ExchangeException {
         if (place < 0 || bytes < 0 || place > size - bytes) {
-            throw damaged(file, "its list of contents lies outside of it");
+            throw damaged(file, TEXTS.text("zip.listOutside"));
         }
     }
 
@@ -119,7 +121,7 @@ final class ZipDirectory {
             int commentBytes = directory.getShort(place + 32) & 0xFFFF;
             int next = place + ITEM_BYTES + nameBytes + extraBytes + commentBytes;
             if (next > directory.limit()) {
-                throw damaged(file, "its list of contents is broken");
+                throw damaged(file, TEXTS.text("zip.brokenList"));
             }
             Charset charset = (flags & UTF8) != 0 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1;
             String name = new String(directory.array(), place + ITEM_BYTES, nameBytes, charset);
@@ -130,13 +132,12 @@ final class ZipDirectory {
             place = next;
         }
         if (place != directory.limit() || items.size() != count) {
-            throw damaged(file, "its list of contents is broken");
+            throw damaged(file, TEXTS.text("zip.brokenList"));
         }
         return items;
     }
 
     private static ExchangeException damaged(Path file, String how) {
-        return ExchangeException.refused("The file " + file.getFileName() + " is no zip file that can be read: " + how
-                + ". Take it from where it was packed once more.");
+        return ExchangeException.refused(TEXTS.text("zip.damaged", file.getFileName(), how));
     }
 }

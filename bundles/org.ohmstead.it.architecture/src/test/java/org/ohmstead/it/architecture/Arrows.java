@@ -69,7 +69,7 @@ final class Arrows {
     private static final Map<String, List<String>> HEADLESS = Map.ofEntries(
             Map.entry(UNITS, List.of()),
             Map.entry(MODEL, List.of(UNITS, TEXTS)),
-            Map.entry(MODEL_JSON, List.of(MODEL, UNITS, JACKSON)),
+            Map.entry(MODEL_JSON, List.of(MODEL, UNITS, TEXTS, JACKSON)),
             Map.entry(PLOT, List.of(UNITS)),
             Map.entry(
                     PLOT_CHART,
@@ -89,7 +89,7 @@ final class Arrows {
             Map.entry(LOAD, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, COMPONENTS)),
             Map.entry(THERMAL, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
             Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
-            Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, "org.postgresql*")),
+            Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, TEXTS, "org.postgresql*")),
             Map.entry(
                     HISTORY,
                     List.of(
@@ -117,7 +117,7 @@ final class Arrows {
                             JACKSON,
                             "org.dhatim*",
                             "com.github.rzymek*")),
-            Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS)),
+            Map.entry(MEASURE, List.of(MODEL, SIGNAL, UNITS, TEXTS)),
             Map.entry(STANDARD, List.of(MEASURE, MODEL, SIGNAL, GAIN, SOUND, METROLOGY, UNITS, TEXTS, COMPONENTS)),
             Map.entry(BENCH, List.of(MEASURE, MODEL, SIGNAL, SOUND, STIMULUS, UNITS, TEXTS, COMPONENTS)),
             Map.entry(SCPI, List.of(MEASURE, MODEL, SIGNAL, UNITS, TEXTS, COMPONENTS)),

@@ -67,7 +67,7 @@ public record MicrophoneCalibration(
             widestDb = Math.max(widestDb, Math.abs(offDb));
         }
         if (widestDb > MOST_DRIFT_DB) {
-            throw new SoundException(Texts.say("calibration.unsteady", widestDb));
+            throw new SoundException(Texts.said("calibration.unsteady", widestDb));
         }
         double spreadDb = Math.sqrt(squares / (PARTS - 1) / PARTS);
         double pascalsPeak = Math.sqrt(2) * SoundLevelMeter.pascals(levelDb);
@@ -77,28 +77,28 @@ public record MicrophoneCalibration(
 
     private static void requireUsable(Waveform shares) throws SoundException {
         if (shares.durationSeconds() < SHORTEST_SECONDS) {
-            throw new SoundException(Texts.say("calibration.short", shares.durationSeconds(), SHORTEST_SECONDS));
+            throw new SoundException(Texts.said("calibration.short", shares.durationSeconds(), SHORTEST_SECONDS));
         }
         double highest = 0;
         for (int i = 0; i < shares.size(); i++) {
             highest = Math.max(highest, Math.abs(shares.voltsAt(i)));
         }
         if (highest >= FULL_SHARE) {
-            throw new SoundException(Texts.say("calibration.clipped"));
+            throw new SoundException(Texts.said("calibration.clipped"));
         }
         if (highest < SMALLEST_SHARE) {
-            throw new SoundException(Texts.say("calibration.faint"));
+            throw new SoundException(Texts.said("calibration.faint"));
         }
     }
 
     private static double fitted(Waveform part, double frequencyHz) throws SoundException {
         SineFit fit = SineFit.fourParameter(part.toArray(), part.sampleRateHz(), frequencyHz);
         if (!fit.converged() || Math.abs(fit.frequencyHz() - frequencyHz) > FREQUENCY_RATIO * frequencyHz) {
-            throw new SoundException(Texts.say("calibration.other", frequencyHz));
+            throw new SoundException(Texts.said("calibration.other", frequencyHz));
         }
         double rms = fit.amplitudeVolts() / Math.sqrt(2);
         if (fit.residualVoltsRms() > MOST_RESIDUAL_RATIO * rms) {
-            throw new SoundException(Texts.say("calibration.noisy", frequencyHz, fit.residualVoltsRms() / rms));
+            throw new SoundException(Texts.said("calibration.noisy", frequencyHz, fit.residualVoltsRms() / rms));
         }
         return fit.amplitudeVolts();
     }

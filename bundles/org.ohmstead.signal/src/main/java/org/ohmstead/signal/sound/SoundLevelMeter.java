@@ -63,7 +63,7 @@ public final class SoundLevelMeter {
         double meanSquare = meter.squares / (pascals.size() - skipped);
         double peak = peakPascals(pascals, FrequencyWeighting.C, skipped);
         if (!(meanSquare > 0) || !(peak > 0)) {
-            throw new SoundException(Texts.say("recording.silent"));
+            throw new SoundException(Texts.said("recording.silent"));
         }
         double equivalentDb = levelDb(Math.sqrt(meanSquare));
         return new SoundLevels(

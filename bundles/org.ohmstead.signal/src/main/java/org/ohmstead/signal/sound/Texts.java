@@ -5,6 +5,7 @@ package org.ohmstead.signal.sound;
 
 import java.util.Locale;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** The sentences of this package in the language spoken now. */
 final class Texts {
@@ -14,6 +15,10 @@ final class Texts {
 
     static String say(String key, Object... arguments) {
         return TEXTS.text(key, arguments);
+    }
+
+    static Said said(String key, Object... arguments) {
+        return Said.of(() -> say(key, arguments));
     }
 
     static String sayIn(Locale locale, String key, Object... arguments) {

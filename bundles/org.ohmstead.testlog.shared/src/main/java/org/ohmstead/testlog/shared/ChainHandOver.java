@@ -12,9 +12,11 @@ import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.chain.RowSource;
 import org.ohmstead.testlog.shared.internal.ChainTable;
+import org.ohmstead.units.text.Messages;
 
 /** The hand-over of one chain. */
 final class ChainHandOver {
+    private static final Messages TEXTS = Messages.of(ChainHandOver.class);
     private static final int BATCH_ROWS = 500;
     private static final long BATCH_CHARACTERS = 8_000_000;
 
@@ -74,10 +76,7 @@ final class ChainHandOver {
 
     private void requirePatience(int searches) throws SharedLabException {
         if (searches > MOST_SEARCHES) {
-            throw new SharedLabException(
-                    SharedLabException.Reason.BUSY,
-                    "Others keep handing over the same log, so this hand-over gave way. Look whether the project is open"
-                            + " elsewhere, and try again.");
+            throw new SharedLabException(SharedLabException.Reason.BUSY, TEXTS.text("handed.gaveWay"));
         }
     }
 
@@ -88,8 +87,7 @@ final class ChainHandOver {
         sharedChain = "";
         partedAfter = 0;
         String next = nextHash();
-        Optional<ChainTable.Place> place =
-                lab.work("The end of the chain was not found", table -> table.place(lastHash, next));
+        Optional<ChainTable.Place> place = lab.work(TEXTS.text("failed.place"), table -> table.place(lastHash, next));
         if (place.isEmpty()) {
             // Nothing is there of a chain that begins by itself, or that parts from one that must be handed over first.
             return;
@@ -126,10 +124,10 @@ final class ChainHandOver {
             ChainedRow row = rows.get(index);
             sequence++;
             if (row.sequence() != sequence || !row.previousHash().equals(previous)) {
-                throw search.damaged("is broken before its entry number " + row.sequence());
+                throw search.damaged(TEXTS.text("damaged.broken", row.sequence()));
             }
             if (!row.computedHash().equals(row.hash())) {
-                throw search.damaged("has another content than it had in its entry number " + row.sequence());
+                throw search.damaged(TEXTS.text("damaged.content", row.sequence()));
             }
             previous = row.hash();
             characters += row.body().length();
@@ -159,7 +157,7 @@ final class ChainHandOver {
 
     private boolean added(String chain, String head, boolean begins, List<ChainedRow> batch) throws SharedLabException {
         try {
-            return lab.work("The entries were not handed over", table -> added(table, chain, head, begins, batch));
+            return lab.work(TEXTS.text("failed.handOver"), table -> added(table, chain, head, begins, batch));
         } catch (SharedLabException failure) {
             if (failure.getCause() instanceof SQLException cause && BEATEN.contains(cause.getSQLState())) {
                 return false;
@@ -185,13 +183,12 @@ final class ChainHandOver {
 
     private String sentence() {
         long already = last - info.firstSequence() + 1 - handedOver;
-        String whose = info.label().isEmpty() ? "" : " of the joined chain " + info.label() + " (" + info.name() + ")";
-        String parting = partedAfter == 0
-                ? ""
-                : " The shared log had gone on otherwise after entry number " + partedAfter
-                        + ", as happens when a project is copied; from there on this log is a chain of its own.";
-        return handedOver + (handedOver == 1 ? " entry" : " entries") + whose
-                + (handedOver == 1 ? " was" : " were") + " handed over, " + already
-                + (already == 1 ? " was" : " were") + " there already." + parting;
+        String counts = TEXTS.text(
+                info.label().isEmpty() ? "handed.own" : "handed.joined",
+                handedOver,
+                already,
+                info.label(),
+                info.name());
+        return partedAfter == 0 ? counts : counts + " " + TEXTS.text("handed.parted", partedAfter);
     }
 }

@@ -11,12 +11,14 @@ import org.ohmstead.testlog.ChainInfo;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.chain.RowSource;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Finds how far the shared log has a chain of a bench. Since every hash stands for all that comes before it, the entry after the last one
  * that is there is not there, nor is any behind it; so each question with some hashes narrows it down to the gap between two of them.
  */
 final class ChainSearch {
+    private static final Messages TEXTS = Messages.of(ChainSearch.class);
     private static final int PROBES = 32;
 
     private final SharedLab lab;
@@ -38,8 +40,8 @@ final class ChainSearch {
             for (long sequence : probes(there, missing)) {
                 hashes.put(sequence, row(sequence).hash());
             }
-            Set<String> known = lab.work(
-                    "It was not found out what the shared log has", table -> table.there(List.copyOf(hashes.values())));
+            Set<String> known =
+                    lab.work(TEXTS.text("failed.search"), table -> table.there(List.copyOf(hashes.values())));
             for (var probe : hashes.entrySet()) {
                 if (!known.contains(probe.getValue())) {
                     missing = probe.getKey();
@@ -75,7 +77,7 @@ final class ChainSearch {
     ChainedRow row(long sequence) throws SharedLabException, TestLogException {
         List<ChainedRow> rows = log.rows(info.chain(), sequence - 1, 1);
         if (rows.isEmpty() || rows.get(0).sequence() != sequence) {
-            throw damaged("has no entry number " + sequence);
+            throw damaged(TEXTS.text("damaged.missing", sequence));
         }
         return rows.get(0);
     }
@@ -84,8 +86,6 @@ final class ChainSearch {
     SharedLabException damaged(String predicate) {
         return new SharedLabException(
                 SharedLabException.Reason.LOCAL_LOG,
-                "The bench's own log " + predicate + (info.label().isEmpty() ? "" : " in its chain " + info.label())
-                        + ", so it was changed after it was written. Nothing further was handed over. Verify the log, and take it from"
-                        + " a backup.");
+                TEXTS.text(info.label().isEmpty() ? "damaged.own" : "damaged.joined", predicate, info.label()));
     }
 }

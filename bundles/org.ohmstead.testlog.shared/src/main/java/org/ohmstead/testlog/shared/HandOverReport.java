@@ -5,6 +5,7 @@ package org.ohmstead.testlog.shared;
 
 import java.util.List;
 import java.util.Objects;
+import org.ohmstead.units.text.Messages;
 
 /**
  * What came of a hand-over.
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param chains one for each chain of the bench's log that has entries
  */
 public record HandOverReport(List<Part> chains) {
+    private static final Messages TEXTS = Messages.of(HandOverReport.class);
     /**
      * What came of the hand-over of one chain.
      *
@@ -49,7 +51,7 @@ public record HandOverReport(List<Part> chains) {
     /** Returns what was done, in whole sentences. */
     public String sentence() {
         return chains.isEmpty()
-                ? "The log has no entries yet, so there is nothing to hand over."
+                ? TEXTS.text("handed.none")
                 : String.join(" ", chains.stream().map(Part::sentence).toList());
     }
 }

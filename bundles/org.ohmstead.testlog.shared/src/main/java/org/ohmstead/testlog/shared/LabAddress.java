@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.ohmstead.model.SharedLog;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Where the shared log lies.
@@ -21,6 +22,7 @@ import org.ohmstead.model.SharedLog;
  * @param certificate file with the certificate, in PEM, that the server's own must be signed by; empty for those that Java trusts
  */
 public record LabAddress(String host, int port, String database, Optional<Path> certificate) {
+    private static final Messages TEXTS = Messages.of(LabAddress.class);
     private static final Pattern LOOPBACK =
             Pattern.compile("localhost|127\\.\\d{1,3}\\.\\d{1,3}\\.\\d{1,3}|::1|\\[::1]");
     private static final Pattern HOST = Pattern.compile("[\\p{L}\\p{N}_.:%\\[\\]-]{1,253}");
@@ -43,21 +45,17 @@ public record LabAddress(String host, int port, String database, Optional<Path> 
      */
     public static LabAddress of(SharedLog settings, Path projectFolder) throws SharedLabException {
         for (String[] part : new String[][] {
-            {settings.host(), "the server"}, {settings.database(), "the database"}, {settings.bench(), "this bench"}
+            {settings.host(), "address.noServer"},
+            {settings.database(), "address.noDatabase"},
+            {settings.bench(), "address.noBench"}
         }) {
             if (part[0].isBlank()) {
-                throw new SharedLabException(
-                        SharedLabException.Reason.SETTINGS,
-                        "The project does not say the name of " + part[1]
-                                + " for the shared log. Complete sharedLog in project.json, or in the workbench on the bench's page.");
+                throw new SharedLabException(SharedLabException.Reason.SETTINGS, TEXTS.text(part[1]));
             }
         }
         if (!HOST.matcher(settings.host()).matches()) {
             throw new SharedLabException(
-                    SharedLabException.Reason.SETTINGS,
-                    "\"" + settings.host()
-                            + "\" is no name or address of a server. Give one in sharedLog in project.json;"
-                            + " for a server on this computer that is localhost.");
+                    SharedLabException.Reason.SETTINGS, TEXTS.text("address.host", settings.host()));
         }
         return new LabAddress(
                 settings.host(),
@@ -77,16 +75,9 @@ public record LabAddress(String host, int port, String database, Optional<Path> 
             }
         } catch (InvalidPathException impossible) {
             throw new SharedLabException(
-                    SharedLabException.Reason.SETTINGS,
-                    "\"" + name
-                            + "\" cannot be the name of the shared log's certificate file. Correct it in project.json.",
-                    impossible);
+                    SharedLabException.Reason.SETTINGS, TEXTS.text("address.certificateName", name), impossible);
         }
-        throw new SharedLabException(
-                SharedLabException.Reason.SETTINGS,
-                "The certificate file " + name
-                        + " of the shared log cannot be read. Copy it to where project.json says,"
-                        + " or correct certificateFile there.");
+        throw new SharedLabException(SharedLabException.Reason.SETTINGS, TEXTS.text("address.certificate", name));
     }
 
     /** Returns whether the server is on this computer, so that the connection need not be encrypted. */

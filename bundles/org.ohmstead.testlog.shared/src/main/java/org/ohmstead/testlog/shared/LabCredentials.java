@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ohmstead.testlog.shared.internal.PasswordFile;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Who asks the server, and how that is proved. Never part of a project. The text of this does not show the password.
@@ -17,6 +18,7 @@ import org.ohmstead.testlog.shared.internal.PasswordFile;
  * @param origin where it was found, for people
  */
 public record LabCredentials(String user, Optional<String> password, String origin) {
+    private static final Messages TEXTS = Messages.of(LabCredentials.class);
     /** Variable of the environment with the user name. */
     public static final String USER_VARIABLE = "OHMSTEAD_LOG_USER";
 
@@ -57,27 +59,23 @@ public record LabCredentials(String user, Optional<String> password, String orig
         Optional<String> user = variable(environment, USER_VARIABLE);
         Optional<String> password = variable(environment, PASSWORD_VARIABLE);
         if (user.isPresent() && password.isPresent()) {
-            return new LabCredentials(user.get(), password, "the environment");
+            return new LabCredentials(user.get(), password, TEXTS.text("origin.environment"));
         }
         if (password.isPresent()) {
             throw new SharedLabException(
                     SharedLabException.Reason.CREDENTIALS,
-                    PASSWORD_VARIABLE + " is set, but " + USER_VARIABLE
-                            + " is not, so it is not known whose password it is. Set both.");
+                    TEXTS.text("credentials.whose", PASSWORD_VARIABLE, USER_VARIABLE));
         }
         Optional<LabCredentials> filed = file(environment, home, address, user);
         if (filed.isPresent()) {
             return filed.get();
         }
         if (user.isPresent()) {
-            return new LabCredentials(user.get(), Optional.empty(), "the environment");
+            return new LabCredentials(user.get(), Optional.empty(), TEXTS.text("origin.environment"));
         }
         throw new SharedLabException(
                 SharedLabException.Reason.CREDENTIALS,
-                "No user name for the shared log " + address + " was found. Set " + USER_VARIABLE + " and "
-                        + PASSWORD_VARIABLE
-                        + ", or write a line host:port:database:user:password into .pgpass in your home"
-                        + " folder, which nobody else may be able to read.");
+                TEXTS.text("credentials.none", address, USER_VARIABLE, PASSWORD_VARIABLE));
     }
 
     private static Optional<LabCredentials> file(
@@ -87,7 +85,8 @@ public record LabCredentials(String user, Optional<String> password, String orig
                 variable(environment, FILE_VARIABLE).or(() -> variable(environment, POSTGRESQL_FILE_VARIABLE));
         Path file = named.isPresent() ? PasswordFile.path(named.get()) : PasswordFile.usual(environment, home);
         Optional<PasswordFile.Line> line = PasswordFile.find(file, named.isPresent(), address, user);
-        return line.map(found -> new LabCredentials(found.user(), Optional.of(found.password()), "the file " + file));
+        return line.map(found ->
+                new LabCredentials(found.user(), Optional.of(found.password()), TEXTS.text("origin.file", file)));
     }
 
     private static Optional<String> variable(Map<String, String> environment, String name) {

@@ -13,6 +13,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Keeps the shared log in step with a bench's own in the background: hands over when entries were added, and after a failure that may
@@ -22,6 +23,7 @@ import org.ohmstead.testlog.TestLogException;
  * <p>All methods may be called from any thread and return at once.
  */
 public final class LabSync implements Runnable {
+    private static final Messages TEXTS = Messages.of(LabSync.class);
     private static final Duration FIRST_PAUSE = Duration.ofSeconds(2);
     private static final Duration LONGEST_PAUSE = Duration.ofMinutes(5);
     private static final double LEAST_SHARE = 0.75;
@@ -111,7 +113,7 @@ public final class LabSync implements Runnable {
         try {
             executor.execute(this::handOver);
         } catch (RejectedExecutionException closing) {
-            failed("Ohmstead is closing; what waits is handed over the next time.", false);
+            failed(TEXTS.text("sync.closing"), false);
         }
     }
 
@@ -129,9 +131,7 @@ public final class LabSync implements Runnable {
             ended = true;
         } finally {
             if (!ended) {
-                failed(
-                        "A fault in Ohmstead itself kept the entries from being handed over. They are kept in the bench's log.",
-                        false);
+                failed(TEXTS.text("sync.fault"), false);
             }
         }
     }

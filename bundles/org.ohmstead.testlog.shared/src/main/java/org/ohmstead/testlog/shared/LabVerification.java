@@ -15,12 +15,14 @@ import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.testlog.chain.ChainCheck;
 import org.ohmstead.testlog.chain.ChainedRow;
 import org.ohmstead.testlog.shared.internal.LabGuards;
+import org.ohmstead.units.text.Messages;
 
 /**
  * One check of the whole shared log: what protects its tables, and every entry of every chain. A chain that parts from another one is
  * checked as its continuation. Nothing of it trusts the server's own checks: whoever rules the server could have switched them off.
  */
 final class LabVerification {
+    private static final Messages TEXTS = Messages.of(LabVerification.class);
     private static final int PAGE = 1000;
 
     private final SharedLab lab;
@@ -36,7 +38,7 @@ final class LabVerification {
     }
 
     LabVerifyReport run() throws SharedLabException {
-        List<VerifyFault> whole = new ArrayList<>(lab.look("The guards were not read", LabGuards::faults));
+        List<VerifyFault> whole = new ArrayList<>(lab.look(TEXTS.text("failed.guards"), LabGuards::faults));
         List<LabChain> chains = lab.chains();
         Map<String, LabChain> left = new LinkedHashMap<>();
         for (LabChain chain : chains) {
@@ -58,12 +60,7 @@ final class LabVerification {
         }
         missingHeads.stream()
                 .sorted()
-                .forEach(
-                        head -> whole.add(
-                                fault(
-                                        VerifyFault.Kind.HEAD_NOT_FOUND,
-                                        "No entry of the shared log has the expected head " + head
-                                                + ": entries were cut off or replaced, or were never handed over. Compare with the bench's own log.")));
+                .forEach(head -> whole.add(fault(VerifyFault.Kind.HEAD_NOT_FOUND, TEXTS.text("verify.head", head))));
         return new LabVerifyReport(
                 whole,
                 chains.stream()
@@ -74,13 +71,11 @@ final class LabVerification {
 
     private VerifyReport check(LabChain chain) throws SharedLabException {
         List<VerifyFault> faults = new ArrayList<>();
-        String name =
-                "The chain " + chain.info().label() + " (" + chain.origin().bench() + ")";
+        String label = chain.info().label();
+        String bench = chain.origin().bench();
         ChainCheck check = begun.remove(chain.info().chain());
         if (check == null) {
-            faults.add(fault(
-                    VerifyFault.Kind.CHAIN_BROKEN,
-                    name + " continues an entry that is not there: what it parts from was changed or removed."));
+            faults.add(fault(VerifyFault.Kind.CHAIN_BROKEN, TEXTS.text("verify.nowhere", label, bench)));
             check = new ChainCheck(chain.info().label());
         }
         long rows = 0;
@@ -89,9 +84,7 @@ final class LabVerification {
                 !page.isEmpty();
                 page = lab.rows(chain.info().chain(), after, PAGE)) {
             if (rows == 0 && !page.get(0).hash().equals(chain.info().chain())) {
-                faults.add(fault(
-                        VerifyFault.Kind.CHAIN_BROKEN,
-                        name + " does not begin with its first entry: that was changed or removed."));
+                faults.add(fault(VerifyFault.Kind.CHAIN_BROKEN, TEXTS.text("verify.begins", label, bench)));
             }
             for (ChainedRow row : page) {
                 checkRow(check, row);
@@ -100,7 +93,7 @@ final class LabVerification {
             after = page.get(page.size() - 1).sequence();
         }
         if (rows == 0) {
-            faults.add(fault(VerifyFault.Kind.ENTRY_MISSING, name + " has no entries any more: they were removed."));
+            faults.add(fault(VerifyFault.Kind.ENTRY_MISSING, TEXTS.text("verify.empty", label, bench)));
         }
         faults.addAll(check.faults());
         return new VerifyReport(rows, check.headHash(), faults);

@@ -17,6 +17,7 @@ import org.ohmstead.testlog.shared.internal.LabFailures;
 import org.ohmstead.testlog.shared.internal.LabMembers;
 import org.ohmstead.testlog.shared.internal.LabSchema;
 import org.ohmstead.testlog.shared.internal.LabTransaction;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A connection to the shared log of a laboratory, a PostgreSQL database to which several benches hand over their entries. Entries are added
@@ -26,6 +27,7 @@ import org.ohmstead.testlog.shared.internal.LabTransaction;
  * close it and connect again.
  */
 public final class SharedLab implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(SharedLab.class);
     private final LabAddress address;
     private final LabFailures failures;
     private final Connection connection;
@@ -53,7 +55,7 @@ public final class SharedLab implements AutoCloseable {
             throws SharedLabException {
         LabFailures failures = new LabFailures(address, credentials);
         return opened(address, credentials, timeouts, connection -> {
-            failures.guard("The shared log was not opened", () -> {
+            failures.guard(TEXTS.text("failed.open"), () -> {
                 requirePrepared(address, credentials, connection);
                 connection.commit();
                 return null;
@@ -66,16 +68,11 @@ public final class SharedLab implements AutoCloseable {
             throws SQLException, SharedLabException {
         Optional<Boolean> usable = LabSchema.schema(connection);
         if (usable.isEmpty()) {
-            throw new SharedLabException(
-                    SharedLabException.Reason.OTHER_VERSION,
-                    "The database " + address
-                            + " has no shared log yet. Let its owner make one: ohmstead lab prepare.");
+            throw new SharedLabException(SharedLabException.Reason.OTHER_VERSION, TEXTS.text("open.none", address));
         }
         if (!usable.get()) {
             throw new SharedLabException(
-                    SharedLabException.Reason.NO_RIGHT,
-                    "The login " + credentials.user() + " has no role in the shared log " + address
-                            + ". A lead can give it one: ohmstead lab grant.");
+                    SharedLabException.Reason.NO_RIGHT, TEXTS.text("open.noRole", credentials.user(), address));
         }
         LabSchema.require(connection, LabSchema.steps(), false);
     }
@@ -90,10 +87,9 @@ public final class SharedLab implements AutoCloseable {
             throws SharedLabException {
         LabFailures failures = new LabFailures(address, credentials);
         try (Connection connection = LabConnection.open(address, credentials, timeouts)) {
-            return failures.guard(
-                    "The shared log was not prepared", () -> LabSchema.migrate(connection, LabSchema.steps()));
+            return failures.guard(TEXTS.text("failed.prepare"), () -> LabSchema.migrate(connection, LabSchema.steps()));
         } catch (SQLException failure) {
-            throw failures.of("The connection was not closed properly", failure);
+            throw failures.of(TEXTS.text("failed.close"), failure);
         }
     }
 
@@ -131,7 +127,7 @@ public final class SharedLab implements AutoCloseable {
 
     /** Returns what the user may do. */
     public LabRole role() throws SharedLabException {
-        return work("The role was not found out", () -> role(connection));
+        return work(TEXTS.text("failed.role"), () -> role(connection));
     }
 
     private static LabRole role(Connection connection) throws SQLException {
@@ -149,20 +145,12 @@ public final class SharedLab implements AutoCloseable {
     /** Returns what the server says about itself. */
     public LabStatus status() throws SharedLabException {
         List<LabChain> chains = chains();
-        return work("The state of the shared log was not found out", () -> {
+        return work(TEXTS.text("failed.status"), () -> {
             String encryption = text("SELECT CASE WHEN ssl THEN version || ' ' || cipher ELSE '' END FROM pg_stat_ssl"
                     + " WHERE pid = pg_backend_pid()");
             List<String> cautions = new ArrayList<>();
-            caution(
-                    cautions,
-                    "fsync",
-                    "The server does not wait for its disk (fsync = off): a power cut can lose entries"
-                            + " that this bench was told are kept. Let whoever runs it switch fsync on.");
-            caution(
-                    cautions,
-                    "full_page_writes",
-                    "The server does not guard against half-written pages"
-                            + " (full_page_writes = off): a power cut can damage the shared log. Let whoever runs it switch it on.");
+            caution(cautions, "fsync", TEXTS.text("caution.disk"));
+            caution(cautions, "full_page_writes", TEXTS.text("caution.pages"));
             return new LabStatus(
                     text("SHOW server_version"),
                     LabSchema.require(connection, LabSchema.steps(), false),
@@ -189,7 +177,7 @@ public final class SharedLab implements AutoCloseable {
 
     /** Returns all chains, in the order in which they were begun. */
     public List<LabChain> chains() throws SharedLabException {
-        return work("The chains were not read", table::chains);
+        return work(TEXTS.text("failed.chains"), table::chains);
     }
 
     /** Returns all chains as a source of rows that uses this connection. */
@@ -198,7 +186,7 @@ public final class SharedLab implements AutoCloseable {
     }
 
     List<ChainedRow> rows(String chain, long after, int most) throws SharedLabException {
-        return work("The entries were not read", () -> table.rows(chain, after, most));
+        return work(TEXTS.text("failed.rows"), () -> table.rows(chain, after, most));
     }
 
     /**
@@ -219,7 +207,7 @@ public final class SharedLab implements AutoCloseable {
      * @param role to be given; empty takes every role
      */
     public void grant(String login, Optional<LabRole> role) throws SharedLabException {
-        work("The role was not given", () -> {
+        work(TEXTS.text("failed.grant"), () -> {
             new LabMembers(connection).set(login, role);
             return null;
         });
@@ -232,19 +220,17 @@ public final class SharedLab implements AutoCloseable {
      * @param reason why, a whole sentence; not blank
      */
     public void close(String chain, String reason) throws SharedLabException {
-        mark("The chain was not closed", chain, "closed", reason);
+        mark(TEXTS.text("failed.closeChain"), chain, "closed", reason);
     }
 
     /** Opens a closed chain again. Only a lead can. */
     public void reopen(String chain, String reason) throws SharedLabException {
-        mark("The chain was not opened", chain, "opened", reason);
+        mark(TEXTS.text("failed.openChain"), chain, "opened", reason);
     }
 
     private void mark(String whatHappened, String chain, String mark, String reason) throws SharedLabException {
         if (reason.isBlank()) {
-            throw new SharedLabException(
-                    SharedLabException.Reason.REFUSED,
-                    whatHappened + ": a reason is needed. Say why, for those who come later.");
+            throw new SharedLabException(SharedLabException.Reason.REFUSED, TEXTS.text("mark.noReason", whatHappened));
         }
         work(whatHappened, () -> {
             table.mark(chain, mark, reason.strip());
@@ -279,7 +265,7 @@ public final class SharedLab implements AutoCloseable {
     /** Closes the connection. */
     @Override
     public synchronized void close() throws SharedLabException {
-        failures.guard("The connection was not closed properly", () -> {
+        failures.guard(TEXTS.text("failed.close"), () -> {
             connection.close();
             return null;
         });

@@ -10,6 +10,7 @@ import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VoidNote;
 import org.ohmstead.testlog.internal.EntryBodies;
+import org.ohmstead.testlog.internal.LogRefusals;
 
 /** Makes entries of rows. */
 public final class EntryReader {
@@ -32,8 +33,6 @@ public final class EntryReader {
     /** Returns what is wrong with the kind or the content of a row, in a few words, or empty when it can be read. */
     public static Optional<String> fault(ChainedRow row) {
         Optional<EntryKind> kind = EntryKind.ofWord(row.kind());
-        return kind.isEmpty()
-                ? Optional.of("its kind \"" + row.kind() + "\" is not known")
-                : EntryBodies.fault(row, kind.get());
+        return kind.isEmpty() ? Optional.of(LogRefusals.words("kind", row.kind())) : EntryBodies.fault(row, kind.get());
     }
 }

@@ -104,7 +104,7 @@ public final class EntryBodies {
     public static LogEntry entry(String where, ChainedRow row, String label, Map<String, VoidNote> voids)
             throws TestLogException {
         EntryKind kind = EntryKind.ofWord(row.kind())
-                .orElseThrow(() -> unreadable(where, row, "its kind \"" + row.kind() + "\" is not known", null));
+                .orElseThrow(() -> unreadable(where, row, LogRefusals.words("kind", row.kind()), null));
         Instant recordedAt = recordedAt(where, row);
         return entry(row, kind, recordedAt, content(row, kind, label, recordedAt), label, voids);
     }
@@ -151,7 +151,7 @@ public final class EntryBodies {
         try {
             return Instant.parse(row.recordedAt());
         } catch (DateTimeParseException wrong) {
-            throw unreadable(where, row, "its time \"" + row.recordedAt() + "\" is not one", wrong);
+            throw unreadable(where, row, LogRefusals.words("time", row.recordedAt()), wrong);
         }
     }
 

@@ -5,11 +5,12 @@ package org.ohmstead.testlog.internal;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.JoinReport;
 import org.ohmstead.testlog.LogEntry;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** Says what came of joining a log. */
 public final class JoinSentences {
@@ -25,11 +26,7 @@ public final class JoinSentences {
      */
     public static JoinReport report(List<LogEntry> joins, Path other, String name, List<String> voided) {
         if (joins.isEmpty()) {
-            return new JoinReport(
-                    0,
-                    Optional.empty(),
-                    "Nothing was joined: all entries of the log " + other + " of " + name
-                            + " are in this log already.");
+            return new JoinReport(0, Optional.empty(), said("joins.nothing", other, name));
         }
         StringBuilder text = new StringBuilder();
         long added = 0;
@@ -39,24 +36,17 @@ public final class JoinSentences {
             text.append(text.isEmpty() ? "" : " ").append(sentence(entry, note));
         }
         if (!voided.isEmpty()) {
-            text.append(" The other log voids ")
-                    .append(String.join(", ", voided))
-                    .append(
-                            ", which this log has too and which still counts here; void it here as well if it is wrong.");
+            text.append(' ').append(said("joins.voids", String.join(", ", voided)));
         }
         return new JoinReport(Math.toIntExact(added), Optional.of(joins.get(joins.size() - 1)), text.toString());
     }
 
     private static String sentence(LogEntry entry, JoinNote note) {
-        String entries = note.count() == 1 ? "1 entry" : note.count() + " entries";
-        String place = note.afterSequence() == 0 ? "" : " behind number " + note.afterSequence();
-        return String.format(
-                Locale.ROOT,
-                "%s of %s%s came as chain %s; the entry %s holds the head of that chain.",
-                entries,
-                note.name(),
-                place,
-                note.label(),
-                entry.id());
+        String key = (note.count() == 1 ? "joins.one" : "joins.many") + (note.afterSequence() == 0 ? "" : ".behind");
+        return said(key, note.count(), note.name(), note.label(), entry.id(), note.afterSequence());
+    }
+
+    private static String said(String key, Object... arguments) {
+        return Said.of(Messages.of(JoinSentences.class), key, arguments).text();
     }
 }

@@ -94,9 +94,7 @@ public final class Joining {
     }
 
     private static TestLogException endsEarly(ChainInfo theirs, long sequence) {
-        return new TestLogException(
-                "The other log ends with number " + sequence + " of its chain, although there should be "
-                        + theirs.lastSequence() + ". Verify it. Nothing was joined.");
+        return LogRefusals.of("join.short", sequence, theirs.lastSequence());
     }
 
     private String name(ChainInfo theirs) {
@@ -181,8 +179,7 @@ public final class Joining {
                 return first.previousHash();
             }
         }
-        throw new TestLogException("The entry " + first.entryId()
-                + " of the other log continues one that is in neither log. Verify the other log. Nothing was joined.");
+        throw LogRefusals.of("join.neither", first.entryId());
     }
 
     /** Adds the rows behind a number, each checked once more, because the other log may have been changed since it was verified. */
@@ -210,11 +207,9 @@ public final class Joining {
         boolean continues = row.sequence() == before + 1 && row.previousHash().equals(head);
         Optional<String> fault = continues && row.computedHash().equals(row.hash())
                 ? EntryReader.fault(row)
-                : Optional.of("it does not continue the one before it, or does not give its hash");
+                : Optional.of(LogRefusals.words("broken"));
         if (fault.isPresent()) {
-            throw new TestLogException("The other log is not whole: the entry " + row.entryId() + ", number "
-                    + row.sequence() + ", cannot be relied on (" + fault.get()
-                    + "). Nothing was joined. Take that log from a backup and join it then.");
+            throw LogRefusals.of("join.entry", row.entryId(), row.sequence(), fault.get());
         }
     }
 

@@ -44,16 +44,11 @@ public final class LogDatabase {
     public static Connection open(Path file, int busySeconds) throws TestLogException {
         Path folder = file.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
-            throw new TestLogException("The log " + file + " cannot be made, because the folder " + folder
-                    + " does not exist. Make the project first, or check the name.");
+            throw LogRefusals.of("open.noFolder", file, folder);
         }
         boolean writable = Files.isWritable(folder) && (!Files.exists(file) || Files.isWritable(file));
         if (!writable) {
-            throw new TestLogException(
-                    "The log " + file + " cannot be added to, because you may not write to it or its folder. Ask for"
-                            + " the right to, copy the project to a place of your own, or open it for"
-                            + " reading only.",
-                    new AccessDeniedException(file.toString()));
+            throw LogRefusals.because(new AccessDeniedException(file.toString()), "open.denied", file);
         }
         requireDatabase(file);
         return LogFailures.guard(file, LogFailures.OPEN, () -> patiently(file, busySeconds));
@@ -97,8 +92,7 @@ public final class LogDatabase {
     /** Opens an existing log for reading. */
     public static Connection openReadOnly(Path file, int busySeconds) throws TestLogException {
         if (!Files.exists(file)) {
-            throw new TestLogException(
-                    "There is no log " + file + ". Check the name; a project without readings has no log yet.");
+            throw LogRefusals.of("open.none", file);
         }
         requireDatabase(file);
         requireReadable(file);
@@ -126,12 +120,8 @@ public final class LogDatabase {
         Path index = file.resolveSibling(file.getFileName() + "-shm");
         Path folder = file.toAbsolutePath().getParent();
         if (Files.exists(pending) && !Files.exists(index) && !Files.isWritable(folder) && !isEmpty(pending)) {
-            throw new TestLogException(
-                    "The log " + file + " cannot be read where it lies: its last entries still wait in "
-                            + pending.getFileName()
-                            + ", and to take them in the folder must be written to. Copy the whole"
-                            + " project to a place of your own and open it there.",
-                    new AccessDeniedException(folder.toString()));
+            throw LogRefusals.because(
+                    new AccessDeniedException(folder.toString()), "open.pending", file, pending.getFileName());
         }
     }
 
@@ -173,13 +163,10 @@ public final class LogDatabase {
         try (InputStream in = Files.newInputStream(file)) {
             start = in.readNBytes(FILE_MARK.length);
         } catch (IOException failure) {
-            throw new TestLogException(
-                    "The log " + file + " cannot be read. Check that it is a file and that you may read it.", failure);
+            throw LogRefusals.because(failure, "open.unread", file);
         }
         if (start.length > 0 && !Arrays.equals(start, FILE_MARK)) {
-            throw new TestLogException(
-                    "The file " + file + " is not a test log, or its beginning is damaged. Nothing was"
-                            + " written to it. Take the log from a backup, or move the file away to begin a new log.");
+            throw LogRefusals.of("open.noLog", file);
         }
     }
 
@@ -203,19 +190,14 @@ public final class LogDatabase {
             return;
         }
         if (isNew) {
-            throw new TestLogException(
-                    "The log " + file + " is empty. If it should hold readings, take it from a backup.");
+            throw LogRefusals.of("open.empty", file);
         }
         if (application != LogSchema.APPLICATION_ID) {
-            throw new TestLogException(
-                    "The file " + file + " is a database of another program and not a test log. Nothing"
-                            + " was written to it. Check the name.");
+            throw LogRefusals.of("open.foreign", file);
         }
         int newest = LogSchema.newestVersion(LogSchema.STEPS);
         if (version > newest) {
-            throw new TestLogException("The log " + file + " is of version " + version
-                    + ", but this Ohmstead knows versions up to " + newest
-                    + ". Update Ohmstead to open it. Nothing was written to it.");
+            throw LogRefusals.of("open.newer", file, version, newest);
         }
     }
 
@@ -230,8 +212,7 @@ public final class LogDatabase {
                 ResultSet result = statement.executeQuery("PRAGMA journal_mode = WAL")) {
             String mode = result.getString(1);
             if (!"wal".equals(mode)) {
-                throw new TestLogException("The log " + file + " cannot be used safely where it lies (journal mode "
-                        + mode + "). Move the project to a local disk.");
+                throw LogRefusals.of("open.unsafe", file, mode);
             }
         }
     }

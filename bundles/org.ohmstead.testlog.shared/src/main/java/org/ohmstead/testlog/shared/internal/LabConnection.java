@@ -10,10 +10,12 @@ import org.ohmstead.testlog.shared.LabAddress;
 import org.ohmstead.testlog.shared.LabCredentials;
 import org.ohmstead.testlog.shared.LabTimeouts;
 import org.ohmstead.testlog.shared.SharedLabException;
+import org.ohmstead.units.text.Messages;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** Opens connections to the server. */
 public final class LabConnection {
+    private static final Messages TEXTS = Messages.of(LabConnection.class);
     /** Fewest major version of the server: the first whose triggers are called as the schema says and which has SHA-256. */
     private static final int OLDEST_SERVER = 11;
 
@@ -23,7 +25,7 @@ public final class LabConnection {
     public static Connection open(LabAddress address, LabCredentials credentials, LabTimeouts timeouts)
             throws SharedLabException {
         LabFailures failures = new LabFailures(address, credentials);
-        return failures.guard("The shared log was not opened", () -> {
+        return failures.guard(TEXTS.text("failed.open"), () -> {
             boolean ready = false;
             Connection connection = source(address, credentials, timeouts).getConnection();
             try {
@@ -31,8 +33,7 @@ public final class LabConnection {
                 if (version < OLDEST_SERVER) {
                     throw new SharedLabException(
                             SharedLabException.Reason.OTHER_VERSION,
-                            "The server " + address + " is PostgreSQL " + version + ", but the shared log needs "
-                                    + OLDEST_SERVER + " or newer. Ask whoever runs it for a newer one.");
+                            TEXTS.text("server.old", address, version, OLDEST_SERVER));
                 }
                 connection.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
                 connection.setAutoCommit(false);

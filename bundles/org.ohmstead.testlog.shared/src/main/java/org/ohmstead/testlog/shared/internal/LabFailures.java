@@ -12,11 +12,13 @@ import org.ohmstead.testlog.shared.LabAddress;
 import org.ohmstead.testlog.shared.LabCredentials;
 import org.ohmstead.testlog.shared.SharedLabException;
 import org.ohmstead.testlog.shared.SharedLabException.Reason;
+import org.ohmstead.units.text.Messages;
 import org.postgresql.util.PSQLException;
 import org.postgresql.util.ServerErrorMessage;
 
 /** Turns what the server and the driver report into sentences. The codes are PostgreSQL's, appendix A of its documentation. */
 public final class LabFailures {
+    private static final Messages TEXTS = Messages.of(LabFailures.class);
     private static final String CLASS_OF_LOST_CONNECTIONS = "08";
     private static final String CLASS_OF_RESOURCES = "53";
     private static final String CLASS_OF_OPERATOR = "57";
@@ -49,7 +51,8 @@ public final class LabFailures {
     /** Returns the failure that a fault means. */
     public SharedLabException of(String whatHappened, SQLException failure) {
         Meaning meaning = meaning(failure);
-        return new SharedLabException(meaning.reason(), whatHappened + ": " + meaning.sentences(), failure);
+        return new SharedLabException(
+                meaning.reason(), TEXTS.text("failed", whatHappened, meaning.sentences()), failure);
     }
 
     private record Meaning(Reason reason, String sentences) {}
@@ -74,23 +77,17 @@ public final class LabFailures {
         if ("08004".equals(state) && credentials.password().isEmpty()) {
             return new Meaning(
                     Reason.CREDENTIALS,
-                    "the server " + address + " wants a password for " + credentials.user()
-                            + ", but none was found. Set " + LabCredentials.PASSWORD_VARIABLE
-                            + ", or write it into your password file.");
+                    TEXTS.text("server.noPassword", address, credentials.user(), LabCredentials.PASSWORD_VARIABLE));
         }
         if ("08004".equals(state)) {
-            return new Meaning(
-                    Reason.NOT_TRUSTED,
-                    "the server " + address
-                            + " does not encrypt its connections, and without that passwords and readings"
-                            + " would cross the network open to all. Let whoever runs the server switch TLS on.");
+            return new Meaning(Reason.NOT_TRUSTED, TEXTS.text("server.noTls", address));
         }
         if ("08006".equals(state) && encrypts()) {
             return notTrusted(failure);
         }
         return state.startsWith(CLASS_OF_LOST_CONNECTIONS)
                 ? unreachable(failure)
-                : new Meaning(Reason.REFUSED, "the driver reports: " + failure.getMessage() + ".");
+                : new Meaning(Reason.REFUSED, TEXTS.text("server.driver", failure.getMessage()));
     }
 
     private boolean encrypts() {
@@ -98,48 +95,33 @@ public final class LabFailures {
     }
 
     private Meaning notTrusted(SQLException failure) {
-        String means = address.certificate().isPresent()
-                ? "it was not signed by the one in the file "
-                        + address.certificate().get() + ", or was made for another name"
-                : "this computer does not know who signed it, or it was made for another name. Set certificateFile of the shared"
-                        + " log to a copy of the certificate that the laboratory uses";
         return new Meaning(
                 Reason.NOT_TRUSTED,
-                "the certificate of the server " + address + " is not trusted: " + means
-                        + ". Do not work around it: somebody else may be posing as the server. (" + deepest(failure)
-                        + ")");
+                address.certificate().isPresent()
+                        ? TEXTS.text(
+                                "server.otherSigner",
+                                address,
+                                deepest(failure),
+                                address.certificate().get())
+                        : TEXTS.text("server.unknownSigner", address, deepest(failure)));
     }
 
     private Meaning unreachable(SQLException failure) {
-        return new Meaning(
-                Reason.UNREACHABLE,
-                "the server " + address + " does not answer, or the connection was cut (" + deepest(failure)
-                        + "). Check the network and that the server runs; what is in the bench's own log stays there and is handed"
-                        + " over later.");
+        return new Meaning(Reason.UNREACHABLE, TEXTS.text("server.unreachable", address, deepest(failure)));
     }
 
     private Optional<Meaning> byCode(String state, SQLException failure) {
         return switch (state) {
             case "28P01" -> meaning(
                     Reason.WRONG_PASSWORD,
-                    "the server " + address + " does not accept the password of " + credentials.user() + " from "
-                            + credentials.origin()
-                            + ". Correct it there; the server's administrator can set a new one.");
+                    TEXTS.text("server.password", address, credentials.user(), credentials.origin()));
             case "28000" -> meaning(
-                    Reason.WRONG_PASSWORD,
-                    "the server " + address + " does not let " + credentials.user() + " in from here ("
-                            + message(failure)
-                            + "). Let its administrator make the login, and allow it in pg_hba.conf.");
-            case "3D000" -> meaning(
-                    Reason.NO_DATABASE,
-                    "the server has no database \"" + address.database()
-                            + "\". Correct its name in project.json, or let the server's administrator make it.");
+                    Reason.WRONG_PASSWORD, TEXTS.text("server.login", address, credentials.user(), message(failure)));
+            case "3D000" -> meaning(Reason.NO_DATABASE, TEXTS.text("server.noDatabase", address.database()));
             case "42501" -> meaning(
-                    Reason.NO_RIGHT,
-                    "the role of " + credentials.user() + " does not include it (" + message(failure)
-                            + "). A lead can give a role: ohmstead lab grant.");
+                    Reason.NO_RIGHT, TEXTS.text("server.noRight", credentials.user(), message(failure)));
             case "40001", "40P01", "55P03", "55006" -> meaning(
-                    Reason.BUSY, "others use the same entries just now (" + message(failure) + "). Try again.");
+                    Reason.BUSY, TEXTS.text("server.inUse", message(failure)));
             default -> Optional.empty();
         };
     }
@@ -147,16 +129,10 @@ public final class LabFailures {
     /** Says what the triggers of the shared log refuse. */
     private Optional<Meaning> byRefusal(String state, SQLException failure) {
         return switch (state) {
-            case "OHM03" -> meaning(
-                    Reason.CLOSED,
-                    "the chain was closed, for this reason: " + message(failure)
-                            + " It takes no more entries until a lead opens it again.");
+            case "OHM03" -> meaning(Reason.CLOSED, TEXTS.text("server.closed", message(failure)));
             case "OHM01", "OHM02", "OHM04", "OHM05", "OHM06", "OHM07" -> meaning(
-                    Reason.REFUSED, "the shared log refuses it: " + message(failure));
-            case "22021", "22P05" -> meaning(
-                    Reason.REFUSED,
-                    "an entry holds characters that the database cannot keep (" + message(failure)
-                            + "). Verify the bench's own log.");
+                    Reason.REFUSED, TEXTS.text("server.refused", message(failure)));
+            case "22021", "22P05" -> meaning(Reason.REFUSED, TEXTS.text("server.characters", message(failure)));
             default -> Optional.empty();
         };
     }
@@ -166,15 +142,9 @@ public final class LabFailures {
             return unreachable(failure);
         }
         if (state.startsWith(CLASS_OF_OPERATOR) || state.startsWith(CLASS_OF_RESOURCES)) {
-            return new Meaning(
-                    Reason.BUSY,
-                    "the server " + address + " starts, stops or has no room just now (" + message(failure)
-                            + "). Try again later; if it stays so, tell whoever runs it.");
+            return new Meaning(Reason.BUSY, TEXTS.text("server.busy", address, message(failure)));
         }
-        return new Meaning(
-                Reason.REFUSED,
-                "the server " + address + " reports: " + message(failure) + " (code " + state
-                        + "). Verify the shared log; if that fails too, tell whoever runs it.");
+        return new Meaning(Reason.REFUSED, TEXTS.text("server.other", address, message(failure), state));
     }
 
     private static Optional<Meaning> meaning(Reason reason, String sentences) {
@@ -191,7 +161,7 @@ public final class LabFailures {
         return serverMessage(failure)
                 .map(ServerErrorMessage::getMessage)
                 .or(() -> Optional.ofNullable(failure.getMessage()))
-                .orElse("no reason given");
+                .orElse(TEXTS.text("reason.none"));
     }
 
     private static boolean causedBy(Throwable failure, Class<? extends Throwable> kind) {

@@ -14,13 +14,16 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.testlog.VerifyFault;
+import org.ohmstead.units.text.Messages;
 
 /** Whether the triggers and functions that protect the tables are as they were made. */
 public final class LabGuards {
+    private static final Messages TEXTS = Messages.of(LabGuards.class);
     private static final Pattern FUNCTION =
             Pattern.compile("CREATE FUNCTION ohmstead\\.(\\w+)\\(.*?AS \\$guard\\$(.*?)\\$guard\\$", Pattern.DOTALL);
     private static final Pattern TRIGGER = Pattern.compile(
-            "CREATE TRIGGER (\\w+) (BEFORE [A-Z ]+) ON (ohmstead\\.\\w+)\\s+(FOR EACH \\w+ EXECUTE FUNCTION ohmstead\\.\\w+\\(\\))");
+            "CREATE TRIGGER (\\w+) (BEFORE [A-Z ]+) ON (ohmstead\\.\\w+)\\s+(FOR EACH \\w+ EXECUTE FUNCTION"
+                    + " ohmstead\\.\\w+\\(\\))");
 
     /** How the server spells the events, which may be in another order than in the statement. */
     private static final Pattern EVENTS = Pattern.compile("BEFORE ([A-Z ]+?)(?: ON .*)?$");
@@ -39,14 +42,12 @@ public final class LabGuards {
             Map<String, String> wanted, Map<String, String> found, String what, List<VerifyFault> faults) {
         wanted.forEach((name, text) -> {
             if (!text.equals(found.get(name))) {
-                faults.add(fault("The " + what + " " + name
-                        + " is missing, switched off or was changed, so the database no longer protects the entries."));
+                faults.add(fault(TEXTS.text("guard.changed." + what, name)));
             }
         });
         found.keySet().stream()
                 .filter(name -> !wanted.containsKey(name))
-                .forEach(name -> faults.add(
-                        fault("There is a " + what + " " + name + " that does not belong to a shared log.")));
+                .forEach(name -> faults.add(fault(TEXTS.text("guard.foreign." + what, name))));
     }
 
     private static VerifyFault fault(String sentence) {

@@ -13,9 +13,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ohmstead.testlog.shared.LabRole;
 import org.ohmstead.testlog.shared.SharedLabException;
+import org.ohmstead.units.text.Messages;
 
 /** Who has which role. */
 public final class LabMembers {
+    private static final Messages TEXTS = Messages.of(LabMembers.class);
     private final Connection connection;
 
     /** Works on an open connection. */
@@ -26,10 +28,7 @@ public final class LabMembers {
     /** Gives a login one role and takes the others, or takes all. */
     public void set(String login, Optional<LabRole> role) throws SQLException, SharedLabException {
         if (!exists(login)) {
-            throw new SharedLabException(
-                    SharedLabException.Reason.REFUSED,
-                    "The server has no login \"" + login
-                            + "\". Let its administrator make it first: CREATE ROLE ... LOGIN PASSWORD ...");
+            throw new SharedLabException(SharedLabException.Reason.REFUSED, TEXTS.text("member.noLogin", login));
         }
         Set<LabRole> before = direct(login);
         for (LabRole each : LabRole.values()) {
@@ -43,11 +42,7 @@ public final class LabMembers {
         Set<LabRole> after = direct(login);
         Set<LabRole> wanted = role.map(Set::of).orElse(Set.of());
         if (!after.equals(wanted)) {
-            throw new SharedLabException(
-                    SharedLabException.Reason.NO_RIGHT,
-                    "The roles of " + login
-                            + " were given by somebody else and cannot all be taken by you. Let the owner"
-                            + " of the database do it.");
+            throw new SharedLabException(SharedLabException.Reason.NO_RIGHT, TEXTS.text("member.notAll", login));
         }
     }
 

@@ -19,12 +19,14 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.ohmstead.testlog.shared.SharedLabException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The tables of the shared log, and how a database comes to have them: numbered files of SQL, each run once, in order. The database keeps
  * the checksum of each.
  */
 public final class LabSchema {
+    private static final Messages TEXTS = Messages.of(LabSchema.class);
     /** Names this work to the server, so that of several who prepare a database at once one does and the others wait. */
     private static final long ADVISORY_LOCK = 0x4F484D53_0001L;
 
@@ -103,9 +105,7 @@ public final class LabSchema {
             result.next();
             if (!"UTF8".equals(result.getString(1))) {
                 throw new SharedLabException(
-                        SharedLabException.Reason.OTHER_VERSION,
-                        "The database is in the encoding " + result.getString(1)
-                                + ", which cannot keep every reading. Let its administrator make one with the encoding UTF8.");
+                        SharedLabException.Reason.OTHER_VERSION, TEXTS.text("schema.encoding", result.getString(1)));
             }
         }
     }
@@ -147,18 +147,15 @@ public final class LabSchema {
                     continue;
                 }
                 if (!steps.get(version - 1).checksum().equals(result.getString(2))) {
-                    throw otherVersion("The shared log was prepared by another make of Ohmstead than this one (step "
-                            + version + " differs). Use the Ohmstead that prepared it, or ask whoever did.");
+                    throw otherVersion(TEXTS.text("schema.otherMake", version));
                 }
             }
         }
         if (version > steps.size()) {
-            throw otherVersion("The shared log is of version " + version + ", but this Ohmstead knows versions up to "
-                    + steps.size() + ". Update Ohmstead on this bench. Nothing was changed.");
+            throw otherVersion(TEXTS.text("schema.newer", version, steps.size()));
         }
         if (version < steps.size() && !older) {
-            throw otherVersion("The shared log is of version " + version + ", but this Ohmstead needs version "
-                    + steps.size() + ". Let the owner of the database run: ohmstead lab prepare.");
+            throw otherVersion(TEXTS.text("schema.older", version, steps.size()));
         }
         return version;
     }

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.testlog.shared.LabAddress;
 import org.ohmstead.testlog.shared.SharedLabException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * PostgreSQL's password file: lines of host, port, database, user and password with colons between them. The first four may be a star,
@@ -25,6 +26,7 @@ import org.ohmstead.testlog.shared.SharedLabException;
  * (PostgreSQL documentation, libpq, "The Password File".)
  */
 public final class PasswordFile {
+    private static final Messages TEXTS = Messages.of(PasswordFile.class);
     private static final int FIELDS = 5;
     private static final long MOST_BYTES = 1_000_000;
     private static final String ANY = "*";
@@ -51,7 +53,7 @@ public final class PasswordFile {
         try {
             return Path.of(name);
         } catch (InvalidPathException impossible) {
-            throw refusal("\"" + name + "\" cannot be the name of a password file. Correct the variable.", impossible);
+            throw refusal(TEXTS.text("password.name", name), impossible);
         }
     }
 
@@ -73,17 +75,14 @@ public final class PasswordFile {
             throws SharedLabException {
         if (!Files.isRegularFile(file)) {
             if (required) {
-                throw refusal(
-                        "The password file " + file
-                                + " is not there, or is no file. Correct the variable that names it.",
-                        null);
+                throw refusal(TEXTS.text("password.none", file), null);
             }
             return Optional.empty();
         }
         try {
             requirePrivate(file);
             if (Files.size(file) > MOST_BYTES) {
-                throw refusal("The password file " + file + " is far too large to be one. Check its name.", null);
+                throw refusal(TEXTS.text("password.large", file), null);
             }
             for (String line : new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
                     .lines()
@@ -95,7 +94,7 @@ public final class PasswordFile {
             }
             return Optional.empty();
         } catch (IOException failure) {
-            throw refusal("The password file " + file + " cannot be read. Check that it is yours.", failure);
+            throw refusal(TEXTS.text("password.unread", file), failure);
         }
     }
 
@@ -105,12 +104,7 @@ public final class PasswordFile {
         }
         Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(file);
         if (!OWNERS_ALONE.containsAll(permissions)) {
-            throw refusal(
-                    "The password file " + file + " may be used by others ("
-                            + PosixFilePermissions.toString(permissions)
-                            + "), so it is not read. Keep it to yourself (chmod 600), and change the password if others may"
-                            + " have seen it.",
-                    null);
+            throw refusal(TEXTS.text("password.others", file, PosixFilePermissions.toString(permissions)), null);
         }
     }
 
