@@ -34,11 +34,11 @@ public final class RecordingFolders implements RecordingSource {
     @Override
     public List<Recorded> recordings(Path folder, Subject subject) throws MeasurementException {
         if (folder.toString().isBlank()) {
-            throw new MeasurementException(TEXTS.text("recordings.noFolder", ReplayJob.LIST_NAME));
+            throw MeasurementException.of(() -> TEXTS.text("recordings.noFolder", ReplayJob.LIST_NAME));
         }
         Path list = folder.resolve(ReplayJob.LIST_NAME);
         if (!Files.isRegularFile(list)) {
-            throw new MeasurementException(TEXTS.text("recordings.otherFolder", folder, ReplayJob.LIST_NAME));
+            throw MeasurementException.of(() -> TEXTS.text("recordings.otherFolder", folder, ReplayJob.LIST_NAME));
         }
         List<Recorded> recorded = new ArrayList<>();
         try {
@@ -48,9 +48,19 @@ public final class RecordingFolders implements RecordingSource {
                 }
             }
         } catch (ProjectFileException unreadable) {
-            throw new MeasurementException(unreadable.getMessage(), unreadable);
+            throw MeasurementException.of(() -> why(list, unreadable), unreadable);
         }
         return List.copyOf(recorded);
+    }
+
+    /** Reads once more, so that what is wrong is said in the language that is spoken now: the log keeps it in English. */
+    private static String why(Path list, ProjectFileException unreadable) {
+        try {
+            RecordingsFile.read(list);
+            return unreadable.getMessage();
+        } catch (ProjectFileException again) {
+            return again.getMessage();
+        }
     }
 
     private static Recorded recorded(Path folder, Recording each) {

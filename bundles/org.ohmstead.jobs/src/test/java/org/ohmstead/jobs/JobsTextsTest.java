@@ -6,13 +6,16 @@ package org.ohmstead.jobs;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.text.MessageFormat;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
@@ -58,6 +61,17 @@ class JobsTextsTest {
             assertDoesNotThrow(() -> new MessageFormat(said), key);
             assertDoesNotThrow(() -> new MessageFormat(translated), key);
         }
+    }
+
+    @Test
+    void aProjectWithoutALogIsRefusedInGerman() throws Exception {
+        ProjectFolder project = ProjectFolder.open(Path.of("../../demo-data/larkspur.ohmstead"));
+        JobException refusal =
+                Language.speaking(Locale.GERMAN, () -> assertThrows(JobException.class, project::readLog));
+        assertEquals(JobException.Reason.NO_LOG, refusal.reason());
+        assertEquals(
+                "Das Projekt " + project.folder() + " hat noch kein Protokoll. Zuerst Ablesungen protokollieren.",
+                refusal.getMessage());
     }
 
     @ParameterizedTest

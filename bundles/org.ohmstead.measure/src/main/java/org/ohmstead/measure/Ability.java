@@ -3,43 +3,39 @@
 
 package org.ohmstead.measure;
 
+import org.ohmstead.units.text.Messages;
+
 /** Something that a bench can do; a measurement names what it needs, a bench what it has. */
 public enum Ability {
     /** Feed a sine of any level and frequency in. */
-    TONE("feed a sine in"),
+    TONE,
     /** Feed tone bursts in. */
-    TONE_BURST("feed tone bursts in"),
+    TONE_BURST,
     /** Feed each channel by itself, the other silent. */
-    SINGLE_CHANNEL("feed one channel by itself"),
+    SINGLE_CHANNEL,
     /** Record the output's waveform. */
-    WAVEFORM("record the output"),
+    WAVEFORM,
     /** Record the input's waveform, or know it. */
-    INPUT_WAVEFORM("record the input"),
+    INPUT_WAVEFORM,
     /** Set the supply volts. */
-    SET_SUPPLY_VOLTS("set the supply volts"),
+    SET_SUPPLY_VOLTS,
     /** Switch the supply off. */
-    CUT_SUPPLY("switch the supply off"),
+    CUT_SUPPLY,
     /** Connect one of the bench's loads, or none. */
-    SELECT_LOAD("connect a load"),
+    SELECT_LOAD,
     /** Read the direct volts at the amplifier's terminals. */
-    SUPPLY_VOLTS("read the supply volts"),
+    SUPPLY_VOLTS,
     /** Read the supply current. */
-    SUPPLY_AMPS("read the supply current"),
+    SUPPLY_AMPS,
     /** Read the temperature of the amplifier's case. */
-    CASE_CELSIUS("read the case's temperature"),
+    CASE_CELSIUS,
     /** Read the temperature of the air. */
-    AMBIENT_CELSIUS("read the air's temperature"),
+    AMBIENT_CELSIUS,
     /** Read the sound level at a place, by a meter or a microphone: see {@link Bench#observeSound}. */
-    SOUND_LEVEL("read the sound level");
-
-    private final String words;
-
-    Ability(String words) {
-        this.words = words;
-    }
+    SOUND_LEVEL;
 
     /** Returns what it is, to follow "the bench can". */
     public String words() {
-        return words;
+        return Messages.of(Ability.class).text("ability." + name());
     }
 }

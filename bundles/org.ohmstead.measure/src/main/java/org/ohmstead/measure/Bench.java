@@ -7,6 +7,7 @@ import java.util.Set;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.FrequencyWeighting;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A bench that is open: real, replayed or simulated. Used by one thread at a time, except for {@link #standDown}, which any thread may call
@@ -67,8 +68,7 @@ public interface Bench extends AutoCloseable {
      */
     default SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
             throws MeasurementException, InterruptedException {
-        throw new MeasurementException(
-                "This bench reads no sound level. Choose one with a microphone, or one worked by hand with a meter.");
+        throw MeasurementException.of(() -> Messages.of(Bench.class).text("bench.noSound"));
     }
 
     /**

@@ -3,6 +3,7 @@
 
 package org.ohmstead.measure;
 
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Values for the settings of a plug-in, each checked against its setting. Never changes.
@@ -21,6 +23,8 @@ import org.ohmstead.units.QuantityParser;
  * }</pre>
  */
 public final class Settings {
+    private static final Messages TEXTS = Messages.of(Settings.class);
+
     private final Map<String, Setting> known;
     private final Map<String, String> texts;
 
@@ -56,7 +60,7 @@ public final class Settings {
         for (Map.Entry<String, String> each : new TreeMap<>(given).entrySet()) {
             Setting setting = defaults.known.get(each.getKey());
             if (setting == null) {
-                wrong.add("There is no setting \"" + each.getKey() + "\"; there is " + defaults.known.keySet() + ".");
+                wrong.add(TEXTS.text("setting.unknown", each.getKey(), defaults.known.keySet()));
                 continue;
             }
             try {
@@ -118,10 +122,10 @@ public final class Settings {
             return count(count, text);
         }
         if (setting instanceof Setting.Choice choice && !choice.choices().contains(text)) {
-            throw refused(setting, text, "one of " + choice.choices());
+            throw refused(setting, text, TEXTS.text("setting.choice", choice.choices()));
         }
         if (setting instanceof Setting.Flag && !text.equals("true") && !text.equals("false")) {
-            throw refused(setting, text, "true or false");
+            throw refused(setting, text, TEXTS.text("setting.flag"));
         }
         return text;
     }
@@ -131,20 +135,25 @@ public final class Settings {
         try {
             value = QuantityParser.parse(text, setting.unit()).value();
         } catch (QuantityException unreadable) {
-            throw new SettingException(setting.name() + ": " + unreadable.getMessage(), unreadable);
+            throw new SettingException(
+                    TEXTS.text("setting.unreadable", setting.name(), unreadable.getMessage()), unreadable);
         }
         if (value < setting.least() || value > setting.most()) {
             throw refused(
                     setting,
                     text,
-                    "between " + setting.least() + " and " + setting.most() + " "
-                            + setting.unit().symbol());
+                    TEXTS.text(
+                            "setting.number",
+                            plain(setting.least()),
+                            plain(setting.most()),
+                            setting.unit().symbol()));
         }
         return Double.toString(value);
     }
 
     private static String count(Setting.Count setting, String text) throws SettingException {
-        String allowed = "a whole number from " + setting.least() + " to " + setting.most();
+        String allowed =
+                TEXTS.text("setting.count", Integer.toString(setting.least()), Integer.toString(setting.most()));
         if (!text.matches("[+-]?\\d{1,9}")) {
             throw refused(setting, text, allowed);
         }
@@ -156,7 +165,12 @@ public final class Settings {
     }
 
     private static SettingException refused(Setting setting, String text, String allowed) {
-        return new SettingException(setting.name() + " is \"" + text + "\"; it must be " + allowed.strip() + ".");
+        return new SettingException(TEXTS.text("setting.refused", setting.name(), text, allowed.strip()));
+    }
+
+    private static String plain(double value) {
+        return Double.toString(value)
+                .replace('.', DecimalFormatSymbols.getInstance(TEXTS.locale()).getDecimalSeparator());
     }
 
     @Override

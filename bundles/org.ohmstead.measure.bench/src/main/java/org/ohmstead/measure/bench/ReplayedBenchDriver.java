@@ -13,6 +13,7 @@ import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
+import org.ohmstead.measure.bench.internal.Faults;
 import org.ohmstead.measure.bench.internal.ReplayedBench;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
@@ -63,14 +64,11 @@ public final class ReplayedBenchDriver implements BenchDriver {
         try {
             folder = Path.of(settings.text("folder"));
         } catch (InvalidPathException e) {
-            throw new MeasurementException(
-                    "The folder \"" + settings.text("folder") + "\" is no path. Choose the folder of the recordings.",
-                    e);
+            throw Faults.because(e, "noPath", settings.text("folder"));
         }
         List<RecordingSource.Recorded> recordings = source.recordings(folder, subject);
         if (recordings.isEmpty()) {
-            throw new MeasurementException("The folder " + folder + " has no recordings of the step \""
-                    + subject.step().id() + "\". Choose another folder or another step.");
+            throw Faults.of("noRecordings", folder, subject.step().id());
         }
         return new ReplayedBench(subject, recordings, settings.number("nearDb"));
     }

@@ -15,10 +15,12 @@ import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Setting;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
+import org.ohmstead.measure.bench.internal.Faults;
 import org.ohmstead.measure.bench.internal.JavaSoundLines;
 import org.ohmstead.measure.bench.internal.SoundCardBench;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
@@ -125,26 +127,18 @@ public final class SoundCardBenchDriver implements BenchDriver {
         int channels = Math.max(Math.max(2, subject.channelCount()), settings.count("microphoneInput"));
         double highestRate = Double.parseDouble(settings.choice("sampleRate"));
         AudioFormat format = lines.common(output, input, formats(highestRate, channels))
-                .orElseThrow(() -> new MeasurementException("The sound card's output \"" + output + "\" and input \""
-                        + input + "\" have no common format of " + channels
-                        + " channels. Choose other devices or a lower sample rate."));
+                .orElseThrow(() -> Faults.of("noFormat", output, input, channels));
         SoundLines.Player player;
         try {
             player = lines.openPlayer(output, format);
         } catch (IOException e) {
-            throw new MeasurementException(
-                    "The sound card's output \"" + output + "\" cannot be opened. " + e.getMessage()
-                            + " Close what else uses it.",
-                    e);
+            throw Faults.because(e, "output", output, Said.by(e));
         }
         try {
             return new SoundCardBench(subject, settings, format, player, lines.openTaker(input, format), clock);
         } catch (IOException e) {
             player.close();
-            throw new MeasurementException(
-                    "The sound card's input \"" + input + "\" cannot be opened. " + e.getMessage()
-                            + " Close what else uses it.",
-                    e);
+            throw Faults.because(e, "input", input, Said.by(e));
         }
     }
 

@@ -114,6 +114,35 @@ class GermanTextsTest {
                 person.heard.get(person.heard.size() - 1));
     }
 
+    @Test
+    void whatGoesWrongIsKeptInEnglishAndShownInGerman() throws Exception {
+        System.setProperty(Language.PROPERTY, "de");
+        Subject subject = Subjects.of(2, SupplyType.REGULATED, Mode.STEREO);
+        SimulatedBenchDriver driver = new SimulatedBenchDriver();
+        try (Bench bench = driver.open(subject, Settings.of(driver.info().settings(), Map.of()))) {
+            MeasurementException failed = assertThrows(MeasurementException.class, () -> bench.acquire(0.1));
+            assertEquals("No load is connected. Connect a load before anything is recorded.", failed.getMessage());
+            assertEquals(
+                    "Es ist keine Last angeschlossen. Eine Last anschließen, bevor etwas aufgenommen wird.",
+                    failed.getLocalizedMessage());
+        }
+        TypedBenchDriver typed = new TypedBenchDriver(new Person(), Clock.systemUTC());
+        try (Bench bench = typed.open(subject, Settings.of(typed.info().settings(), Map.of()))) {
+            bench.connect(Mode.STEREO, subject.load());
+            bench.setSupplyVolts(14.4);
+            bench.feed(Feed.Tone.of(1000, -20));
+            MeasurementException failed = assertThrows(MeasurementException.class, bench::observe);
+            assertEquals(
+                    "No usable value was given for the supply volts at the terminals. Check the instrument, and start"
+                            + " again.",
+                    failed.getMessage());
+            assertEquals(
+                    "Versorgungsspannung an den Klemmen: Es wurde kein brauchbarer Wert angegeben. Das Messgerät prüfen"
+                            + " und neu beginnen.",
+                    failed.getLocalizedMessage());
+        }
+    }
+
     /** Does as told, and misreads the meter. */
     private static final class Person implements OperatorPort {
         private final List<String> heard = new ArrayList<>();

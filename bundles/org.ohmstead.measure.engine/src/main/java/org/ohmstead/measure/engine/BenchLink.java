@@ -22,6 +22,7 @@ import org.ohmstead.measure.DriverInfo;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
+import org.ohmstead.units.text.Said;
 
 /** An open bench with the thread that alone uses it. A call that takes too long ends the run, and the bench is given up. */
 final class BenchLink {
@@ -183,10 +184,7 @@ final class BenchLink {
             while (answer.isEmpty()) {
                 if (System.nanoTime() - end > 0) {
                     token.end(token.failure(
-                            driver,
-                            true,
-                            "did not answer \"" + what + "\" within " + limit.toMillis() / 1000.0
-                                    + " s. Check that the bench is switched on and connected."));
+                            driver, true, "bench.silent", Sentences.call(what), limit.toMillis() / 1000.0));
                 }
                 token.stopIfEnded();
                 answer = task.within(SLICE_NANOS);
@@ -232,11 +230,7 @@ final class BenchLink {
             throw wrong;
         }
         broken = true;
-        token.end(token.failure(
-                driver,
-                true,
-                "failed with " + Contained.words(cause) + " at \"" + what
-                        + "\". Try again; if it stays, ask its author."));
+        token.end(token.failure(driver, true, "bench.failed", Contained.words(cause), Sentences.call(what)));
         return new InterruptedException("The bench failed.");
     }
 
@@ -248,7 +242,7 @@ final class BenchLink {
     }
 
     /** Makes the bench safe from any thread, without waiting for its own; returns what went wrong. */
-    List<String> standDown() {
+    List<Said> standDown() {
         madeSafe = true;
         Bench open = bench;
         if (open == null) {
@@ -261,9 +255,9 @@ final class BenchLink {
     }
 
     /** Lets the bench go; returns what went wrong. */
-    List<String> close() {
+    List<Said> close() {
         Bench open = bench;
-        List<String> wrong = new ArrayList<>();
+        List<Said> wrong = new ArrayList<>();
         if (open != null) {
             wrong.addAll(asked("stand down", limits.question(), () -> {
                 open.standDown();
@@ -281,7 +275,7 @@ final class BenchLink {
         return wrong;
     }
 
-    private List<String> asked(String what, Duration limit, Callable<Boolean> work) {
+    private List<Said> asked(String what, Duration limit, Callable<Boolean> work) {
         // An interrupt of whoever makes the bench safe must not keep him from it.
         boolean interrupted = Thread.interrupted();
         Contained.Answer<Boolean> answer = Contained.call("ohmstead bench " + driver.id() + " " + what, limit, work);
@@ -292,10 +286,10 @@ final class BenchLink {
             return List.of();
         }
         broken = true;
-        String how = answer instanceof Contained.Answer.Threw<Boolean> threw
-                ? "failed with " + Contained.words(threw.cause()) + " at"
-                : "did not obey within " + limit.toMillis() / 1000.0 + " s";
-        return List.of(driver.title() + " " + how + " \"" + what
-                + "\". Switch the supply off by hand before you touch anything.");
+        return List.of(
+                answer instanceof Contained.Answer.Threw<Boolean> threw
+                        ? Sentences.of(
+                                "bench.unsafe.failed", driver, Contained.words(threw.cause()), Sentences.call(what))
+                        : Sentences.of("bench.unsafe.late", driver, limit.toMillis() / 1000.0, Sentences.call(what)));
     }
 }

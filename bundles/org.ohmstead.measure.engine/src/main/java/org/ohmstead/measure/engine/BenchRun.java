@@ -20,11 +20,10 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchKind;
 import org.ohmstead.model.DriverUsed;
-import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** One run on an open bench, from connecting the load until nothing is fed any more. */
 final class BenchRun {
-    private static final Messages TEXTS = Messages.of(BenchRun.class);
     private static final long TICK_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
     private static final long JOIN_MILLIS = 10;
 
@@ -37,8 +36,8 @@ final class BenchRun {
     private final LimitWatch watch;
     private final CaptureKeeper keeper;
     private final GuardedProgress progress;
-    private final List<String> remarks = new ArrayList<>();
-    private final List<String> leaks = new ArrayList<>();
+    private final List<Said> remarks = new ArrayList<>();
+    private final List<Said> leaks = new ArrayList<>();
     private boolean opened;
     private boolean unsafe;
 
@@ -55,7 +54,7 @@ final class BenchRun {
         this.link = link;
         this.limits = limits;
         this.group = group;
-        this.watch = new LimitWatch(request.stopLimits(), request.subject());
+        this.watch = new LimitWatch(request.stopLimits(), request.keptLimits(), request.subject());
         this.keeper = new CaptureKeeper(request.projectFolder());
         this.progress = new GuardedProgress(token, limits, keeper);
     }
@@ -68,15 +67,15 @@ final class BenchRun {
         return link;
     }
 
-    List<String> remarks() {
+    List<Said> remarks() {
         return remarks;
     }
 
-    List<String> leaks() {
+    List<Said> leaks() {
         return leaks;
     }
 
-    void remark(List<String> more) {
+    void remark(List<Said> more) {
         remarks.addAll(more);
     }
 
@@ -89,8 +88,7 @@ final class BenchRun {
     void endIfGone(Catalog catalog) {
         for (Plugin<?, ?> plugin : List.of(token.measurement(), link.driver())) {
             if (!catalog.isThere(plugin)) {
-                token.end(token.failure(
-                        plugin, false, "was removed while it was in use. Install it again, then run the step again."));
+                token.end(token.failure(plugin, false, "run.removed"));
             }
         }
     }
@@ -104,17 +102,13 @@ final class BenchRun {
         } catch (MeasurementException failed) {
             outcome = ended().orElse(failed(false, failed));
         } catch (IllegalArgumentException refused) {
-            outcome = ended().orElse(token.failure(
-                    link.driver(),
-                    true,
-                    "failed with " + Contained.words(refused)
-                            + " while it was set up. Check its settings, or ask its author."));
+            outcome = ended().orElse(token.failure(link.driver(), true, "run.setUp", Contained.words(refused)));
         } catch (InterruptedException told) {
             outcome = interrupted();
         } finally {
             token.close();
             if (!calm) {
-                List<String> wrong = link.standDown();
+                List<Said> wrong = link.standDown();
                 wrong.stream().filter(sentence -> !remarks.contains(sentence)).forEach(remarks::add);
                 unsafe = !wrong.isEmpty();
             }
@@ -134,7 +128,7 @@ final class BenchRun {
     }
 
     private RunOutcome interrupted() {
-        if (token.end(new RunOutcome.Cancelled("The run was cancelled.", List.of()))) {
+        if (token.end(new RunOutcome.Cancelled(Sentences.of("run.cancelled"), List.of()))) {
             Thread.currentThread().interrupt();
         }
         return token.ended().orElseThrow();
@@ -142,10 +136,13 @@ final class BenchRun {
 
     private RunOutcome failed(boolean fault, MeasurementException failed) {
         Plugin<?, ?> culprit = link.isOurs(failed) ? link.driver() : token.measurement();
-        String message = failed.getMessage() == null || failed.getMessage().isBlank()
-                ? "It does not say why."
-                : Contained.cut(failed.getMessage());
-        return token.failure(culprit, fault, "could not go on. " + message);
+        return token.failure(culprit, fault, "run.couldNot", why(failed));
+    }
+
+    private static Said why(MeasurementException failed) {
+        return failed.getMessage() == null || failed.getMessage().isBlank()
+                ? Sentences.of("run.silent")
+                : new Said(Contained.cut(failed.getMessage()), Contained.cut(failed.getLocalizedMessage()));
     }
 
     private GuardedBench setUp() throws MeasurementException, InterruptedException {
@@ -161,14 +158,15 @@ final class BenchRun {
         missing.addAll(token.measurement().info().needs());
         missing.removeAll(abilities);
         if (!missing.isEmpty()) {
+            Said lacks = missing.stream()
+                    .map(ability -> Said.of(ability::words))
+                    .reduce((some, more) -> Sentences.of("ability.or", some, more))
+                    .orElseThrow();
             token.end(new RunOutcome.Refused(
-                    TEXTS.text(
+                    Sentences.of(
                             "refused.abilities",
-                            link.driver().shownTitle(),
-                            missing.stream()
-                                    .map(ability -> TEXTS.text("ability." + ability.name()))
-                                    .reduce((some, more) -> TEXTS.text("ability.or", some, more))
-                                    .orElseThrow(),
+                            link.driver(),
+                            lacks,
                             token.measurement().name()),
                     List.of()));
             token.stopIfEnded();
@@ -179,13 +177,12 @@ final class BenchRun {
         if (abilities.contains(Ability.SELECT_LOAD)) {
             bench.connect(subject.step().mode(), subject.load());
         } else {
-            remarks.add("The bench does not connect loads; the load \""
-                    + subject.load().id() + "\" was taken as connected.");
+            remarks.add(Sentences.of("run.takenConnected", subject.load().id()));
         }
         if (abilities.contains(Ability.SET_SUPPLY_VOLTS)) {
             bench.setSupplyVolts(subject.step().supplyVolts());
         } else {
-            remarks.add("The bench does not set the supply volts; they were taken as set.");
+            remarks.add(Sentences.of("run.takenSet"));
         }
         return bench;
     }
@@ -209,9 +206,7 @@ final class BenchRun {
         if (ended) {
             leaks.addAll(left.found(token.measurement()));
         } else {
-            leaks.add(token.measurement().title()
-                    + " does not end though it was told to; its thread was given up. Restart Ohmstead when it"
-                    + " becomes slow.");
+            leaks.add(Sentences.of("run.givenUp", token.measurement()));
         }
         remarks.addAll(leaks);
         return outcome;
@@ -234,9 +229,8 @@ final class BenchRun {
                 token.end(token.failure(
                         token.measurement(),
                         true,
-                        "took longer than "
-                                + token.measurement().info().longest().toSeconds()
-                                + " s, which it says it never does."));
+                        "run.tooLong",
+                        token.measurement().info().longest().toSeconds()));
             }
             shown = showIfChanged(watcher, shown);
             look(bench);
@@ -254,10 +248,7 @@ final class BenchRun {
         if (cause instanceof MeasurementException orderly) {
             return failed(false, orderly);
         }
-        return token.failure(
-                token.measurement(),
-                true,
-                "failed with " + Contained.words(cause) + ". Try again; if it stays, ask its author.");
+        return token.failure(token.measurement(), true, "run.threw", Contained.words(cause));
     }
 
     private void look(GuardedBench bench) {
@@ -266,8 +257,7 @@ final class BenchRun {
         } catch (MeasurementException failed) {
             token.end(failed(false, failed));
         } catch (IllegalArgumentException | IllegalStateException refused) {
-            token.end(token.failure(
-                    link.driver(), true, "failed with " + Contained.words(refused) + " at a look at the meters."));
+            token.end(token.failure(link.driver(), true, "run.look", Contained.words(refused)));
         } catch (InterruptedException told) {
             interrupted();
         }
@@ -291,9 +281,9 @@ final class BenchRun {
 
     private RunOutcome checked(MeasurementResult result, GuardedBench bench) {
         MeasurementInfo info = token.measurement().info();
-        Optional<String> fault = new ResultCheck(info, request.subject(), keeper.kept()).fault(result);
+        Optional<Said> fault = new ResultCheck(token.measurement(), request.subject(), keeper.kept()).fault(result);
         if (fault.isPresent()) {
-            return token.failure(token.measurement(), true, fault.get() + " Nothing was logged. Ask its author.");
+            return token.failure(token.measurement(), true, "run.wrongResult", fault.get());
         }
         DriverInfo driver = link.driver().info();
         DriverUsed used = new DriverUsed(
@@ -331,7 +321,7 @@ final class BenchRun {
             });
             return true;
         } catch (MeasurementException | IllegalArgumentException failed) {
-            remarks.add(link.driver().title() + " could not fall silent and was made safe. " + failed.getMessage());
+            remarks.add(Sentences.of("run.notSilent", link.driver(), Said.by(failed)));
             return false;
         } catch (InterruptedException told) {
             if (token.ended().isEmpty()) {

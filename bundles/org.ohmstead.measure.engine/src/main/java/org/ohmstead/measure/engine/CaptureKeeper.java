@@ -17,6 +17,7 @@ import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.WavFile;
 import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Said;
 
 /** Puts the recordings of a run into the project's store, each as it comes. */
 final class CaptureKeeper {
@@ -67,10 +68,7 @@ final class CaptureKeeper {
                 Files.deleteIfExists(folder);
             }
         } catch (IOException | CaptureException failed) {
-            throw new TestLogException(
-                    "The recording \"" + name + "\" could not be kept (" + failed.getMessage()
-                            + "). Check that the disk has room, then run the step again.",
-                    failed);
+            throw new TestLogException(Sentences.of("keep.failed", name, Said.by(failed)), failed);
         }
     }
 }

@@ -25,6 +25,7 @@ import org.ohmstead.model.Precaution;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -65,7 +66,8 @@ public final class Catalog {
     public void bindMeasurement(Measurement measurement) {
         bind(PluginKind.MEASUREMENT, measurement, () -> {
             MeasurementInfo info = measurement.info();
-            return new Plugin<>(PluginKind.MEASUREMENT, info.id(), info.name(), info.version(), measurement, info);
+            Said name = Said.of(() -> measurement.info().name());
+            return new Plugin<>(PluginKind.MEASUREMENT, info.id(), name, info.version(), measurement, info);
         });
     }
 
@@ -83,7 +85,8 @@ public final class Catalog {
     public void bindDriver(BenchDriver driver) {
         bind(PluginKind.DRIVER, driver, () -> {
             DriverInfo info = driver.info();
-            return new Plugin<>(PluginKind.DRIVER, info.id(), info.name(), info.version(), driver, info);
+            Said name = Said.of(() -> driver.info().name());
+            return new Plugin<>(PluginKind.DRIVER, info.id(), name, info.version(), driver, info);
         });
     }
 
@@ -104,7 +107,7 @@ public final class Catalog {
             if (id.isBlank()) {
                 throw new IllegalArgumentException("id is blank; it needs a text");
             }
-            return new Plugin<>(PluginKind.PRECAUTION, id, id, "", precaution, id);
+            return new Plugin<>(PluginKind.PRECAUTION, id, Said.asIs(id), "", precaution, id);
         });
     }
 
@@ -121,7 +124,10 @@ public final class Catalog {
             entry = new Bound(kind, instance, Optional.of(value.value()), "");
         } else if (answer instanceof Contained.Answer.Threw<Plugin<?, ?>> threw) {
             entry = new Bound(
-                    kind, instance, Optional.empty(), TEXTS.text("silent.failed", Contained.words(threw.cause())));
+                    kind,
+                    instance,
+                    Optional.empty(),
+                    TEXTS.text("silent.failed", Contained.words(threw.cause()).text()));
         } else {
             entry = new Bound(
                     kind, instance, Optional.empty(), TEXTS.text("silent.late", Long.toString(INFO_TIME.toSeconds())));
@@ -192,7 +198,7 @@ public final class Catalog {
                             plugin.id(),
                             TEXTS.text(
                                     "setAside.row",
-                                    plugin.shownTitle(),
+                                    plugin.title(),
                                     Integer.toString(FAULTS_UNTIL_SET_ASIDE),
                                     faults.get(plugin.key()).last()),
                             TEXTS.text("setAside.row.remedy"))));

@@ -26,7 +26,7 @@ record CatalogOverview(Map<Plugin<?, ?>, String> lastFaults, Map<String, Integer
             plugins.add(new PluginView(
                     plugin.kind(),
                     plugin.id(),
-                    plugin.name(),
+                    plugin.name().shown(),
                     plugin.version(),
                     count,
                     count >= Catalog.FAULTS_UNTIL_SET_ASIDE,

@@ -5,8 +5,11 @@ package org.ohmstead.measure.engine;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ohmstead.units.text.Language;
+import org.ohmstead.units.text.Said;
 
 /** Calls of foreign code: whatever it throws becomes an answer. */
 final class Contained {
@@ -38,9 +41,10 @@ final class Contained {
         record Hung<T>() implements Answer<T> {}
     }
 
-    /** Calls on a thread of its own and waits. When the caller is interrupted, it remains so, and the answer is that it hung. */
+    /** Calls on a thread of its own, in the language spoken on this one, and waits. When the caller is interrupted, it remains so, and the answer is that it hung. */
     static <T> Answer<T> call(String threadName, Duration limit, Callable<T> work) {
-        Attempt<T> attempt = new Attempt<>(work);
+        Locale language = Language.current();
+        Attempt<T> attempt = new Attempt<>(() -> Language.speaking(language, work::call));
         Thread thread = new Thread(GROUP, attempt, threadName);
         thread.setDaemon(true);
         thread.start();
@@ -82,9 +86,13 @@ final class Contained {
     }
 
     /** Returns what was thrown as words to follow "it failed with"; the foreign message may itself be faulty. */
-    static String words(Throwable thrown) {
+    static Said words(Throwable thrown) {
+        return new Said(words(thrown, thrown::getMessage), words(thrown, thrown::getLocalizedMessage));
+    }
+
+    private static String words(Throwable thrown, Callable<String> asked) {
         String name = thrown.getClass().getSimpleName();
-        String message = here(thrown::getMessage) instanceof Answer.Value<String> value ? value.value() : null;
+        String message = here(asked) instanceof Answer.Value<String> value ? value.value() : null;
         if (message == null || message.isBlank()) {
             return name;
         }

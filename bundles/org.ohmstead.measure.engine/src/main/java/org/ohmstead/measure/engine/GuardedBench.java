@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Acquisition;
 import org.ohmstead.measure.Bench;
@@ -18,6 +19,7 @@ import org.ohmstead.measure.SoundObservation;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.FrequencyWeighting;
+import org.ohmstead.units.text.Said;
 
 /** The bench as a measurement sees it: for its run alone, with deadlines, and with the stop limits watched. */
 final class GuardedBench implements Bench {
@@ -147,7 +149,7 @@ final class GuardedBench implements Bench {
 
     private void end(Optional<RunOutcome.Stopped> passed) throws InterruptedException {
         if (passed.isPresent()) {
-            List<String> wrong = link.standDown();
+            List<Said> wrong = link.standDown();
             feeding = false;
             token.end(passed.get().with(wrong));
             token.stopIfEnded();
@@ -156,7 +158,7 @@ final class GuardedBench implements Bench {
 
     private <T> T use(String what, Duration limit, BenchLink.BenchWork<T> work)
             throws MeasurementException, InterruptedException {
-        token.refuseIfOver("the bench");
+        token.refuseIfOver("bench");
         return link.use(token, what, limit, work);
     }
 
@@ -169,11 +171,11 @@ final class GuardedBench implements Bench {
 
     @Override
     public void standDown() throws MeasurementException {
-        token.refuseIfOver("the bench");
+        token.refuseIfOver("bench");
         feeding = false;
-        List<String> wrong = link.standDown();
+        List<Said> wrong = link.standDown();
         if (!wrong.isEmpty()) {
-            throw new MeasurementException(String.join(" ", wrong));
+            throw MeasurementException.of(() -> wrong.stream().map(Said::text).collect(Collectors.joining(" ")));
         }
     }
 

@@ -15,6 +15,7 @@ import org.ohmstead.measure.Figure;
 import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Progress;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.text.Said;
 
 /** Takes what a measurement says while it runs, as much as fits; only the newest is kept of what comes faster than anybody reads. */
 final class GuardedProgress implements Progress {
@@ -40,7 +41,7 @@ final class GuardedProgress implements Progress {
 
     @Override
     public synchronized void at(double newDoneRatio, String newWhat) {
-        token.refuseIfOver("its progress");
+        token.refuseIfOver("progress");
         if (!Double.isFinite(newDoneRatio)) {
             throw new IllegalArgumentException("doneRatio is " + newDoneRatio + "; it must lie between 0 and 1");
         }
@@ -59,7 +60,7 @@ final class GuardedProgress implements Progress {
 
     @Override
     public synchronized void live(Figure figure) {
-        token.refuseIfOver("its progress");
+        token.refuseIfOver("progress");
         List<String> key = List.of(figure.id(), figure.channel(), figure.at());
         if (live.size() < MOST_LIVE_FIGURES || live.containsKey(key)) {
             live.put(key, figure);
@@ -69,16 +70,12 @@ final class GuardedProgress implements Progress {
 
     @Override
     public void recorded(Acquisition acquisition) {
-        token.refuseIfOver("its progress");
+        token.refuseIfOver("progress");
         if (acquisition == null) {
             throw new IllegalArgumentException("acquisition is missing");
         }
         if (keeper.count() >= limits.mostCaptures()) {
-            token.end(token.failure(
-                    token.measurement(),
-                    true,
-                    "recorded more than " + limits.mostCaptures()
-                            + " times in one run. Choose settings that record less, or ask its author."));
+            token.end(token.failure(token.measurement(), true, "progress.tooMany", limits.mostCaptures()));
             return;
         }
         // An interrupt would close the file that is being written.
@@ -86,7 +83,7 @@ final class GuardedProgress implements Progress {
         try {
             keeper.keep(acquisition);
         } catch (TestLogException failed) {
-            token.end(new RunOutcome.NotKept(failed.getMessage(), List.of()));
+            token.end(new RunOutcome.NotKept(Said.by(failed), List.of()));
         } finally {
             if (interrupted) {
                 Thread.currentThread().interrupt();
@@ -100,7 +97,7 @@ final class GuardedProgress implements Progress {
 
     @Override
     public void checkpoint() throws InterruptedException {
-        token.refuseIfOver("its progress");
+        token.refuseIfOver("progress");
         token.stopIfEnded();
         if (Thread.interrupted()) {
             throw new InterruptedException("The thread was interrupted.");

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.ohmstead.units.text.Said;
 
 /** Threads that a plug-in opened and left behind. */
 final class LeftThreads {
@@ -49,7 +50,7 @@ final class LeftThreads {
     }
 
     /** Gives threads a moment to end, interrupts those that do not, and says which there were. */
-    List<String> found(Plugin<?, ?> plugin) {
+    List<Said> found(Plugin<?, ?> plugin) {
         Set<Thread> left = new HashSet<>(threads());
         left.removeAll(before);
         await(left);
@@ -62,11 +63,8 @@ final class LeftThreads {
         await(left);
         boolean stubborn = left.stream().anyMatch(Thread::isAlive);
         String shown = Contained.cut(String.join(", ", names));
-        return List.of(plugin.title() + " left " + names.size() + (names.size() == 1 ? " thread" : " threads")
-                + " running (" + shown + ")"
-                + (stubborn
-                        ? ", which cannot be ended. Restart Ohmstead when it becomes slow."
-                        : "; they were ended."));
+        String key = "left" + (names.size() == 1 ? ".one" : ".many") + (stubborn ? ".stubborn" : ".ended");
+        return List.of(Sentences.of(key, plugin, names.size(), shown));
     }
 
     private void await(Set<Thread> left) {

@@ -4,7 +4,6 @@
 package org.ohmstead.measure.engine;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -16,6 +15,7 @@ import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.StopLimit;
 import org.ohmstead.model.StopLimit.Quantity;
 import org.ohmstead.signal.Waveform;
+import org.ohmstead.units.text.Said;
 
 /**
  * Compares what is seen with the stop limits. Output power is the mean square of a recorded channel over the resistance it works into;
@@ -23,10 +23,13 @@ import org.ohmstead.signal.Waveform;
  */
 final class LimitWatch {
     private final List<StopLimit> limits;
+    private final List<StopLimit> keptLimits;
     private final List<LoadBranch> branches;
 
-    LimitWatch(List<StopLimit> limits, Subject subject) {
+    /** Watches limits; the log says why in the words of the kept ones. */
+    LimitWatch(List<StopLimit> limits, List<StopLimit> keptLimits, Subject subject) {
         this.limits = limits;
+        this.keptLimits = keptLimits;
         this.branches = subject.load().branches();
     }
 
@@ -36,12 +39,15 @@ final class LimitWatch {
     }
 
     /** Returns sentences about limits that a bench cannot watch. */
-    List<String> blindSpots(Set<Ability> abilities) {
+    List<Said> blindSpots(Set<Ability> abilities) {
         return limits.stream()
                 .filter(limit -> !abilities.contains(ability(limit.quantity())))
-                .map(limit -> "The bench cannot " + ability(limit.quantity()).words()
-                        + ", so nobody but you watches this limit: " + limit.reason())
+                .map(limit -> Sentences.of("limit.blind", Said.of(ability(limit.quantity())::words), reason(limit)))
                 .toList();
+    }
+
+    private Said reason(StopLimit limit) {
+        return new Said(keptLimits.get(limits.indexOf(limit)).reason(), limit.reason());
     }
 
     private static Ability ability(Quantity quantity) {
@@ -85,16 +91,14 @@ final class LimitWatch {
         return limits.stream()
                 .filter(limit -> limit.quantity() == quantity && value > limit.highest())
                 .findFirst()
-                .map(limit -> new RunOutcome.Stopped(limit, value, sentence(limit, value), List.of()));
-    }
-
-    private static String sentence(StopLimit limit, double value) {
-        String what =
-                switch (limit.quantity()) {
-                    case SUPPLY_AMPS -> "The supply current of %.4g A is above the limit of %.4g A. %s";
-                    case CASE_CELSIUS -> "The case's temperature of %.4g \u00b0C is above the limit of %.4g \u00b0C. %s";
-                    case OUTPUT_WATTS -> "The output power of %.4g W is above the limit of %.4g W. %s";
-                };
-        return "The step was stopped. " + String.format(Locale.ROOT, what, value, limit.highest(), limit.reason());
+                .map(limit -> new RunOutcome.Stopped(
+                        limit,
+                        value,
+                        Sentences.of(
+                                "limit." + quantity.name(),
+                                Sentences.four(value),
+                                Sentences.four(limit.highest()),
+                                reason(limit)),
+                        List.of()));
     }
 }

@@ -16,11 +16,10 @@ import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
-import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** What of a plan is in the log already. */
 final class PlanLog {
-    private static final Messages TEXTS = Messages.of(PlanLog.class);
     private static final int SHOWN_DIGITS = 12;
 
     private final PlanSetup setup;
@@ -69,7 +68,11 @@ final class PlanLog {
 
     /** Logs a result: the reading of power first, when there is one, then the figures. */
     List<LogEntry> append(RunOutcome.Finished finished, Instant now) throws TestLogException {
-        LogRecords records = new LogRecords(finished.record(), setup, finished.remarks(), now);
+        LogRecords records = new LogRecords(
+                finished.record(),
+                setup,
+                finished.further().stream().map(Said::kept).toList(),
+                now);
         Optional<Reading> reading = records.reading();
         MeasuredFigures figures = records.figures();
         return reading.isPresent() ? log.append(reading.get(), figures) : List.of(log.append(figures));
@@ -104,14 +107,14 @@ final class PlanLog {
     }
 
     static RunOutcome.Failed unwritable(PlanItem item, RunOutcome outcome, IllegalArgumentException why) {
-        String sentence = TEXTS.text("unwritable", item.measurementId(), Contained.words(why));
-        return new RunOutcome.Failed(PluginKind.MEASUREMENT, item.measurementId(), true, sentence, outcome.remarks());
+        Said sentence = Sentences.of("unwritable", item.measurementId(), Contained.words(why));
+        return new RunOutcome.Failed(PluginKind.MEASUREMENT, item.measurementId(), true, sentence, outcome.further());
     }
 
     /** Returns the text of a note that says how an item ended that gave no result. */
     static String failureText(PlanItem item, RunOutcome outcome) {
-        List<String> all = new ArrayList<>(List.of(outcome.sentence()));
-        all.addAll(outcome.remarks());
+        List<String> all = new ArrayList<>(List.of(outcome.said().kept()));
+        outcome.further().forEach(remark -> all.add(remark.kept()));
         return "Step \"" + item.stepId() + "\", " + item.measurementId() + ": " + String.join(" ", all);
     }
 

@@ -19,7 +19,7 @@ import org.ohmstead.model.Problem;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
-import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /**
  * Carries out a plan: item by item, each result in the log before the next begins. What the log holds of the same plan and the same
@@ -32,8 +32,6 @@ import org.ohmstead.units.text.Messages;
  * come on any thread at any time. The log and the runner stay open when this is not used any more.
  */
 public final class PlanRun {
-    private static final Messages TEXTS = Messages.of(PlanRun.class);
-
     private final PlanSetup setup;
     private final Catalog catalog;
     private final Runner runner;
@@ -149,7 +147,10 @@ public final class PlanRun {
         if (who.isBlank() || why.isBlank()) {
             throw new IllegalArgumentException("who or why is blank; both need a text");
         }
-        note("Confirmed for the step \"" + stepId + "\": " + problem.what() + " Reason: " + why.strip(), who);
+        note(
+                "Confirmed for the step \"" + stepId + "\": " + checks.kept(setup, stepId, problem) + " Reason: "
+                        + why.strip(),
+                who);
         synchronized (this) {
             confirmed.add(new PlanChecks.Yes(stepId, problem.what()));
         }
@@ -214,7 +215,7 @@ public final class PlanRun {
             throw new IllegalArgumentException("item is " + item + "; the plan does not have it");
         }
         if (!busy.compareAndSet(false, true)) {
-            return new RunOutcome.Refused(TEXTS.text("refused.plan"), List.of());
+            return new RunOutcome.Refused(Sentences.of("refused.plan"), List.of());
         }
         RunOutcome outcome;
         try {
@@ -222,17 +223,18 @@ public final class PlanRun {
             DryStep step = rested(item);
             setRunning(Optional.of(item));
             if (cancelled && !runner.halted()) {
-                outcome = record(item, new RunOutcome.Cancelled("The run was cancelled before it began.", List.of()));
+                outcome = record(item, new RunOutcome.Cancelled(Sentences.of("run.cancelled.before"), List.of()));
             } else if (step.mayRun()) {
                 RunRequest request = new RunRequest(
                         setup.subject(item),
                         item.measurementId(),
                         item.settings(),
                         step.stopLimits(),
+                        checks.kept(item, setup.subject(item), step.stopLimits()),
                         setup.projectFolder());
                 outcome = record(item, runner.run(request, view -> progress(item, view)));
             } else {
-                outcome = record(item, new RunOutcome.Refused(step.blocked(), List.of()));
+                outcome = record(item, new RunOutcome.Refused(Said.asIs(step.blocked()), List.of()));
             }
         } finally {
             setRunning(Optional.empty());

@@ -27,7 +27,7 @@ public enum PluginKind {
         return TEXTS.text("kind." + name());
     }
 
-    /** Returns what the log calls it, whatever the language of the user. */
+    /** Returns what the names of threads call it, whatever the language of the user. */
     String loggedWords() {
         return loggedWords;
     }

@@ -6,62 +6,70 @@ package org.ohmstead.measure.engine;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.model.StopLimit;
-import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** How a run ended. In each case but that of a bench that did not obey, which a remark says, nothing is fed any more. */
 public sealed interface RunOutcome {
-    /** Returns how it ended, in whole sentences for the technician. */
-    String sentence();
+    /** Returns how it ended, in whole sentences that the log keeps in English. */
+    Said said();
 
-    /** Returns what else is to be known, whole sentences: threads left behind, a bench that could not be closed. */
-    List<String> remarks();
+    /** Returns what else is to be known, whole sentences that the log keeps in English. */
+    List<Said> further();
 
     /** Returns this with further remarks. */
-    RunOutcome with(List<String> more);
+    RunOutcome with(List<Said> more);
+
+    /** Returns how it ended, in whole sentences for the technician. */
+    default String sentence() {
+        return said().shown();
+    }
+
+    /** Returns what else is to be known, whole sentences: threads left behind, a bench that could not be closed. */
+    default List<String> remarks() {
+        return further().stream().map(Said::shown).toList();
+    }
 
     /** It gave a result. */
-    record Finished(RunRecord record, List<String> remarks) implements RunOutcome {
-        private static final Messages TEXTS = Messages.of(Finished.class);
-
+    record Finished(RunRecord record, List<Said> further) implements RunOutcome {
         public Finished {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public String sentence() {
-            return TEXTS.text(
+        public Said said() {
+            return Sentences.of(
                     "finished",
                     record.measurement().name(),
                     record.subject().step().id());
         }
 
         @Override
-        public Finished with(List<String> more) {
-            return new Finished(record, joined(remarks, more));
+        public Finished with(List<Said> more) {
+            return new Finished(record, joined(further, more));
         }
     }
 
     /** Somebody cancelled it. */
-    record Cancelled(String sentence, List<String> remarks) implements RunOutcome {
+    record Cancelled(Said said, List<Said> further) implements RunOutcome {
         public Cancelled {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public Cancelled with(List<String> more) {
-            return new Cancelled(sentence, joined(remarks, more));
+        public Cancelled with(List<Said> more) {
+            return new Cancelled(said, joined(further, more));
         }
     }
 
     /** Somebody pressed the emergency stop; nothing runs until it is released. */
-    record EmergencyStopped(String sentence, List<String> remarks) implements RunOutcome {
+    record EmergencyStopped(Said said, List<Said> further) implements RunOutcome {
         public EmergencyStopped {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public EmergencyStopped with(List<String> more) {
-            return new EmergencyStopped(sentence, joined(remarks, more));
+        public EmergencyStopped with(List<Said> more) {
+            return new EmergencyStopped(said, joined(further, more));
         }
     }
 
@@ -71,14 +79,14 @@ public sealed interface RunOutcome {
      * @param limit which
      * @param observed what was found, in the limit's unit
      */
-    record Stopped(StopLimit limit, double observed, String sentence, List<String> remarks) implements RunOutcome {
+    record Stopped(StopLimit limit, double observed, Said said, List<Said> further) implements RunOutcome {
         public Stopped {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public Stopped with(List<String> more) {
-            return new Stopped(limit, observed, sentence, joined(remarks, more));
+        public Stopped with(List<Said> more) {
+            return new Stopped(limit, observed, said, joined(further, more));
         }
     }
 
@@ -90,44 +98,44 @@ public sealed interface RunOutcome {
      * @param fault whether it is at fault itself: it threw, hung or answered nonsense; a bench that says in an orderly way that an
      *     instrument does not answer is not
      */
-    record Failed(PluginKind kind, String pluginId, boolean fault, String sentence, List<String> remarks)
+    record Failed(PluginKind kind, String pluginId, boolean fault, Said said, List<Said> further)
             implements RunOutcome {
         public Failed {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public Failed with(List<String> more) {
-            return new Failed(kind, pluginId, fault, sentence, joined(remarks, more));
+        public Failed with(List<Said> more) {
+            return new Failed(kind, pluginId, fault, said, joined(further, more));
         }
     }
 
     /** It did not begin, and nothing was fed; the sentence says what is in the way and what to do. */
-    record Refused(String sentence, List<String> remarks) implements RunOutcome {
+    record Refused(Said said, List<Said> further) implements RunOutcome {
         public Refused {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public Refused with(List<String> more) {
-            return new Refused(sentence, joined(remarks, more));
+        public Refused with(List<Said> more) {
+            return new Refused(said, joined(further, more));
         }
     }
 
     /** What was recorded or found could not be kept, because the disk or the log failed. */
-    record NotKept(String sentence, List<String> remarks) implements RunOutcome {
+    record NotKept(Said said, List<Said> further) implements RunOutcome {
         public NotKept {
-            remarks = List.copyOf(remarks);
+            further = List.copyOf(further);
         }
 
         @Override
-        public NotKept with(List<String> more) {
-            return new NotKept(sentence, joined(remarks, more));
+        public NotKept with(List<Said> more) {
+            return new NotKept(said, joined(further, more));
         }
     }
 
-    private static List<String> joined(List<String> some, List<String> more) {
-        List<String> all = new ArrayList<>(some);
+    private static List<Said> joined(List<Said> some, List<Said> more) {
+        List<Said> all = new ArrayList<>(some);
         all.addAll(more);
         return all;
     }

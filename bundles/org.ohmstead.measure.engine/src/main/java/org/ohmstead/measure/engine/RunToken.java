@@ -3,12 +3,15 @@
 
 package org.ohmstead.measure.engine;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import org.ohmstead.measure.Measurement;
 import org.ohmstead.measure.MeasurementInfo;
+import org.ohmstead.units.text.Said;
 
 /** Says whether a run is to end, and why: the first reason counts. */
 final class RunToken {
@@ -63,16 +66,19 @@ final class RunToken {
         if (!over) {
             return;
         }
+        Said called = Sentences.of("late." + what);
         if (lateCalls.incrementAndGet() == 1) {
-            String sentence =
-                    measurement.title() + " called " + what + " after its run was over. The call was refused.";
+            String sentence = Sentences.of("late", measurement, called).shown();
             catalog.fault(measurement, sentence);
             catalog.remark(measurement, sentence);
         }
-        throw new IllegalStateException("The run is over; " + what + " was refused.");
+        throw new IllegalStateException("The run is over; " + called.kept() + " was refused.");
     }
 
-    RunOutcome.Failed failure(Plugin<?, ?> culprit, boolean fault, String predicate) {
-        return new RunOutcome.Failed(culprit.kind(), culprit.id(), fault, culprit.title() + " " + predicate, List.of());
+    /** Returns a failure; the plug-in is the first argument of its sentence. */
+    RunOutcome.Failed failure(Plugin<?, ?> culprit, boolean fault, String key, Object... further) {
+        Said sentence = Sentences.of(
+                key, Stream.concat(Stream.of(culprit), Arrays.stream(further)).toArray());
+        return new RunOutcome.Failed(culprit.kind(), culprit.id(), fault, sentence, List.of());
     }
 }

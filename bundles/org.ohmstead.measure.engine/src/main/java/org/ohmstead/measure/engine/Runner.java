@@ -3,13 +3,13 @@
 
 package org.ohmstead.measure.engine;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.ohmstead.measure.BenchDriver;
 import org.ohmstead.measure.DriverInfo;
 import org.ohmstead.measure.Measurement;
@@ -17,6 +17,7 @@ import org.ohmstead.measure.MeasurementInfo;
 import org.ohmstead.measure.SettingException;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /**
  * Makes measurements on one bench, one at a time. The bench is opened for the first and stays open for the next; between them nothing is
@@ -85,7 +86,7 @@ public final class Runner implements AutoCloseable {
         }
         for (Plugin<?, ?> plugin : List.of(measurement.get(), driver.get())) {
             if (catalog.isSetAside(plugin)) {
-                return refused(TEXTS.text("refused.setAside", plugin.shownTitle()));
+                return refused(TEXTS.text("refused.setAside", plugin.title()));
             }
         }
         RunToken token = new RunToken(measurement.get(), catalog);
@@ -117,7 +118,7 @@ public final class Runner implements AutoCloseable {
         }
         Settings settings = Settings.of(driver.info().settings(), choice.settings());
         if (!claimed && !catalog.claimBench(benchKey())) {
-            return Optional.of(refused(TEXTS.text("refused.inUse", driver.shownTitle())));
+            return Optional.of(refused(TEXTS.text("refused.inUse", driver.title())));
         }
         claimed = true;
         link = Optional.of(new BenchLink(driver, settings, limits));
@@ -154,7 +155,7 @@ public final class Runner implements AutoCloseable {
             driverFailed = failed.kind() == PluginKind.DRIVER;
             catalog.fault(driverFailed ? driver : measurement, outcome.sentence());
         } else if (!run.leaks().isEmpty()) {
-            catalog.fault(measurement, String.join(" ", run.leaks()));
+            catalog.fault(measurement, run.leaks().stream().map(Said::shown).collect(Collectors.joining(" ")));
         } else if (outcome instanceof RunOutcome.Finished) {
             catalog.didWell(measurement);
         }
@@ -171,7 +172,7 @@ public final class Runner implements AutoCloseable {
      */
     public boolean cancel(String who) {
         Optional<RunToken> token = current;
-        String sentence = "The run was cancelled" + byWhom(who) + ".";
+        Said sentence = byWhom("run.cancelled", who);
         token.ifPresent(run -> run.end(new RunOutcome.Cancelled(sentence, List.of())));
         return token.isPresent();
     }
@@ -189,7 +190,7 @@ public final class Runner implements AutoCloseable {
 
     /** Lets nothing run any more; returns whether a run ends by it. */
     boolean press(String who) {
-        String sentence = "The emergency stop was pressed" + byWhom(who) + ".";
+        Said sentence = byWhom("run.stopped", who);
         halted = Optional.of(
                 who.isBlank() ? TEXTS.text("refused.halted") : TEXTS.text("refused.halted.by", who.strip()));
         return current.filter(run -> run.end(new RunOutcome.EmergencyStopped(sentence, List.of())))
@@ -198,11 +199,13 @@ public final class Runner implements AutoCloseable {
 
     /** Makes the bench safe; returns what went wrong. */
     List<String> standDown() {
-        return link.map(BenchLink::standDown).orElse(List.of());
+        return link.map(BenchLink::standDown).orElse(List.of()).stream()
+                .map(Said::shown)
+                .toList();
     }
 
-    private static String byWhom(String who) {
-        return who.isBlank() ? "" : " (" + who.strip() + ")";
+    private static Said byWhom(String key, String who) {
+        return who.isBlank() ? Sentences.of(key) : Sentences.of(key + ".by", who.strip());
     }
 
     /** Allows runs again after an emergency stop. */
@@ -215,9 +218,9 @@ public final class Runner implements AutoCloseable {
         return halted.isPresent();
     }
 
-    private List<String> closeLink() {
-        List<String> wrong = link.map(BenchLink::close).orElse(List.of());
-        link.ifPresent(closed -> wrong.forEach(sentence -> catalog.remark(closed.driver(), sentence)));
+    private List<Said> closeLink() {
+        List<Said> wrong = link.map(BenchLink::close).orElse(List.of());
+        link.ifPresent(closed -> wrong.forEach(each -> catalog.remark(closed.driver(), each.shown())));
         link = Optional.empty();
         if (claimed) {
             claimed = false;
@@ -230,8 +233,7 @@ public final class Runner implements AutoCloseable {
     @Override
     public void close() {
         cancel("");
-        List<String> wrong = new ArrayList<>();
-        link.ifPresent(open -> wrong.addAll(open.standDown()));
+        link.ifPresent(BenchLink::standDown);
         long end = System.nanoTime() + 3 * limits.grace().toNanos();
         while (!busy.compareAndSet(false, true) && System.nanoTime() - end < 0) {
             LockSupport.parkNanos(1_000_000);
@@ -241,6 +243,6 @@ public final class Runner implements AutoCloseable {
     }
 
     private static RunOutcome refused(String sentence) {
-        return new RunOutcome.Refused(sentence, List.of());
+        return new RunOutcome.Refused(Said.asIs(sentence), List.of());
     }
 }

@@ -137,9 +137,7 @@ final class BenchRun {
             double range = acquisition.voltsPerFullScale().get(channel);
             for (int i = 0; i < waveform.size(); i++) {
                 if (Math.abs(waveform.voltsAt(i)) >= FULL_SHARE * range) {
-                    throw new MeasurementException("The recorder itself is clipped in channel "
-                            + LevelAnalysis.channelName(mode, channel) + " at " + range
-                            + " V. Choose a higher range or a divider.");
+                    throw Faults.of("recorderClipped", LevelAnalysis.channelName(mode, channel), range);
                 }
             }
         }

@@ -140,8 +140,7 @@ public final class BurstPower implements Measurement {
     public MeasurementResult run(Subject subject, Settings settings, Bench bench, Progress progress)
             throws MeasurementException, InterruptedException {
         if (settings.number("periodSeconds") <= settings.number("onSeconds")) {
-            throw new MeasurementException(
-                    "The burst is as long as its period. Set a longer period or a shorter burst.");
+            throw Faults.of("burst.long");
         }
         double frequencyHz = subject.step().stimulus().frequencyHz();
         Stimulus burst = new Stimulus.ToneBurst(

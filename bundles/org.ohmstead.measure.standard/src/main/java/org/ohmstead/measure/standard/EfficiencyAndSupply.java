@@ -106,9 +106,7 @@ public final class EfficiencyAndSupply implements Measurement {
             throws MeasurementException, InterruptedException {
         double fullWatts = settings.number("fullWatts") > 0
                 ? settings.number("fullWatts")
-                : ExpectedPower.watts(subject)
-                        .orElseThrow(() -> new MeasurementException(
-                                "The amplifier has no rating for this mode and load. Set the full power yourself."));
+                : ExpectedPower.watts(subject).orElseThrow(() -> Faults.of("noRating"));
         List<Double> shares = shares(settings.text("shares"));
         BenchRun benchRun = new BenchRun(bench, progress, subject.step().mode(), settings.number("settleSeconds"));
         return benchRun.silentAfter(run -> {
@@ -135,8 +133,7 @@ public final class EfficiencyAndSupply implements Measurement {
                 add(subject, taken.acquisition(), frequencyHz, at, figures);
             }
             if (figures.isEmpty()) {
-                throw new MeasurementException("No share of " + fullWatts
-                        + " W could be measured with this load. Choose lower shares or another load.");
+                throw Faults.of("shares.none", fullWatts);
             }
             return new MeasurementResult(figures, Optional.empty(), notes);
         });
@@ -147,8 +144,7 @@ public final class EfficiencyAndSupply implements Measurement {
         for (String each : text.split(",")) {
             String number = each.strip();
             if (!number.matches("[0-9]{1,3}(\\.[0-9]{1,9})?") || Double.parseDouble(number) <= 0) {
-                throw new MeasurementException("The setting \"shares\" holds \"" + number
-                        + "\"; each must be a number above 0, such as 0.125. Correct it.");
+                throw Faults.of("shares.unread", number);
             }
             shares.add(Double.parseDouble(number));
         }
@@ -176,15 +172,14 @@ public final class EfficiencyAndSupply implements Measurement {
                 outputWatts += watts;
                 outputVariance += Math.pow(watts * branch.standardUncertaintyOhms() / branch.ohms(), 2);
             } catch (CaptureException e) {
-                throw new MeasurementException(e.getMessage(), e);
+                throw Faults.passedOn(e);
             }
         }
         double volts = SupplyReadings.volts(acquisition.during());
         double amps = SupplyReadings.amps(acquisition.during());
         double supplyWatts = volts * amps;
         if (supplyWatts <= 0) {
-            throw new MeasurementException("The supply gives " + amps + " A at " + volts
-                    + " V, but the amplifier works. Check the polarity and connection of the supply's meters.");
+            throw Faults.of("supply.polarity", amps, volts);
         }
         // One recorder reads all channels: its error is common to them, those of the loads are not.
         double rms = Math.sqrt(outputWatts * subject.load().branches().get(0).ohms() / subject.channelCount());

@@ -6,7 +6,6 @@ package org.ohmstead.measure.standard;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -25,6 +24,7 @@ import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 import org.osgi.service.component.annotations.Component;
 
 /** Gain over frequency relative to that at a reference frequency, and where it has fallen by 3 dB. */
@@ -138,11 +138,7 @@ public final class FrequencyResponse implements Measurement {
         double lowestHz = settings.number("lowestHz");
         double highestHz = settings.number("highestHz");
         if (highestHz <= lowestHz) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "The highest frequency is %.5g Hz, the lowest %.5g Hz. Set the highest above the lowest.",
-                    highestHz,
-                    lowestHz));
+            throw Faults.of("frequencies.order", Said.number("%.5g", highestHz), Said.number("%.5g", lowestHz));
         }
         int steps = Math.max(
                 1, (int) Math.round(Math.log(highestHz / lowestHz) / Math.log(2) * settings.count("pointsPerOctave")));

@@ -75,8 +75,7 @@ public final class GainAndSensitivity implements Measurement {
 
     private static MeasurementResult result(Subject subject, ToneTaker.Taken taken) throws MeasurementException {
         if (taken.inputFits().isEmpty()) {
-            throw new MeasurementException(
-                    "The bench did not record the input, so there is no gain. Record the input as well.");
+            throw Faults.of("noInput");
         }
         Optional<Rating> rating = ExpectedPower.rating(subject);
         List<Figure> figures = new ArrayList<>();

@@ -22,7 +22,12 @@ final class LevelAnalysis {
     static ChannelAnalysis analyze(Waveform waveform, LoadBranch branch, double frequencyHz) throws CaptureException {
         AnalysisSettings settings = AnalysisSettings.forLoad(impedance(branch)).withFrequencyHz(frequencyHz);
         // What is noted on the way is logged with the reading, and the log has one language.
-        return Language.speaking(Locale.ENGLISH, () -> WaveformAnalyzer.analyze(waveform, settings));
+        try {
+            return Language.speaking(Locale.ENGLISH, () -> WaveformAnalyzer.analyze(waveform, settings));
+        } catch (CaptureException inEnglish) {
+            // What went wrong is shown too, so it is asked for again in the language of whoever reads it.
+            return WaveformAnalyzer.analyze(waveform, settings);
+        }
     }
 
     /**
@@ -34,13 +39,11 @@ final class LevelAnalysis {
             throws EvaluationException {
         if (stimulus instanceof Stimulus.ToneBurst) {
             return analysis.burst()
-                    .orElseThrow(() -> new EvaluationException(name + ": no tone burst was found, but the step \""
-                            + stepId + "\" is a burst. Check the stimulus, and that the capture holds a whole burst."))
+                    .orElseThrow(() -> Faults.evaluation("noBurst", name, stepId))
                     .powerWatts();
         }
         if (analysis.burst().isPresent()) {
-            throw new EvaluationException(name + ": the tone comes in bursts, but the step \"" + stepId
-                    + "\" wants a steady tone. Check the stimulus, or that the recording did not begin too early.");
+            throw Faults.evaluation("noSteadyTone", name, stepId);
         }
         return analysis.powerWatts();
     }

@@ -23,6 +23,7 @@ import org.ohmstead.model.LoadBranch;
 import org.ohmstead.model.Stimulus;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.ChannelAnalysis;
+import org.ohmstead.units.text.Said;
 
 /**
  * Looks for an end point by as few and as short recordings at high power as it can: up from a safe level towards what is expected,
@@ -139,7 +140,8 @@ final class LevelSearch {
             if (next < topDb + 0.01) {
                 notes.add(String.format(
                         Locale.ROOT,
-                        "The level was not raised above %.2f dB, the highest that the source or the load's power limit allows.",
+                        "The level was not raised above %.2f dB, the highest that the source or the load's power limit"
+                                + " allows.",
                         topDb));
                 return;
             }
@@ -236,9 +238,7 @@ final class LevelSearch {
             throws MeasurementException {
         String name = LevelAnalysis.channelName(subject.step().mode(), channel);
         if (acquisition.output().channels().size() <= channel) {
-            throw new MeasurementException(
-                    "The bench recorded " + acquisition.output().channels().size() + " channel(s), but channel " + name
-                            + " is needed too. Connect and record all channels.");
+            throw Faults.of("channelMissing", acquisition.output().channels().size(), name);
         }
         Observation meters = acquisition.during();
         try {
@@ -254,10 +254,9 @@ final class LevelSearch {
                             stimulus, subject.step().id(), facts.capture().fileName(), analysis),
                     analysis);
         } catch (CaptureException e) {
-            throw new MeasurementException(
-                    String.format(Locale.ROOT, "Channel %s at %.1f dB: %s", name, driveDb, e.getMessage()), e);
+            throw Faults.because(e, "atLevel", name, Said.number("%.1f", driveDb), Said.by(e));
         } catch (EvaluationException e) {
-            throw new MeasurementException(e.getMessage(), e);
+            throw Faults.passedOn(e);
         }
     }
 
@@ -269,13 +268,11 @@ final class LevelSearch {
         for (int channel = 0; channel < channels.size(); channel++) {
             double rms = channels.get(channel).get(0).analysis().fundamentalVoltsRms();
             if (rms < DEAD_RATIO * strongest) {
-                throw new MeasurementException(String.format(
-                        Locale.ROOT,
-                        "Channel %s gives only %.3g V RMS where the strongest gives %.3g V, so it looks dead. Check its input, its load"
-                                + " and the amplifier.",
+                throw Faults.of(
+                        "dead",
                         LevelAnalysis.channelName(subject.step().mode(), channel),
-                        rms,
-                        strongest));
+                        Said.number("%.3g", rms),
+                        Said.number("%.3g", strongest));
             }
         }
     }
@@ -298,8 +295,8 @@ final class LevelSearch {
         }
         if (goal.crossings(levels) > 1) {
             notes.add("Channel " + name
-                    + ": the end point is passed more than once; the power is that at the first passage above the level of least"
-                    + " distortion.");
+                    + ": the end point is passed more than once; the power is that at the first passage above the"
+                    + " level of least distortion.");
         }
     }
 

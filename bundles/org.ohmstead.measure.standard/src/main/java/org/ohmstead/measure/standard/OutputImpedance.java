@@ -100,9 +100,7 @@ public final class OutputImpedance implements Measurement {
     public MeasurementResult run(Subject subject, Settings settings, Bench bench, Progress progress)
             throws MeasurementException, InterruptedException {
         String id = settings.text("secondLoad");
-        BenchLoad higher = second(subject, id)
-                .orElseThrow(() -> new MeasurementException("The load \"" + id
-                        + "\" is not there, or not at least 20 % higher than the step's. Choose another second load."));
+        BenchLoad higher = second(subject, id).orElseThrow(() -> Faults.of("secondLoad", id));
         BenchRun benchRun = new BenchRun(bench, progress, subject.step().mode(), settings.number("settleSeconds"));
         return benchRun.silentAfter(run -> {
             ToneTaker taker = new ToneTaker(run, subject, settings.number("recordSeconds"));

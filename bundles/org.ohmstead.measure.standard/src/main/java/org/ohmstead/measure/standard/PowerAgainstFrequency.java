@@ -114,7 +114,7 @@ public final class PowerAgainstFrequency implements Measurement {
                 }
             }
             if (figures.isEmpty()) {
-                throw new MeasurementException("No frequency was low enough. Set some below 6.6 kHz.");
+                throw Faults.of("frequencies.high");
             }
             return new MeasurementResult(figures, Optional.empty(), List.copyOf(notes));
         });

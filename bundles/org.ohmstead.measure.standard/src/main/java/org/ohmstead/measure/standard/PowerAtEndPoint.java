@@ -30,6 +30,7 @@ import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -120,13 +121,12 @@ public final class PowerAtEndPoint implements Measurement {
             try {
                 levels.add(QuantityParser.parse(each.strip(), Unit.DECIBEL).value());
             } catch (QuantityException e) {
-                throw new MeasurementException("The setting \"levels\" cannot be read. " + e.getMessage(), e);
+                throw Faults.because(e, "levels.unread", Said.by(e));
             }
         }
         for (double level : levels) {
             if (level > 0 || level < Feed.LOWEST_DB) {
-                throw new MeasurementException("The setting \"levels\" holds " + level + " dB; each must lie between "
-                        + Feed.LOWEST_DB + " dB and 0 dB.");
+                throw Faults.of("levels.range", level, Feed.LOWEST_DB);
             }
         }
         return levels.stream().distinct().sorted().toList();

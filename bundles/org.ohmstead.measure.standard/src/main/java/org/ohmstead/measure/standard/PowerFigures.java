@@ -41,7 +41,7 @@ final class PowerFigures {
                     PowerUncertainty.of(result, subject.load().branches().get(channel), setting)
                             .combinedWatts());
         } catch (EvaluationException e) {
-            throw new MeasurementException(e.getMessage(), e);
+            throw Faults.passedOn(e);
         }
     }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmstead.model.BenchLoad;
@@ -24,6 +23,7 @@ import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.CaptureFile;
 import org.ohmstead.signal.ChannelAnalysis;
+import org.ohmstead.units.text.Said;
 
 /**
  * Output power at an end point, from a recorded sweep of levels: distortion-limited power, clipping-onset power, power at a level;
@@ -77,14 +77,13 @@ public final class PowerProcedure {
      * @throws EvaluationException when a capture cannot be read or analysed, or does not fit the step
      */
     public Reading evaluate(Step step, List<RecordedLevel> recorded) throws EvaluationException {
-        BenchLoad load = project.load(step.loadId())
-                .orElseThrow(() -> new EvaluationException("The step \"" + step.id() + "\" names the load \""
-                        + step.loadId() + "\", which the project does not have. Add it or correct the step."));
+        BenchLoad load =
+                project.load(step.loadId()).orElseThrow(() -> Faults.evaluation("noLoad", step.id(), step.loadId()));
         List<RecordedLevel> levels = recorded.stream()
                 .sorted(Comparator.comparingDouble(RecordedLevel::driveDb))
                 .toList();
         if (levels.isEmpty()) {
-            throw new EvaluationException("The step \"" + step.id() + "\" has no recordings. Record its levels first.");
+            throw Faults.evaluation("noRecordings", step.id());
         }
         int channelCount = step.mode() == Mode.STEREO ? project.amplifier().channelCount() : 1;
         List<List<AnalyzedLevel>> channels = new ArrayList<>();
@@ -121,16 +120,14 @@ public final class PowerProcedure {
             throws EvaluationException {
         Capture capture = read(level);
         if (capture.channels().size() < channels.size() || load.branches().size() < channels.size()) {
-            throw new EvaluationException(String.format(
-                    Locale.ROOT,
-                    "%s has %d channel(s) and the load \"%s\" has %d resistance(s), but the step \"%s\" needs %d of each. Record"
-                            + " all channels together, or correct the step.",
+            throw Faults.evaluation(
+                    "channels",
                     level.fileName(),
                     capture.channels().size(),
                     load.id(),
                     load.branches().size(),
                     step.id(),
-                    channels.size()));
+                    channels.size());
         }
         for (int channel = 0; channel < channels.size(); channel++) {
             LoadBranch branch = load.branches().get(channel);
@@ -140,8 +137,11 @@ public final class PowerProcedure {
                         capture.channels().get(channel), branch, step.stimulus().frequencyHz());
             } catch (CaptureException e) {
                 throw new EvaluationException(
-                        level.fileName() + ", channel " + LevelAnalysis.channelName(step.mode(), channel) + ": "
-                                + e.getMessage(),
+                        Faults.said(
+                                "inChannel",
+                                level.fileName(),
+                                LevelAnalysis.channelName(step.mode(), channel),
+                                Said.by(e)),
                         e);
             }
             channels.get(channel)
@@ -165,7 +165,7 @@ public final class PowerProcedure {
         try {
             return CaptureFile.read(level.captureFile(), fullScale);
         } catch (CaptureException e) {
-            throw new EvaluationException(level.fileName() + ": " + e.getMessage(), e);
+            throw new EvaluationException(Faults.said("inFile", level.fileName(), Said.by(e)), e);
         }
     }
 }

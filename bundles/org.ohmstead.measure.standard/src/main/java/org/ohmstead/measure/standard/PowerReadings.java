@@ -101,7 +101,7 @@ final class PowerReadings {
                     provenance,
                     sharing);
         } catch (EvaluationException e) {
-            throw new MeasurementException(e.getMessage(), e);
+            throw Faults.passedOn(e);
         }
     }
 
@@ -124,9 +124,9 @@ final class PowerReadings {
             throws EvaluationException {
         EndPointResult result = EndPointFinder.find(levels, step.endPoint());
         if (result.outcome() == EndPointOutcome.NOT_REACHED) {
-            notes.add(
-                    "Channel " + name
-                            + ": the end point was not reached; the power is a lower bound. Record higher levels if it is safe.");
+            notes.add("Channel " + name
+                    + ": the end point was not reached; the power is a lower bound. Record higher levels if it"
+                    + " is safe.");
         } else if (result.outcome() == EndPointOutcome.ALREADY_BEYOND) {
             notes.add("Channel " + name
                     + ": every level is beyond the end point; the power is an upper bound. Record lower levels.");

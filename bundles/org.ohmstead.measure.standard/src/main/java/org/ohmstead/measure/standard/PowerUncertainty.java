@@ -138,10 +138,7 @@ public final class PowerUncertainty {
 
     private static Meter meter(Bench bench, MeterQuantity quantity) throws EvaluationException {
         return bench.meterFor(quantity)
-                .orElseThrow(
-                        () -> new EvaluationException(
-                                "The bench lists no meter for "
-                                        + (quantity == MeterQuantity.OUTPUT_VOLTS ? "output volts" : "supply volts")
-                                        + ", so no uncertainty can be stated. Add the instrument with its specification to the project."));
+                .orElseThrow(() ->
+                        Faults.evaluation(quantity == MeterQuantity.OUTPUT_VOLTS ? "noOutputMeter" : "noSupplyMeter"));
     }
 }

@@ -99,8 +99,7 @@ public final class ResidualNoise implements Measurement {
         double plain = spectrum.bandVoltsRms(LOW_HZ, highHz, FrequencyWeighting.Z);
         double weighted = spectrum.bandVoltsRms(LOW_HZ, highHz, FrequencyWeighting.A);
         if (weighted <= 0) {
-            throw new MeasurementException(
-                    "Channel " + name + " shows no noise at all, not even the recorder's. Check that it is recorded.");
+            throw Faults.of("noNoise", name);
         }
         figures.add(Figure.of(noiseFigure(), plain).ofChannel(name));
         figures.add(Figure.of(weightedFigure(), weighted).ofChannel(name));

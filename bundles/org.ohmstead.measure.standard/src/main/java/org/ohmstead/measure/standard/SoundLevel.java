@@ -6,6 +6,7 @@ package org.ohmstead.measure.standard;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Bench;
@@ -23,6 +24,7 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Language;
 import org.ohmstead.units.text.Messages;
 import org.osgi.service.component.annotations.Component;
 
@@ -147,14 +149,19 @@ public final class SoundLevel implements Measurement {
             try {
                 driveDb = QuantityParser.parse(part.strip(), Unit.DECIBEL).value();
             } catch (QuantityException unread) {
-                throw new MeasurementException(say("sound.drives", part.strip()), unread);
+                throw MeasurementException.of(() -> say("sound.drives", part.strip()), unread);
             }
             if (driveDb > 0 || driveDb < Feed.LOWEST_DB) {
-                throw new MeasurementException(say("sound.drives", part.strip()));
+                throw MeasurementException.of(() -> say("sound.drives", part.strip()));
             }
             drives.add(driveDb);
         }
         return drives.stream().sorted().distinct().toList();
+    }
+
+    /** Returns a note, which the log keeps in English. */
+    static String note(String key, Object... arguments) {
+        return Language.speaking(Locale.ENGLISH, () -> say(key, arguments));
     }
 
     static String say(String key, Object... arguments) {

@@ -21,7 +21,6 @@ import org.ohmstead.signal.sound.Level;
 import org.ohmstead.signal.sound.LevelSums;
 import org.ohmstead.signal.sound.SoundPoint;
 import org.ohmstead.signal.sound.SoundSeries;
-import org.ohmstead.units.text.Language;
 
 /** One run of {@link SoundLevel}: the background, then one tone after the other. */
 final class SoundLevelRun {
@@ -60,7 +59,7 @@ final class SoundLevelRun {
         Level background = level(heard(new Feed.Silence()));
         add(Figure.of(SoundLevel.backgroundFigure(), background.valueDb())
                 .withStandardUncertainty(background.standardUncertaintyDb()));
-        notes.add(SoundLevel.say("sound.background", background.valueDb()));
+        notes.add(SoundLevel.note("sound.background", background.valueDb()));
         for (int i = 0; i < tones.size(); i++) {
             Feed.Tone tone = tones.get(i);
             String at = overDrive ? drive(tone) : ToneSettings.at(tone.frequencyHz());
@@ -69,17 +68,17 @@ final class SoundLevelRun {
             run.bench().feed(new Feed.Silence());
             take(tone, at, total, background);
             if (total.valueDb() > loudestDb && i + 1 < tones.size()) {
-                notes.add(SoundLevel.say("sound.ended", at, total.valueDb(), loudestDb));
+                notes.add(SoundLevel.note("sound.ended", at, total.valueDb(), loudestDb));
                 break;
             }
         }
         if (points.isEmpty()) {
-            throw new MeasurementException(SoundLevel.say("sound.none", background.valueDb()));
+            throw MeasurementException.of(() -> SoundLevel.say("sound.none", background.valueDb()));
         }
         if (overDrive) {
             addShortfalls();
         }
-        notes.addAll(ExposureCaution.about(loudestAWeightedDb, Language.current()));
+        notes.addAll(ExposureCaution.about(loudestAWeightedDb, Locale.ENGLISH));
         return new MeasurementResult(figures, Optional.empty(), notes);
     }
 
@@ -100,11 +99,11 @@ final class SoundLevelRun {
     private void take(Feed.Tone tone, String at, Level total, Level background) {
         double overDb = total.valueDb() - background.valueDb();
         if (overDb <= 0) {
-            notes.add(SoundLevel.say("sound.hidden", at));
+            notes.add(SoundLevel.note("sound.hidden", at));
             return;
         }
         if (overDb < NEAR_DB) {
-            notes.add(SoundLevel.say("sound.near", at));
+            notes.add(SoundLevel.note("sound.near", at));
         }
         Level level = LevelSums.withoutBackground(total, background);
         add(Figure.of(SoundLevel.levelFigure(), level.valueDb())
@@ -124,7 +123,7 @@ final class SoundLevelRun {
         Optional<DriveLinearity> found =
                 DriveLinearity.of(series, points.get(0).frequencyHz(), DriveLinearity.USUAL_THRESHOLD_DB);
         if (found.isEmpty()) {
-            notes.add(SoundLevel.say("sound.few"));
+            notes.add(SoundLevel.note("sound.few"));
             return;
         }
         double most = 0;
@@ -137,11 +136,11 @@ final class SoundLevelRun {
         }
         notes.add(
                 found.get().first().isPresent()
-                        ? SoundLevel.say(
+                        ? SoundLevel.note(
                                 "sound.compressed",
                                 found.get().first().get().driveDb(),
                                 found.get().first().get().shortfall().valueDb())
-                        : SoundLevel.say("sound.straight", most));
+                        : SoundLevel.note("sound.straight", most));
     }
 
     private void add(Figure figure) {

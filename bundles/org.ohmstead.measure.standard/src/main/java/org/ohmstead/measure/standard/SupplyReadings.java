@@ -14,15 +14,11 @@ final class SupplyReadings {
     private SupplyReadings() {}
 
     static double volts(Observation shown) throws MeasurementException {
-        return shown.supplyVolts()
-                .orElseThrow(() -> new MeasurementException(
-                        "The bench gave no supply volts. Check the meter at the terminals and its connection."));
+        return shown.supplyVolts().orElseThrow(() -> Faults.of("supply.noVolts"));
     }
 
     static double amps(Observation shown) throws MeasurementException {
-        return shown.supplyAmps()
-                .orElseThrow(() -> new MeasurementException(
-                        "The bench gave no supply current. Check the meter in the supply line and its connection."));
+        return shown.supplyAmps().orElseThrow(() -> Faults.of("supply.noAmps"));
     }
 
     /** The standard uncertainty of a reading by the specification of the project's meter; empty when there is none. */

@@ -13,6 +13,7 @@ import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** The settings that measurements with small tones share. */
 final class ToneSettings {
@@ -58,11 +59,10 @@ final class ToneSettings {
             try {
                 value = QuantityParser.parse(text.strip(), Unit.HERTZ).value();
             } catch (QuantityException e) {
-                throw new MeasurementException("The setting \"frequencies\" cannot be read. " + e.getMessage(), e);
+                throw Faults.because(e, "frequencies.unread", Said.by(e));
             }
             if (value < LOWEST_HZ || value > HIGHEST_HZ) {
-                throw new MeasurementException("The setting \"frequencies\" holds " + text.strip()
-                        + "; each must lie between " + LOWEST_HZ + " Hz and " + HIGHEST_HZ + " Hz.");
+                throw Faults.of("frequencies.range", text.strip(), LOWEST_HZ, HIGHEST_HZ);
             }
             frequencies.add(value);
         }

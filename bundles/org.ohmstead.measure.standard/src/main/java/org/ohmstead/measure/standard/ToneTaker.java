@@ -4,7 +4,6 @@
 package org.ohmstead.measure.standard;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import org.ohmstead.measure.Acquisition;
 import org.ohmstead.measure.Feed;
@@ -13,6 +12,7 @@ import org.ohmstead.measure.Subject;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.SineFit;
 import org.ohmstead.signal.Waveform;
+import org.ohmstead.units.text.Said;
 
 /** Records tones and fits a sine to each channel (IEEE Std 1057), all at the frequency of the strongest. */
 final class ToneTaker {
@@ -74,17 +74,11 @@ final class ToneTaker {
                 new Feed.Tone(frequencyHz, driveDb, only), Math.max(recordSeconds, LEAST_CYCLES / frequencyHz));
         List<Waveform> channels = acquisition.output().channels();
         if (channels.size() < subject.channelCount()) {
-            throw new MeasurementException("The bench recorded " + channels.size() + " channel(s), but "
-                    + subject.channelCount() + " are needed. Connect and record all channels.");
+            throw Faults.of("tone.channels", channels.size(), subject.channelCount());
         }
         double halfRateHz = acquisition.output().sampleRateHz() / 2;
         if (frequencyHz >= halfRateHz) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "A tone of %.5g Hz cannot be seen at %.0f samples per second. Choose a lower frequency or a faster"
-                            + " recorder.",
-                    frequencyHz,
-                    2 * halfRateHz));
+            throw Faults.of("tone.tooHigh", Said.number("%.5g", frequencyHz), Said.number("%.0f", 2 * halfRateHz));
         }
         SineFit strongest = null;
         for (Waveform channel : channels) {
@@ -96,11 +90,7 @@ final class ToneTaker {
                 || !(strongest.amplitudeVolts() > TONE_RATIO * strongest.residualVoltsRms())
                 || Math.abs(strongest.frequencyHz() - frequencyHz) > 0.1 * frequencyHz
                 || strongest.frequencyHz() >= halfRateHz) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "No channel shows a tone near %.5g Hz at %.1f dB. Check the source, the inputs and the amplifier.",
-                    frequencyHz,
-                    driveDb));
+            throw Faults.of("tone.none", Said.number("%.5g", frequencyHz), Said.number("%.1f", driveDb));
         }
         double foundHz = strongest.frequencyHz();
         return new Taken(

@@ -5,6 +5,7 @@ package org.ohmstead.measure.standard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -12,12 +13,16 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.measure.FigureInfo;
 import org.ohmstead.measure.Measurement;
+import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.MeasurementInfo;
 import org.ohmstead.measure.Readiness;
 import org.ohmstead.measure.Setting;
 import org.ohmstead.model.EndPoint;
 import org.ohmstead.model.Mode;
+import org.ohmstead.signal.CaptureException;
+import org.ohmstead.signal.Waveform;
 import org.ohmstead.units.text.Language;
+import org.ohmstead.units.text.Said;
 
 /** Measurements say in German what they are, and are the same measurements. */
 class GermanTextsTest {
@@ -90,6 +95,41 @@ class GermanTextsTest {
         assertEquals(List.of("frequency", "drive"), against.choices());
         assertEquals(List.of("Frequenz", "Aussteuerung"), against.labels());
         assertEquals("Aussteuerung", against.label("drive"));
+    }
+
+    @Test
+    void whatGoesWrongIsKeptInEnglishAndShownInGerman() {
+        System.setProperty(Language.PROPERTY, "de");
+        Waveform silent = Waveform.of(48_000, new double[4800]);
+
+        Said silence = assertThrows(
+                        CaptureException.class,
+                        () -> LevelAnalysis.analyze(
+                                silent,
+                                TestBench.subject(Mode.STEREO, new EndPoint.FixedLevel(-20))
+                                        .load()
+                                        .branches()
+                                        .get(0),
+                                1000))
+                .said();
+        assertNotEquals(silence.kept(), silence.shown());
+
+        MeasurementException failed =
+                Faults.because(new CaptureException(silence), "atLevel", "A", Said.number("%.1f", -20), silence);
+        assertEquals("Channel A at -20.0 dB: " + silence.kept(), failed.getMessage());
+        assertEquals("Kanal A bei -20,0 dB: " + silence.shown(), failed.getLocalizedMessage());
+
+        EvaluationException none = Faults.evaluation("noRecordings", "s1");
+        assertEquals("Zum Schritt „s1“ gibt es keine Aufnahmen. Zuerst seine Pegel aufnehmen.", none.getMessage());
+        assertEquals(
+                "The step \"s1\" has no recordings. Record its levels first.",
+                none.said().kept());
+    }
+
+    @Test
+    void notesAreKeptInEnglish() {
+        System.setProperty(Language.PROPERTY, "de");
+        assertEquals("The level rises as the drive does, within 0.5 dB.", SoundLevel.note("sound.straight", 0.5));
     }
 
     @Test

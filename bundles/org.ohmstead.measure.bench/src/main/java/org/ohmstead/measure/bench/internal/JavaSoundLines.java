@@ -11,6 +11,8 @@ import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.TargetDataLine;
 import org.ohmstead.measure.bench.SoundLines;
 import org.ohmstead.signal.stimulus.SoundCards;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** The computer's own sound cards. */
 public final class JavaSoundLines implements SoundLines {
@@ -39,7 +41,7 @@ public final class JavaSoundLines implements SoundLines {
         try {
             line.open(format, bufferOctets(format));
         } catch (LineUnavailableException e) {
-            throw new IOException("The output is in use.", e);
+            throw new LineFailure("outputUsed", e);
         }
         return new LoopPlayer(line);
     }
@@ -50,13 +52,34 @@ public final class JavaSoundLines implements SoundLines {
         try {
             line.open(format);
         } catch (LineUnavailableException e) {
-            throw new IOException("The input is in use.", e);
+            throw new LineFailure("inputUsed", e);
         }
         return new LineTaker(line);
     }
 
     private static int bufferOctets(AudioFormat format) {
         return (int) (BUFFER_SECONDS * format.getSampleRate()) * format.getFrameSize();
+    }
+
+    /** What goes wrong with a line; it comes into a sentence about the sound card. */
+    private static final class LineFailure extends IOException implements Said.Failure {
+        private static final long serialVersionUID = 1L;
+
+        private final Said said;
+
+        LineFailure(String key, Exception cause, Object... arguments) {
+            this(Said.of(Messages.of(JavaSoundLines.class), "problem.lines." + key, arguments), cause);
+        }
+
+        private LineFailure(Said said, Exception cause) {
+            super(said.shown(), cause);
+            this.said = said;
+        }
+
+        @Override
+        public Said said() {
+            return said;
+        }
     }
 
     /** Reads a line from now on: what it had collected before is thrown away. */
@@ -84,7 +107,7 @@ public final class JavaSoundLines implements SoundLines {
                 }
                 int read = line.read(taken, filled, Math.min(piece, octets - filled));
                 if (read <= 0) {
-                    throw new IOException("The input ended after " + filled + " of " + octets + " octets.");
+                    throw new LineFailure("inputEnded", null, filled, octets);
                 }
                 filled += read;
             }

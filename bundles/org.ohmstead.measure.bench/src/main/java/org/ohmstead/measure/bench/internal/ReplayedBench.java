@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -26,6 +25,7 @@ import org.ohmstead.model.Stimulus;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.CaptureFile;
+import org.ohmstead.units.text.Said;
 
 /** Recordings of one step in the place of a bench. A record is given as long as it is, whatever length is asked for. */
 public final class ReplayedBench implements Bench {
@@ -70,9 +70,7 @@ public final class ReplayedBench implements Bench {
     @Override
     public void connect(Mode mode, BenchLoad load) throws MeasurementException {
         if (mode != subject.step().mode() || !load.id().equals(subject.step().loadId())) {
-            throw new MeasurementException(
-                    "These recordings are of the load \"" + subject.step().loadId() + "\", not of \"" + load.id()
-                            + "\". Choose the recordings of another step.");
+            throw Faults.of("otherLoad", subject.step().loadId(), load.id());
         }
         fed = Optional.empty();
     }
@@ -82,11 +80,7 @@ public final class ReplayedBench implements Bench {
         double recordedVolts =
                 recordings.stream().mapToDouble(Recorded::supplyVolts).average().orElseThrow();
         if (Math.abs(recordedVolts - supplyVolts) > SAME_SUPPLY_VOLTS) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "These recordings were made at about %.2f V, not at %.2f V. Choose the recordings of another step.",
-                    recordedVolts,
-                    supplyVolts));
+            throw Faults.of("otherSupply", Said.number("%.2f", recordedVolts), Said.number("%.2f", supplyVolts));
         }
         fed = Optional.empty();
         stoodDown = false;
@@ -97,36 +91,31 @@ public final class ReplayedBench implements Bench {
         if (feed instanceof Feed.Silence) {
             fed = Optional.empty();
         } else if (stoodDown) {
-            throw new MeasurementException(
-                    "The bench was made safe, so nothing is fed. Set the supply volts again before you go on.");
+            throw Faults.of("madeSafe");
         } else if (feed instanceof Feed.Tone tone && tone.channel().isEmpty() && !burst()) {
             fed = Optional.of(at(tone.frequencyHz(), tone.driveDb()));
         } else if (feed instanceof Feed.Burst burst && burst()) {
             fed = Optional.of(at(burst.frequencyHz(), burst.driveDb()));
         } else {
-            throw new MeasurementException(
-                    "The step \"" + subject.step().id()
-                            + "\" was not recorded with such a feed. Only its own stimulus, in all channels, can be played back.");
+            throw Faults.of("otherFeed", subject.step().id());
         }
     }
 
     private Recorded at(double frequencyHz, double driveDb) throws MeasurementException {
         double recordedHz = subject.step().stimulus().frequencyHz();
         if (Math.abs(frequencyHz - recordedHz) > SAME_FREQUENCY_RATIO * recordedHz) {
-            throw new MeasurementException("The step \"" + subject.step().id() + "\" was recorded at " + recordedHz
-                    + " Hz, not at " + frequencyHz + " Hz.");
+            throw Faults.of("otherFrequency", subject.step().id(), recordedHz, frequencyHz);
         }
         Recorded nearest = recordings.stream()
                 .min(Comparator.comparingDouble(recording -> Math.abs(recording.driveDb() - driveDb)))
                 .orElseThrow();
         if (Math.abs(nearest.driveDb() - driveDb) > nearDb) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "Nothing was recorded at %.2f dB. Ask for the recorded levels: %s.",
-                    driveDb,
+            throw Faults.of(
+                    "otherLevel",
+                    Said.number("%.2f", driveDb),
                     recordings.stream()
                             .map(recording -> Double.toString(recording.driveDb()))
-                            .collect(Collectors.joining(", "))));
+                            .collect(Collectors.joining(", ")));
         }
         return nearest;
     }
@@ -137,8 +126,7 @@ public final class ReplayedBench implements Bench {
             throw new InterruptedException("The bench was interrupted.");
         }
         if (fed.isEmpty() || stoodDown) {
-            throw new MeasurementException(
-                    "Silence was not recorded, so it cannot be played back. Feed a recorded level.");
+            throw Faults.of("noSilence");
         }
         Recorded recording = fed.get();
         double[] scales = recording.voltsPerFullScale().stream()
@@ -148,7 +136,7 @@ public final class ReplayedBench implements Bench {
         try {
             capture = CaptureFile.read(recording.file(), scales);
         } catch (CaptureException e) {
-            throw new MeasurementException(recording.file().getFileName() + ": " + e.getMessage(), e);
+            throw Faults.because(e, "inFile", recording.file().getFileName(), Said.by(e));
         }
         return scales.length == 1
                 ? Acquisition.of(capture, scales[0], shown(recording))

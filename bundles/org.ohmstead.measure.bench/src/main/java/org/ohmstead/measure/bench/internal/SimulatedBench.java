@@ -82,13 +82,10 @@ public final class SimulatedBench implements Bench {
         requireOpen();
         Hookup wanted = new Hookup(mode, load.branches());
         if (mode == Mode.BRIDGED && traits.channelCount() < 2) {
-            throw new MeasurementException(
-                    "An amplifier of one channel cannot be bridged. Choose stereo or single for this step.");
+            throw Faults.of("oneChannel");
         }
         if (load.branches().size() < wanted.outputs(traits)) {
-            throw new MeasurementException(
-                    "The load \"" + load.id() + "\" has " + load.branches().size() + " resistance(s), but "
-                            + wanted.outputs(traits) + " channels need one each. Choose another load.");
+            throw Faults.of("fewResistances", load.id(), load.branches().size(), wanted.outputs(traits));
         }
         change(new Feed.Silence());
         elapse(CONNECT_SECONDS);
@@ -104,8 +101,7 @@ public final class SimulatedBench implements Bench {
                     "supplyVolts is " + supplyVolts + "; it must be a finite number above 0");
         }
         if (supplyVolts > supply.highestVolts()) {
-            throw new MeasurementException("The supply gives at most " + supply.highestVolts() + " V, but "
-                    + supplyVolts + " V were asked for. Correct the step's supply volts.");
+            throw Faults.of("supplyLimit", supply.highestVolts(), supplyVolts);
         }
         if (stoodDown) {
             change(new Feed.Silence());
@@ -120,12 +116,10 @@ public final class SimulatedBench implements Bench {
     public void feed(Feed newFeed) throws MeasurementException, InterruptedException {
         requireOpen();
         if (stoodDown && !(newFeed instanceof Feed.Silence)) {
-            throw new MeasurementException(
-                    "The bench was made safe, so nothing is fed. Set the supply volts again before you go on.");
+            throw Faults.of("madeSafe");
         }
         if (newFeed instanceof Feed.Tone tone && tone.frequencyHz() >= sampleRateHz / 2) {
-            throw new MeasurementException("A tone of " + tone.frequencyHz() + " Hz cannot be recorded at "
-                    + sampleRateHz + " samples per second. Choose a lower frequency or a higher sample rate.");
+            throw Faults.of("toneTooHigh", tone.frequencyHz(), sampleRateHz);
         }
         change(newFeed);
         elapse(FEED_SECONDS);
@@ -143,8 +137,7 @@ public final class SimulatedBench implements Bench {
         if (!Double.isFinite(seconds) || seconds <= 0) {
             throw new IllegalArgumentException("seconds is " + seconds + "; it must be a finite number above 0");
         }
-        Hookup connected = hookup.orElseThrow(
-                () -> new MeasurementException("No load is connected. Connect a load before anything is recorded."));
+        Hookup connected = hookup.orElseThrow(() -> Faults.of("noLoad"));
         OperatingPoint now = operatingPoint();
         int count = (int) Math.min(1 << 24, Math.ceil(seconds * sampleRateHz));
         double peakVolts = now.highestVolts() * (connected.mode() == Mode.BRIDGED ? 2 : 1);
@@ -201,7 +194,7 @@ public final class SimulatedBench implements Bench {
 
     private void requireOpen() throws MeasurementException {
         if (closed) {
-            throw new MeasurementException("The bench was closed. Open it again.");
+            throw Faults.of("closed");
         }
     }
 

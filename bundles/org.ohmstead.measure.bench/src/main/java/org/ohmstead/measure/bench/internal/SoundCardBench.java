@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -31,6 +30,7 @@ import org.ohmstead.signal.Waveform;
 import org.ohmstead.signal.sound.MicrophoneCalibration;
 import org.ohmstead.signal.sound.SoundException;
 import org.ohmstead.signal.sound.SoundLevelMeter;
+import org.ohmstead.units.text.Said;
 
 /** A sound card as source and recorder, with supply and load set by hand as the step says. */
 public final class SoundCardBench implements Bench {
@@ -90,8 +90,7 @@ public final class SoundCardBench implements Bench {
     public void connect(Mode mode, BenchLoad load) throws MeasurementException {
         silence();
         if (mode != subject.step().mode() || !load.id().equals(subject.step().loadId())) {
-            throw new MeasurementException("A sound card cannot connect the load \"" + load.id()
-                    + "\". Connect it yourself and open the bench for a step with that load.");
+            throw Faults.of("card.load", load.id());
         }
     }
 
@@ -99,8 +98,7 @@ public final class SoundCardBench implements Bench {
     @Override
     public void setSupplyVolts(double supplyVolts) throws MeasurementException {
         if (supplyVolts != subject.step().supplyVolts()) {
-            throw new MeasurementException("A sound card cannot set the supply to " + supplyVolts
-                    + " V. Set it yourself and open the bench for a step with those volts.");
+            throw Faults.of("card.supply", supplyVolts);
         }
         silence();
         stoodDown = false;
@@ -113,16 +111,14 @@ public final class SoundCardBench implements Bench {
             return;
         }
         if (stoodDown || closed) {
-            throw new MeasurementException(
-                    "The bench was made safe, so nothing is fed. Open the bench again to go on.");
+            throw Faults.of("card.madeSafe");
         }
         double[][] shares = loop(newFeed);
         try {
             player.loop(Frames.of(shares, format));
         } catch (IOException e) {
             player.silence();
-            throw new MeasurementException(
-                    "The sound card does not play. " + e.getMessage() + " Check that it is connected.", e);
+            throw Faults.because(e, "card.plays", Said.by(e));
         }
         feed = newFeed;
         if (stoodDown) {
@@ -141,12 +137,11 @@ public final class SoundCardBench implements Bench {
         double frequencyHz =
                 newFeed instanceof Feed.Tone tone ? tone.frequencyHz() : ((Feed.Burst) newFeed).frequencyHz();
         if (frequencyHz > HIGHEST_SHARE * rate) {
-            throw new MeasurementException(String.format(
-                    Locale.ROOT,
-                    "The sound card plays at most %.0f Hz at %.0f samples per second, not %.0f Hz. Choose a higher sample rate.",
-                    HIGHEST_SHARE * rate,
-                    rate,
-                    frequencyHz));
+            throw Faults.of(
+                    "card.tooHigh",
+                    Said.number("%.0f", HIGHEST_SHARE * rate),
+                    Said.number("%.0f", rate),
+                    Said.number("%.0f", frequencyHz));
         }
         double seconds = newFeed instanceof Feed.Burst burst ? burst.periodSeconds() : LOOP_SECONDS;
         int size = (int) Math.round(seconds * rate);
@@ -189,8 +184,7 @@ public final class SoundCardBench implements Bench {
         try {
             return taker.take(Math.multiplyExact(size, format.getFrameSize()));
         } catch (IOException e) {
-            throw new MeasurementException(
-                    "The sound card does not record. " + e.getMessage() + " Check that it is connected.", e);
+            throw Faults.because(e, "card.records", Said.by(e));
         }
     }
 
@@ -199,8 +193,7 @@ public final class SoundCardBench implements Bench {
     public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
             throws MeasurementException, InterruptedException {
         if (microphoneInput == 0) {
-            throw new MeasurementException(
-                    "No microphone is connected. Say which input it is on in the driver's settings.");
+            throw Faults.of("noMicrophone");
         }
         byte[] frames = frames(Math.max(1, seconds + SoundLevelMeter.SETTLING_SECONDS));
         double[] one = new double[microphoneInput];
@@ -208,9 +201,7 @@ public final class SoundCardBench implements Bench {
         Waveform shares = Frames.waveforms(frames, format, microphoneInput, one).get(microphoneInput - 1);
         for (int i = 0; i < shares.size(); i++) {
             if (Math.abs(shares.voltsAt(i)) >= FULL_SHARE) {
-                throw new MeasurementException("The microphone's input is clipped, above "
-                        + Math.round(microphone.highestLevelDb())
-                        + " dB of a sine. Lower its gain, and calibrate it anew.");
+                throw Faults.of("microphoneClipped", Math.round(microphone.highestLevelDb()));
             }
         }
         try {
@@ -219,7 +210,7 @@ public final class SoundCardBench implements Bench {
             return new SoundObservation(
                     clock.instant(), levelDb, weighting, OptionalDouble.of(microphone.standardUncertaintyDb()));
         } catch (SoundException silent) {
-            throw new MeasurementException(silent.getMessage(), silent);
+            throw MeasurementException.of(Said.by(silent), silent);
         }
     }
 

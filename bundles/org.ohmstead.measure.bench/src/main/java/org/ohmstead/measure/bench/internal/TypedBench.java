@@ -28,6 +28,7 @@ import org.ohmstead.model.Range;
 import org.ohmstead.signal.FrequencyWeighting;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** A bench whose hands and eyes are a person's. A simulated bench of the same project goes along and says what is plausible. */
 public final class TypedBench implements Bench {
@@ -114,8 +115,7 @@ public final class TypedBench implements Bench {
             return;
         }
         if (stoodDown || !supplySet) {
-            throw new MeasurementException(
-                    "The bench was made safe, so nothing is fed. Set the supply volts again before you go on.");
+            throw Faults.of("madeSafe");
         }
         instruct(words(newFeed));
         feed = newFeed;
@@ -175,19 +175,16 @@ public final class TypedBench implements Bench {
     }
 
     static MeasurementException cancelled() {
-        return new MeasurementException(
-                "The person at the bench cancelled. Start the measurement again when they are ready.");
+        return Faults.of("cancelled");
     }
 
     @Override
     public Acquisition acquire(double seconds) throws MeasurementException, InterruptedException {
         if (stoodDown) {
-            throw new MeasurementException("The bench was made safe, so there is nothing to record.");
+            throw Faults.of("madeSafe.record");
         }
         if (outputBy.equals(TypedBenchDriver.NOTHING)) {
-            throw new MeasurementException(
-                    "This bench does not record the output. Choose how the output is handed in, in the driver's"
-                            + " settings.");
+            throw Faults.of("noOutput");
         }
         TypedOutput.Handed handed = outputBy.equals(TypedBenchDriver.CAPTURE_FILES)
                 ? output.fromFile(seconds)
@@ -199,28 +196,28 @@ public final class TypedBench implements Bench {
     public Observation observe() throws MeasurementException, InterruptedException {
         Observation expected = forecast.observe();
         double volts = expected.supplyVolts().orElseThrow();
-        double shownVolts = asked(Question.of(
-                TEXTS.text("value.supplyVolts"),
+        double shownVolts = asked(
+                Said.of(TEXTS, "value.supplyVolts"),
                 Unit.VOLT,
                 new Range(0, HIGHEST_SUPPLY_VOLTS),
-                new Range(0.9 * volts, 1.07 * volts)));
+                new Range(0.9 * volts, 1.07 * volts));
         OptionalDouble amps = OptionalDouble.empty();
         if (readsAmps) {
             double likely = expected.supplyAmps().orElseThrow();
-            amps = OptionalDouble.of(asked(Question.of(
-                    TEXTS.text("value.supplyAmps"),
+            amps = OptionalDouble.of(asked(
+                    Said.of(TEXTS, "value.supplyAmps"),
                     Unit.AMPERE,
                     new Range(0, HIGHEST_AMPS),
-                    new Range(0.4 * likely, Math.min(HIGHEST_AMPS, 2 * likely + 1)))));
+                    new Range(0.4 * likely, Math.min(HIGHEST_AMPS, 2 * likely + 1))));
         }
         OptionalDouble hot = OptionalDouble.empty();
         if (readsCase) {
             double air = expected.ambientCelsius().orElseThrow();
-            hot = OptionalDouble.of(asked(Question.of(
-                    TEXTS.text("value.caseCelsius"),
+            hot = OptionalDouble.of(asked(
+                    Said.of(TEXTS, "value.caseCelsius"),
                     Unit.CELSIUS,
                     new Range(-40, 200),
-                    new Range(air - 10, air + 75))));
+                    new Range(air - 10, air + 75)));
         }
         return new Observation(clock.instant(), OptionalDouble.of(shownVolts), amps, hot, OptionalDouble.empty());
     }
@@ -229,26 +226,27 @@ public final class TypedBench implements Bench {
     public SoundObservation observeSound(FrequencyWeighting weighting, String position, double seconds)
             throws MeasurementException, InterruptedException {
         if (stoodDown) {
-            throw new MeasurementException("The bench was made safe, so there is nothing to hear.");
+            throw Faults.of("madeSafe.hear");
         }
         if (!readsSound) {
-            throw new MeasurementException(
-                    "This bench has no sound level meter. Say that there is one in the driver's settings.");
+            throw Faults.of("noSoundMeter");
         }
-        double levelDb = asked(new Question(
-                TEXTS.text(
+        double levelDb = asked(
+                Said.of(() -> TEXTS.text(
                         position.isBlank() ? "value.soundLevel" : "value.soundLevel.at",
                         weighting.name(),
                         plain(seconds),
-                        position.strip()),
+                        position.strip())),
                 Unit.DECIBEL,
                 POSSIBLE_DB,
-                LIKELY_DB));
+                LIKELY_DB);
         return new SoundObservation(clock.instant(), levelDb, weighting, OptionalDouble.empty());
     }
 
     /** Asks until the answer is possible, and plausible or insisted on. */
-    private double asked(Question question) throws MeasurementException, InterruptedException {
+    private double asked(Said what, Unit unit, Range possible, Range likely)
+            throws MeasurementException, InterruptedException {
+        Question question = Question.of(what.shown(), unit, possible, likely);
         for (int i = 0; i < MOST_TRIES; i++) {
             OptionalDouble answer = operator.ask(question);
             if (answer.isEmpty()) {
@@ -262,8 +260,7 @@ public final class TypedBench implements Bench {
                 return value;
             }
         }
-        throw new MeasurementException(
-                "No usable value was given for the " + question.what() + ". Check the instrument, and start again.");
+        throw Faults.of("noValue", what);
     }
 
     private static String about(String key, Question question, double value, Range range) {

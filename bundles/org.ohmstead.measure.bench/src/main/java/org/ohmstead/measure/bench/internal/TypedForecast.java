@@ -52,7 +52,7 @@ final class TypedForecast {
     /** Volts RMS of a channel's output. */
     double outputVoltsRms(int channel) throws MeasurementException, InterruptedException {
         if (!connected) {
-            throw new MeasurementException("No load is connected. Connect a load before anything is recorded.");
+            throw Faults.of("noLoad");
         }
         Acquisition acquisition = bench.acquire(LOOK_SECONDS);
         double square = 0;

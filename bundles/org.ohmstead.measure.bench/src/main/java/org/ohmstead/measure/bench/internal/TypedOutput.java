@@ -11,7 +11,6 @@ import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.measure.bench.OperatorPort;
-import org.ohmstead.measure.bench.OperatorPort.Question;
 import org.ohmstead.model.Range;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
@@ -19,6 +18,7 @@ import org.ohmstead.signal.CaptureFile;
 import org.ohmstead.signal.Waveform;
 import org.ohmstead.units.Unit;
 import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** The output as a person hands it in: as a file, or as volts and distortion of which a wave is made that has both. */
 final class TypedOutput {
@@ -34,7 +34,8 @@ final class TypedOutput {
 
     /** Asks for a value until it is usable. */
     interface Asking {
-        double ask(Question question) throws MeasurementException, InterruptedException;
+        double ask(Said what, Unit unit, Range possible, Range likely)
+                throws MeasurementException, InterruptedException;
     }
 
     /** A capture with its range. */
@@ -49,30 +50,25 @@ final class TypedOutput {
     Handed fromFile(double seconds) throws MeasurementException, InterruptedException {
         String name = operator.askText(TEXTS.text("ask.record", String.valueOf(seconds)))
                 .orElseThrow(TypedBench::cancelled);
-        double scale = asking.ask(Question.of(
-                TEXTS.text("value.fullScale"), Unit.VOLT, new Range(1e-6, 1e5), new Range(0.5, HIGHEST_VOLTS)));
+        double scale = asking.ask(
+                Said.of(TEXTS, "value.fullScale"), Unit.VOLT, new Range(1e-6, 1e5), new Range(0.5, HIGHEST_VOLTS));
         try {
             Capture capture = CaptureFile.read(Path.of(name.strip()), new double[] {scale});
             if (capture.channels().size() < subject.channelCount()) {
-                throw new MeasurementException(
-                        name + " holds " + capture.channels().size() + " channel(s), but " + subject.channelCount()
-                                + " are needed. Record all channels together.");
+                throw Faults.of("fewChannels", name, capture.channels().size(), subject.channelCount());
             }
             return new Handed(capture, scale);
         } catch (CaptureException e) {
-            throw new MeasurementException(name + ": " + e.getMessage(), e);
+            throw Faults.because(e, "inFile", name, Said.by(e));
         } catch (InvalidPathException e) {
-            throw new MeasurementException(
-                    "\"" + name + "\" is no name of a file. Give the file that was recorded.", e);
+            throw Faults.because(e, "noFile", name);
         }
     }
 
     Handed fromReadings(Feed feed, double seconds, TypedForecast forecast)
             throws MeasurementException, InterruptedException {
         if (!(feed instanceof Feed.Tone tone)) {
-            throw new MeasurementException(
-                    "Only a steady tone can be handed in as volts and distortion. Feed a tone, or hand in capture"
-                            + " files.");
+            throw Faults.of("steadyOnly");
         }
         List<Waveform> waves = new ArrayList<>();
         double highest = 0;
@@ -81,16 +77,16 @@ final class TypedOutput {
             String of = subject.channelCount() == 1 ? "" : ".channel";
             String name = TypedBench.channelName(channel);
             double likely = forecast.outputVoltsRms(channel);
-            double rms = asking.ask(Question.of(
-                    TEXTS.text("value.output" + of, name),
+            double rms = asking.ask(
+                    Said.of(TEXTS, "value.output" + of, name),
                     Unit.VOLT,
                     new Range(0, HIGHEST_VOLTS),
-                    new Range(0.3 * likely, Math.min(HIGHEST_VOLTS, 2 * likely + 0.01))));
-            double percent = asking.ask(Question.of(
-                    TEXTS.text("value.distortion" + of, name),
+                    new Range(0.3 * likely, Math.min(HIGHEST_VOLTS, 2 * likely + 0.01)));
+            double percent = asking.ask(
+                    Said.of(TEXTS, "value.distortion" + of, name),
                     Unit.PERCENT,
                     new Range(0, HIGHEST_PERCENT),
-                    new Range(0, HIGHEST_PERCENT)));
+                    new Range(0, HIGHEST_PERCENT));
             waves.add(wave(size, tone.frequencyHz(), rms, percent / 100));
             highest = Math.max(highest, rms);
         }
