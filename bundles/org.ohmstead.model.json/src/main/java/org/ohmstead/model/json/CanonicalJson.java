@@ -43,11 +43,11 @@ public final class CanonicalJson {
      * @throws ProjectFileException when the text is not JSON, or not such an object
      */
     public static Map<String, String> readTexts(String json) throws ProjectFileException {
-        JsonSource source = JsonSource.ofText("the entry", json);
+        JsonSource source = JsonSource.named("file.label.entry", json);
         FieldReader in = FieldReader.root(source, source.parse(), new Findings());
         Map<String, String> fields = new LinkedHashMap<>();
         for (String name : in.names()) {
-            fields.put(name, in.requiredText(name, "a text"));
+            fields.put(name, in.requiredText(name, "field.text"));
         }
         return fields;
     }

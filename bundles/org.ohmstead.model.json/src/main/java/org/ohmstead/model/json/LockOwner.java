@@ -52,10 +52,25 @@ public record LockOwner(String text, OptionalLong processId, Optional<String> ho
             return text;
         }
         if (isThisProcess()) {
-            return "another window of this program";
+            return Said.TEXTS.text("owner.window");
         }
-        return "process " + processId.getAsLong() + " on "
-                + (isOnThisComputer() ? "this computer" : host.orElse(NAMELESS));
+        return Said.TEXTS.text(
+                "owner.process",
+                String.valueOf(processId.getAsLong()),
+                isOnThisComputer() ? Said.TEXTS.text("owner.here") : named(host.orElse(NAMELESS)));
+    }
+
+    /** Returns all that is known of the owner in the middle of a sentence; the lock file itself says it in English. */
+    String inFull() {
+        Matcher matcher = FORM.matcher(text);
+        return matcher.matches()
+                ? Said.TEXTS.text(
+                        "owner.written", matcher.group(1), named(matcher.group(2)), matcher.group(3), matcher.group(4))
+                : text;
+    }
+
+    private static String named(String host) {
+        return host.equals(NAMELESS) ? Said.TEXTS.text("owner.nameless") : host;
     }
 
     static LockOwner current() {
@@ -68,7 +83,7 @@ public record LockOwner(String text, OptionalLong processId, Optional<String> ho
         String text = content.strip();
         Matcher matcher = FORM.matcher(text);
         if (!matcher.matches()) {
-            String words = text.isEmpty() ? "another program" : text;
+            String words = text.isEmpty() ? Said.TEXTS.text("owner.other") : text;
             return new LockOwner(words, OptionalLong.empty(), Optional.empty(), Optional.empty());
         }
         return new LockOwner(

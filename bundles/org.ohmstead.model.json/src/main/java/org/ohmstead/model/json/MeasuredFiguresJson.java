@@ -28,7 +28,7 @@ public final class MeasuredFiguresJson {
      * @throws ProjectFileException when the text is not JSON or not figures; the message names the place and the remedy
      */
     public static MeasuredFigures fromText(String json) throws ProjectFileException {
-        JsonSource source = JsonSource.ofText("the figures", json);
+        JsonSource source = JsonSource.named("file.label.figures", json);
         return FiguresReader.figures(FieldReader.root(source, source.parse(), new Findings()));
     }
 }

@@ -20,6 +20,7 @@ import org.ohmstead.model.json.internal.KeptFields;
 import org.ohmstead.model.json.internal.PrettyWriter;
 import org.ohmstead.model.json.internal.ProjectReader;
 import org.ohmstead.model.json.internal.ProjectWriter;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Reads and writes a project: a folder {@code NAME.ohmstead} that holds {@code project.json}.
@@ -31,6 +32,7 @@ import org.ohmstead.model.json.internal.ProjectWriter;
  * confirmation of a step may be left out.
  */
 public final class ProjectFile {
+    private static final Messages TEXTS = Messages.of(ProjectFile.class);
     /** Name of the file inside the project's folder. */
     public static final String FILE_NAME = "project.json";
 
@@ -55,11 +57,7 @@ public final class ProjectFile {
         Path file = fileOf(projectFolderOrJson);
         if (Files.isDirectory(projectFolderOrJson) && !Files.exists(file)) {
             throw new ProjectFileException(
-                    FILE_NAME,
-                    "The folder " + projectFolderOrJson + " holds no " + FILE_NAME
-                            + ", so it is not a project. Choose a folder whose name ends with " + FOLDER_SUFFIX
-                            + ", or the " + FILE_NAME + " in it.",
-                    null);
+                    FILE_NAME, TEXTS.text("project.none", projectFolderOrJson, FILE_NAME, FOLDER_SUFFIX), null);
         }
         return parse(JsonSource.ofFile(file));
     }
@@ -119,8 +117,7 @@ public final class ProjectFile {
         } catch (IOException failure) {
             throw new ProjectFileException(
                     JsonSource.label(file),
-                    "The project folder " + folder + " could not be made (" + AtomicFile.reason(failure)
-                            + "), so nothing was written. Choose a folder that exists and that you may write to.",
+                    TEXTS.text("project.noFolder", folder, AtomicFile.reason(failure)),
                     failure);
         }
     }

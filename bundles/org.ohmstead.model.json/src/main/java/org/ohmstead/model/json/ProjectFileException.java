@@ -4,6 +4,7 @@
 package org.ohmstead.model.json;
 
 import java.util.OptionalInt;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A project or recordings file could not be read or written. The message is a whole sentence for the person at the bench: the file,
@@ -11,6 +12,7 @@ import java.util.OptionalInt;
  */
 public final class ProjectFileException extends Exception {
     private static final long serialVersionUID = 1L;
+    private static final Messages TEXTS = Messages.of(ProjectFileException.class);
 
     private final String fileName;
     private final String jsonPath;
@@ -44,7 +46,9 @@ public final class ProjectFileException extends Exception {
      */
     public ProjectFileException(
             String fileName, int line, int column, String jsonPath, String sentence, Throwable cause) {
-        super(fileName + ", line " + line + ", column " + column + ", " + jsonPath + ": " + sentence, cause);
+        super(
+                TEXTS.text("failure.place", fileName, String.valueOf(line), String.valueOf(column), jsonPath, sentence),
+                cause);
         this.fileName = fileName;
         this.jsonPath = jsonPath;
         this.line = line;

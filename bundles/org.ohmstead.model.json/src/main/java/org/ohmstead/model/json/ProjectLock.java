@@ -74,10 +74,10 @@ public final class ProjectLock implements AutoCloseable {
         }
         throw new ProjectFileException(
                 FILE_NAME,
-                "The project " + projectFolder.toAbsolutePath().normalize().getFileName()
-                        + " is already open for writing: "
-                        + ((Attempt.Held) attempt).owner().text()
-                        + ". Close it there first, or open it here for reading only.",
+                Said.TEXTS.text(
+                        "lock.held",
+                        projectFolder.toAbsolutePath().normalize().getFileName(),
+                        ((Attempt.Held) attempt).owner().inFull()),
                 null);
     }
 
@@ -96,11 +96,7 @@ public final class ProjectLock implements AutoCloseable {
             }
         } catch (IOException failure) {
             throw new ProjectFileException(
-                    FILE_NAME,
-                    "The project folder " + projectFolder + " cannot be locked for writing ("
-                            + AtomicFile.reason(failure)
-                            + "). See that it exists, that you may write to it and that it lies on a local disk.",
-                    failure);
+                    FILE_NAME, Said.TEXTS.text("lock.refused", projectFolder, AtomicFile.reason(failure)), failure);
         }
     }
 
@@ -157,10 +153,7 @@ public final class ProjectLock implements AutoCloseable {
                 lock.release();
             } catch (IOException failure) {
                 throw new ProjectFileException(
-                        FILE_NAME,
-                        "The lock of the project folder " + folder + " could not be given back ("
-                                + AtomicFile.reason(failure) + "). It ends when this program ends.",
-                        failure);
+                        FILE_NAME, Said.TEXTS.text("lock.kept", folder, AtomicFile.reason(failure)), failure);
             } finally {
                 HELD.remove(folder);
             }

@@ -28,7 +28,7 @@ public final class ReadingJson {
      * @throws ProjectFileException when the text is not JSON or not a reading; the message names the place and the remedy
      */
     public static Reading fromText(String json) throws ProjectFileException {
-        JsonSource source = JsonSource.ofText("the reading", json);
+        JsonSource source = JsonSource.named("file.label.reading", json);
         return ReadingReader.reading(FieldReader.root(source, source.parse(), new Findings()));
     }
 }

@@ -21,12 +21,14 @@ import org.ohmstead.model.json.internal.FormatVersions;
 import org.ohmstead.model.json.internal.JsonSource;
 import org.ohmstead.model.json.internal.PrettyWriter;
 import org.ohmstead.model.json.internal.RecoveryContent;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Copies of unsaved edits in a project's folder, beside {@code project.json} and never in its place: hidden files whose names begin with
  * {@code .unsaved-edits}. Only who holds the {@link ProjectLock} may touch them.
  */
 public final class RecoveryFile {
+    private static final Messages TEXTS = Messages.of(RecoveryFile.class);
     /** Name of the copy that a running program keeps up to date. */
     public static final String FILE_NAME = ".unsaved-edits.json";
 
@@ -59,19 +61,16 @@ public final class RecoveryFile {
         Findings findings = new Findings();
         ObjectNode root = VERSIONS.migrate(source, source.parse(), findings);
         FieldReader in = FieldReader.root(source, root, findings);
-        Instant madeAt = in.instant("madeAt", "when the copy was made");
+        Instant madeAt = in.instant("madeAt", "field.recovery.madeAt");
         JsonNode project = root.get(RecoveryContent.PROJECT);
         if (project == null || !project.isObject()) {
-            throw new ProjectFileException(
-                    JsonSource.label(file),
-                    "The copy of unsaved edits " + file + " holds no project. Keep it for whoever can look at it.",
-                    null);
+            throw new ProjectFileException(JsonSource.label(file), TEXTS.text("recovery.noProject", file), null);
         }
         LoadedProject loaded =
                 ProjectFile.parse(JsonSource.ofText(JsonSource.label(file), PrettyWriter.write(project)));
         String baseRevision = in.text("baseRevision");
-        List<String> names = in.texts("editNames", "the names of the edits");
-        int count = in.whole("editCount", "how many edits there were");
+        List<String> names = in.texts("editNames", "field.recovery.editNames");
+        int count = in.whole("editCount", "field.recovery.editCount");
         return in.build(() -> new RecoveryCopy(madeAt, baseRevision, names, count, loaded.project()));
     }
 
@@ -85,7 +84,7 @@ public final class RecoveryFile {
         try (DirectoryStream<Path> found = Files.newDirectoryStream(projectFolder, PATTERN)) {
             found.forEach(files::add);
         } catch (IOException failure) {
-            throw failure(projectFolder, "cannot be looked through", failure);
+            throw failure(projectFolder, "recovery.notListed", failure);
         }
         return List.copyOf(files);
     }
@@ -99,7 +98,7 @@ public final class RecoveryFile {
         try {
             Files.deleteIfExists(file);
         } catch (IOException failure) {
-            throw failure(file, "could not be deleted", failure);
+            throw failure(file, "recovery.notDeleted", failure);
         }
     }
 
@@ -113,15 +112,14 @@ public final class RecoveryFile {
         try {
             return Files.move(file, file.resolveSibling(name), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException failure) {
-            throw failure(file, "could not be renamed to " + name, failure);
+            throw failure(file, "recovery.notRenamed", failure, name);
         }
     }
 
-    private static ProjectFileException failure(Path file, String what, IOException failure) {
+    private static ProjectFileException failure(Path file, String key, IOException failure, String... more) {
         return new ProjectFileException(
                 JsonSource.label(file),
-                file + " " + what + " (" + AtomicFile.reason(failure)
-                        + "). See that you may write to the project's folder and that its disk is connected.",
+                TEXTS.text(key, file, AtomicFile.reason(failure), String.join("", more)),
                 failure);
     }
 }

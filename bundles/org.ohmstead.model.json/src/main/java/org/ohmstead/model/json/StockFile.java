@@ -14,6 +14,7 @@ import org.ohmstead.model.json.internal.BenchReader;
 import org.ohmstead.model.json.internal.FieldReader;
 import org.ohmstead.model.json.internal.JsonSource;
 import org.ohmstead.model.json.internal.PartTable;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Reads a stock of resistors from a file of its own: JSON or, when the name ends in {@code .csv}, a table.
@@ -27,6 +28,8 @@ import org.ohmstead.model.json.internal.PartTable;
  * }</pre>
  */
 public final class StockFile {
+    private static final Messages TEXTS = Messages.of(StockFile.class);
+
     private StockFile() {}
 
     /**
@@ -39,17 +42,13 @@ public final class StockFile {
         boolean table = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
         List<Part> parts = table ? PartTable.read(source) : json(source);
         if (parts.isEmpty()) {
-            throw new ProjectFileException(
-                    String.valueOf(file.getFileName()), file + " holds no part. Enter at least one resistor.", null);
+            throw new ProjectFileException(String.valueOf(file.getFileName()), TEXTS.text("stock.empty", file), null);
         }
         Set<String> ids = new HashSet<>();
         for (Part part : parts) {
             if (!ids.add(part.id())) {
                 throw new ProjectFileException(
-                        String.valueOf(file.getFileName()),
-                        file + " holds the part id \"" + part.id()
-                                + "\" twice. Give each kind of resistor an id of its own, and use the count for several alike.",
-                        null);
+                        String.valueOf(file.getFileName()), TEXTS.text("stock.twice", file, part.id()), null);
             }
         }
         return parts;
@@ -58,18 +57,14 @@ public final class StockFile {
     private static List<Part> json(JsonSource source) throws ProjectFileException {
         JsonNode root = source.parse();
         if (root.isArray()) {
-            return FieldReader.list(source, root, "$", "a resistor of the stock", BenchReader::part);
+            return FieldReader.list(source, root, "$", "field.bench.parts", BenchReader::part);
         }
         JsonNode bench = root.path("bench");
         String path = bench.isObject() ? "$.bench.parts" : "$.parts";
         JsonNode parts = bench.isObject() ? bench.path("parts") : root.path("parts");
         if (parts.isMissingNode()) {
-            throw new ProjectFileException(
-                    source.label(),
-                    source.label()
-                            + " holds no list of parts. Write a list [ ... ] of parts as in project.json, or choose a project.",
-                    null);
+            throw new ProjectFileException(source.label(), TEXTS.text("stock.noList", source.label()), null);
         }
-        return FieldReader.list(source, parts, path, "a resistor of the stock", BenchReader::part);
+        return FieldReader.list(source, parts, path, "field.bench.parts", BenchReader::part);
     }
 }

@@ -68,10 +68,10 @@ class CanonicalJsonTest {
     // RFC 8785, section 3.2.3: the sample of sorted names, which differs from the order of code points in its last two.
     @Test
     void sortsNamesAsTheSampleOfTheStandard() throws IOException {
-        String in =
-                "{\"\\u20ac\":\"Euro Sign\",\"\\r\":\"Carriage Return\",\"\\ufb33\":\"Hebrew Letter Dalet With Dagesh\","
-                        + "\"1\":\"One\",\"\\ud83d\\ude00\":\"Emoji: Grinning Face\",\"\\u0080\":\"Control\","
-                        + "\"\\u00f6\":\"Latin Small Letter O With Diaeresis\"}";
+        String in = "{\"\\u20ac\":\"Euro Sign\",\"\\r"
+                + "\":\"Carriage Return\",\"\\ufb33\":\"Hebrew Letter Dalet With"
+                + " Dagesh\",\"1\":\"One\",\"\\ud83d\\ude00\":\"Emoji: Grinning"
+                + " Face\",\"\\u0080\":\"Control\",\"\\u00f6\":\"Latin Small Letter O With Diaeresis\"}";
         assertEquals(
                 "{\"\\r\":\"Carriage Return\",\"1\":\"One\",\"\u0080\":\"Control\","
                         + "\"\u00f6\":\"Latin Small Letter O With Diaeresis\",\"\u20ac\":\"Euro Sign\","

@@ -77,10 +77,16 @@ class ProjectFileErrorsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"low\": 0.82|\"low\": 0.95|$.heat.amplifier.converterEfficiencyRatio.high|high is 0.9; it must be at least low, which is 0.95 (efficiency of the converter, 0 to 1; the most that it may be).",
-                "\"high\": 0.9|\"high\": 1.9|$.heat.amplifier|converterEfficiencyRatio.high is 1.9; it must lie between 0.0 and 1.0.",
-                "\"finCount\": 12|\"finCount\": 126|$.heat.amplifier.sinkSize.finThicknessMetres|finThicknessMetres is 0.002; 126 fins of it do not fit on lengthMetres, which is 0.25 (thickness of a fin above 0, for example 0.002).",
-                "\"currentMarginRatio\": 0.15|\"currentMarginRatio\": 1|$.heat.pacing.currentMarginRatio|currentMarginRatio is 1.0; it must lie between 0.0 and 0.95 (part of a current limit to leave free, for example 0.1).",
+                "\"low\": 0.82|\"low\": 0.95|$.heat.amplifier.converterEfficiencyRatio.high|high is 0.9; it must be at"
+                        + " least low, which is 0.95 (efficiency of the converter, 0 to 1; the most that it may be).",
+                "\"high\": 0.9|\"high\": 1.9|$.heat.amplifier|converterEfficiencyRatio.high is 1.9; it must lie"
+                        + " between 0.0 and 1.0.",
+                "\"finCount\": 12|\"finCount\": 126|$.heat.amplifier.sinkSize.finThicknessMetres|finThicknessMetres is"
+                        + " 0.002; 126 fins of it do not fit on lengthMetres, which is 0.25 (thickness of a fin above 0,"
+                        + " for example 0.002).",
+                "\"currentMarginRatio\": 0.15|\"currentMarginRatio\":"
+                        + " 1|$.heat.pacing.currentMarginRatio|currentMarginRatio is 1.0; it must lie between 0.0 and 0.95"
+                        + " (part of a current limit to leave free, for example 0.1).",
                 "\"stepId\": \"s4\"|\"stepId\": \"s2\"|$.heat.pacing.rests|rests is holding the step \"s2\" twice."
             })
     void saysWhatIsWrongWithTheDataOfHeat(String from, String to, String path, String sentence) throws Exception {
@@ -94,28 +100,48 @@ class ProjectFileErrorsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"powerWatts\": 260|\"powerWatts\": -260|$.amplifier.ratings[1].powerWatts|powerWatts is -260.0; it must be a finite number above 0 (rated power in watts above 0, for example 90).",
-                "\"powerWatts\": 90|\"powerWatts\": null|$.amplifier.ratings[0].powerWatts|the value is null, but a number is needed: rated power in watts",
-                "\"powerWatts\": 90,|``|$.amplifier.ratings[0].powerWatts|the field is missing; it needs a number: rated power in watts above 0",
+                "\"powerWatts\": 260|\"powerWatts\": -260|$.amplifier.ratings[1].powerWatts|powerWatts is -260.0; it"
+                        + " must be a finite number above 0 (rated power in watts above 0, for example 90).",
+                "\"powerWatts\": 90|\"powerWatts\": null|$.amplifier.ratings[0].powerWatts|the value is null, but a"
+                        + " number is needed: rated power in watts",
+                "\"powerWatts\": 90,|``|$.amplifier.ratings[0].powerWatts|the field is missing; it needs a number:"
+                        + " rated power in watts above 0",
                 "\"id\": \"4ohm\"|\"id\": \" \"|$.loads[0].id|load id is blank; it needs a text",
-                "\"id\": \"m1\"|\"id\": 1|$.bench.meters[0].id|the value is 1, but a text in quotation marks is needed: a short name",
-                "\"mode\": \"stereo\"|\"mode\": \"sterio\"|$.amplifier.lowestLoads[0].mode|the value is \"sterio\", but one of \"stereo\", \"bridged\", \"single\" is needed",
-                "\"kind\": \"toneBurst\"|\"kind\": \"burst\"|$.plan[1].stimulus.kind|one of \"continuousSine\", \"toneBurst\" is needed: what is fed in.",
-                "\"measure\": \"thdF\"|\"measure\": \"thd\"|$.plan[0].endPoint.measure|one of \"thdF\", \"thdR\", \"thdPlusNoiseR\" is needed",
-                "\"periodSeconds\": 0.5|\"periodSeconds\": 0.01|$.plan[1].stimulus.periodSeconds|it must be above onSeconds, which is 0.02",
-                "\"highestVolts\": 16|\"highestVolts\": 9|$.bench.supply.highestVolts|it must be above lowestVolts, which is 10.0",
-                "\"calibratedOn\": \"2025-06-01\"|\"calibratedOn\": \"1.6.2025\"|$.bench.meters[0].calibratedOn|a day as \"year-month-day\" is needed: day of the last calibration, for example \"2026-03-02\".",
-                "\"channelCount\": 2|\"channelCount\": 2.5|$.amplifier.channelCount|the value is 2.5, but a whole number is needed: number of channels, 1 to 16.",
-                "\"channelCount\": 2|\"channelCount\": 17|$.amplifier.channelCount|channelCount is 17.0; it must lie between 1.0 and 16.0",
-                "\"belowLowestLoadConfirmed\": true|\"belowLowestLoadConfirmed\": \"yes\"|$.plan[1].belowLowestLoadConfirmed|true or false without quotation marks is needed",
-                "\"notes\": \"No notes.\"|\"notes\": [1]|$.amplifier.notes|the value is a list, but a text in quotation marks is needed",
-                "\"confidence\": 0.95|\"confidence\": 95|$.sheet.confidence|confidence is 95.0; it must lie between 0.5 and 0.9999",
-                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e999|$.loads[0].powerLimitWatts|the number 1e999 is too large or too close to 0",
-                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e-999|$.loads[0].powerLimitWatts|too large or too close to 0",
-                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e99999999999|$.loads[0].powerLimitWatts|too large or too close to 0",
-                "\"title\":|\"title\": \"X\", \"title\":|$.title|the field \"title\" stands twice in this object. Keep one of the two.",
+                "\"id\": \"m1\"|\"id\": 1|$.bench.meters[0].id|the value is 1, but a text in quotation marks is"
+                        + " needed: a short name",
+                "\"mode\": \"stereo\"|\"mode\": \"sterio\"|$.amplifier.lowestLoads[0].mode|the value is \"sterio\","
+                        + " but one of \"stereo\", \"bridged\", \"single\" is needed",
+                "\"kind\": \"toneBurst\"|\"kind\": \"burst\"|$.plan[1].stimulus.kind|one of \"continuousSine\","
+                        + " \"toneBurst\" is needed: what is fed in.",
+                "\"measure\": \"thdF\"|\"measure\": \"thd\"|$.plan[0].endPoint.measure|one of \"thdF\", \"thdR\","
+                        + " \"thdPlusNoiseR\" is needed",
+                "\"periodSeconds\": 0.5|\"periodSeconds\": 0.01|$.plan[1].stimulus.periodSeconds|it must be above"
+                        + " onSeconds, which is 0.02",
+                "\"highestVolts\": 16|\"highestVolts\": 9|$.bench.supply.highestVolts|it must be above lowestVolts,"
+                        + " which is 10.0",
+                "\"calibratedOn\": \"2025-06-01\"|\"calibratedOn\": \"1.6.2025\"|$.bench.meters[0].calibratedOn|a day"
+                        + " as \"year-month-day\" is needed: day of the last calibration, for example \"2026-03-02\".",
+                "\"channelCount\": 2|\"channelCount\": 2.5|$.amplifier.channelCount|the value is 2.5, but a whole"
+                        + " number is needed: number of channels, 1 to 16.",
+                "\"channelCount\": 2|\"channelCount\": 17|$.amplifier.channelCount|channelCount is 17.0; it must lie"
+                        + " between 1.0 and 16.0",
+                "\"belowLowestLoadConfirmed\": true|\"belowLowestLoadConfirmed\":"
+                        + " \"yes\"|$.plan[1].belowLowestLoadConfirmed|true or false without quotation marks is needed",
+                "\"notes\": \"No notes.\"|\"notes\": [1]|$.amplifier.notes|the value is a list, but a text in"
+                        + " quotation marks is needed",
+                "\"confidence\": 0.95|\"confidence\": 95|$.sheet.confidence|confidence is 95.0; it must lie between"
+                        + " 0.5 and 0.9999",
+                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e999|$.loads[0].powerLimitWatts|the number 1e999 is"
+                        + " too large or too close to 0",
+                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e-999|$.loads[0].powerLimitWatts|too large or too"
+                        + " close to 0",
+                "\"powerLimitWatts\": 300|\"powerLimitWatts\": 1e99999999999|$.loads[0].powerLimitWatts|too large or"
+                        + " too close to 0",
+                "\"title\":|\"title\": \"X\", \"title\":|$.title|the field \"title\" stands twice in this object. Keep"
+                        + " one of the two.",
                 "\"formatVersion\": 1,|``|$.formatVersion|the field \"formatVersion\" is missing",
-                "\"formatVersion\": 1|\"formatVersion\": \"1\"|$.formatVersion|the value is \"1\", but a whole number of at least 1 is needed",
+                "\"formatVersion\": 1|\"formatVersion\": \"1\"|$.formatVersion|the value is \"1\", but a whole number"
+                        + " of at least 1 is needed",
                 "\"formatVersion\": 1|\"formatVersion\": 0|$.formatVersion|a whole number of at least 1 is needed",
             })
     void namesThePlaceAndWhatWouldBeRight(String from, String to, String path, String sentence) throws Exception {

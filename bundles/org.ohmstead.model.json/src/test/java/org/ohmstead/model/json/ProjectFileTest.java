@@ -187,8 +187,9 @@ class ProjectFileTest {
         byte[] before = Files.readAllBytes(file());
         ProjectFileException failure = assertThrows(ProjectFileException.class, () -> ProjectFile.read(folder()));
         assertEquals(
-                "kestrel.ohmstead/project.json, line 2, column 20, $.formatVersion: the file is of format version 7, but this"
-                        + " Ohmstead reads versions up to 1. Update Ohmstead to open it. The file was not touched.",
+                "kestrel.ohmstead/project.json, line 2, column 20, $.formatVersion: the file is of format version 7,"
+                        + " but this Ohmstead reads versions up to 1. Update Ohmstead to open it. The file was not"
+                        + " touched.",
                 failure.getMessage());
         assertArrayEquals(before, Files.readAllBytes(file()));
     }

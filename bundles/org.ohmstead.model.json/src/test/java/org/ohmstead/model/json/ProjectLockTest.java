@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.Project;
+import org.ohmstead.units.text.Messages;
 
 @Timeout(120)
 class ProjectLockTest {
@@ -50,13 +51,20 @@ class ProjectLockTest {
     private Process start() throws IOException, ClassNotFoundException {
         // The bundle itself does not import the annotations, but reading JSON needs them on the class path.
         Class<?> annotations = Class.forName("com.fasterxml.jackson.annotation.JsonProperty");
-        String classPath = Stream.of(
-                        Holder.class, ProjectLock.class, Project.class, JsonNode.class, JsonParser.class, annotations)
-                .map(ProjectLockTest::placeOf)
+        Stream<Class<?>> needed = Stream.of(
+                Holder.class,
+                ProjectLock.class,
+                Project.class,
+                Messages.class,
+                JsonNode.class,
+                JsonParser.class,
+                annotations);
+        String classPath = Stream.concat(needed.map(ProjectLockTest::placeOf), Stream.of(placeOfTexts()))
                 .distinct()
                 .collect(Collectors.joining(File.pathSeparator));
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Duser.language=en",
                 "-cp",
                 classPath,
                 Holder.class.getName(),
@@ -64,6 +72,19 @@ class ProjectLockTest {
         return new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
+    }
+
+    /** The texts lie beside the classes or, before they are put there, in a folder of their own. */
+    private static String placeOfTexts() {
+        String name = "/org/ohmstead/model/json/messages.properties";
+        try {
+            return Path.of(ProjectLock.class.getResource(name).toURI())
+                    .resolve("../../../../..")
+                    .normalize()
+                    .toString();
+        } catch (URISyntaxException broken) {
+            throw new IllegalStateException(broken);
+        }
     }
 
     private static String placeOf(Class<?> type) {

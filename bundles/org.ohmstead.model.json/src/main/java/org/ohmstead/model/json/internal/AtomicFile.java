@@ -16,9 +16,11 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** Replaces a file's content in one step. */
 public final class AtomicFile {
+    private static final Messages TEXTS = Messages.of(AtomicFile.class);
     private static final System.Logger LOGGER = System.getLogger(AtomicFile.class.getName());
 
     private AtomicFile() {}
@@ -27,11 +29,7 @@ public final class AtomicFile {
     public static void write(Path file, byte[] content) throws ProjectFileException {
         String label = JsonSource.label(file);
         if (Files.isDirectory(file)) {
-            throw new ProjectFileException(
-                    label,
-                    file
-                            + " is a folder, so no file can be written in its place. Remove the folder or choose another name.",
-                    null);
+            throw new ProjectFileException(label, TEXTS.text("file.isFolder", file), null);
         }
         try {
             // A link stays a link: what it points to is replaced.
@@ -39,18 +37,9 @@ public final class AtomicFile {
             replace(target, content);
             forceFolder(target.getParent());
         } catch (AtomicMoveNotSupportedException unsupported) {
-            throw new ProjectFileException(
-                    label,
-                    file + " was not written: its file system cannot replace a file in one step, so a crash could leave"
-                            + " half a file. The old content is untouched. Save to a local disk and copy from there.",
-                    unsupported);
+            throw new ProjectFileException(label, TEXTS.text("file.notAtomic", file), unsupported);
         } catch (IOException failure) {
-            throw new ProjectFileException(
-                    label,
-                    file + " was not written (" + reason(failure)
-                            + "). What was there before is untouched. See that the"
-                            + " folder exists, that you may write to it and that its disk is not full, then save again.",
-                    failure);
+            throw new ProjectFileException(label, TEXTS.text("file.notWritten", file, reason(failure)), failure);
         }
     }
 
@@ -101,10 +90,10 @@ public final class AtomicFile {
     /** Returns in a few words what the system reported. */
     public static String reason(IOException failure) {
         if (failure instanceof AccessDeniedException) {
-            return "access is denied";
+            return TEXTS.text("reason.denied");
         }
         if (failure instanceof NoSuchFileException missing) {
-            return missing.getFile() + " does not exist";
+            return TEXTS.text("reason.missing", missing.getFile());
         }
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();

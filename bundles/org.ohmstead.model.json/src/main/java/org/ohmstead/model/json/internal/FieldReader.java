@@ -20,13 +20,19 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Reads the fields of one object and says of each fault where it is, what is wrong and what would be right. What is never asked for is
  * an unknown field.
+ *
+ * <p>What a field is, and the form that it needs, is given as the name of a text of this package.
  */
 public final class FieldReader {
+    private static final Messages TEXTS = Messages.of(FieldReader.class);
     private static final int LONGEST_SHOWN = 60;
+    private static final String DAY = "needs.day";
+    private static final String MOMENT = "needs.moment";
 
     /** Reads one entry of a list. */
     @FunctionalInterface
@@ -51,7 +57,7 @@ public final class FieldReader {
 
     /** Returns a reader of the outermost object, whose format version counts as read. */
     public static FieldReader root(JsonSource source, JsonNode root, Findings findings) throws ProjectFileException {
-        FieldReader reader = at(source, root, JsonPaths.ROOT, findings, "the whole content");
+        FieldReader reader = at(source, root, JsonPaths.ROOT, findings, "fields.whole");
         reader.asked.add(FormatVersions.FIELD);
         return reader;
     }
@@ -60,7 +66,7 @@ public final class FieldReader {
     public static <T> List<T> list(JsonSource source, JsonNode list, String path, String what, EntryReader<T> reader)
             throws ProjectFileException {
         if (!list.isArray()) {
-            throw source.fault(path, wrong(list, "a list [ ... ]", what));
+            throw source.fault(path, wrong(list, "needs.list", what));
         }
         Findings findings = new Findings();
         List<T> entries = new ArrayList<>();
@@ -73,7 +79,7 @@ public final class FieldReader {
     private static FieldReader at(JsonSource source, JsonNode node, String path, Findings findings, String what)
             throws ProjectFileException {
         if (!node.isObject()) {
-            throw source.fault(path, wrong(node, "an object { ... }", what));
+            throw source.fault(path, wrong(node, "needs.object", what));
         }
         return new FieldReader(source, node, path, findings);
     }
@@ -85,25 +91,25 @@ public final class FieldReader {
 
     /** Returns a text that must be there; a blank one is refused by the record that takes it. */
     public String requiredText(String name, String what) throws ProjectFileException {
-        return asText(name, required(name, "a text", what), what);
+        return asText(name, required(name, "needs.text", what), what);
     }
 
     /** Returns a text that may be left out, which then is empty. */
     public String text(String name) throws ProjectFileException {
         Optional<JsonNode> value = optional(name);
-        return value.isPresent() ? asText(name, value.get(), "a text, or leave the field out") : "";
+        return value.isPresent() ? asText(name, value.get(), "needs.text.optional") : "";
     }
 
     private String asText(String name, JsonNode value, String what) throws ProjectFileException {
         if (!value.isTextual()) {
-            throw fault(name, wrong(value, "a text in quotation marks", what));
+            throw fault(name, wrong(value, "needs.text.quoted", what));
         }
         return value.textValue();
     }
 
     /** Returns a number that must be there. */
     public double number(String name, String what) throws ProjectFileException {
-        return asNumber(fieldPath(name), required(name, "a number", what), what);
+        return asNumber(fieldPath(name), required(name, "needs.number", what), what);
     }
 
     /** Returns a number that may be left out. */
@@ -117,26 +123,26 @@ public final class FieldReader {
 
     private double asNumber(String valuePath, JsonNode value, String what) throws ProjectFileException {
         if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-            throw source.fault(valuePath, wrong(value, "a number", what));
+            throw source.fault(valuePath, wrong(value, "needs.number", what));
         }
         return value.doubleValue();
     }
 
     /** Returns a whole number that must be there; {@code 4.0} counts as one. */
     public int whole(String name, String what) throws ProjectFileException {
-        JsonNode value = required(name, "a whole number", what);
+        JsonNode value = required(name, "needs.whole", what);
         double number = value.isNumber() ? value.doubleValue() : Double.NaN;
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-            throw fault(name, wrong(value, "a whole number", what));
+            throw fault(name, wrong(value, "needs.whole", what));
         }
         return (int) number;
     }
 
     /** Returns a list of numbers that must be there. */
     public List<Double> numbers(String name, String what) throws ProjectFileException {
-        JsonNode list = required(name, "a list of numbers", what);
+        JsonNode list = required(name, "needs.numbers", what);
         if (!list.isArray()) {
-            throw fault(name, wrong(list, "a list of numbers [ ... ]", what));
+            throw fault(name, wrong(list, "needs.numbers.written", what));
         }
         List<Double> numbers = new ArrayList<>();
         for (JsonNode entry : list) {
@@ -151,8 +157,7 @@ public final class FieldReader {
         for (JsonNode entry : entries(name, what)) {
             if (!entry.isTextual()) {
                 throw source.fault(
-                        JsonPaths.entry(fieldPath(name), texts.size()),
-                        wrong(entry, "a text in quotation marks", what));
+                        JsonPaths.entry(fieldPath(name), texts.size()), wrong(entry, "needs.text.quoted", what));
             }
             texts.add(entry.textValue());
         }
@@ -161,7 +166,7 @@ public final class FieldReader {
 
     /** Returns a yes or no that must be there. */
     public boolean flag(String name, String what) throws ProjectFileException {
-        return asFlag(name, required(name, "true or false", what), what);
+        return asFlag(name, required(name, "needs.flag", what), what);
     }
 
     /** Returns a yes or no; no when it is left out. */
@@ -172,7 +177,7 @@ public final class FieldReader {
 
     private boolean asFlag(String name, JsonNode value, String what) throws ProjectFileException {
         if (!value.isBoolean()) {
-            throw fault(name, wrong(value, "true or false without quotation marks", what));
+            throw fault(name, wrong(value, "needs.flag.plain", what));
         }
         return value.booleanValue();
     }
@@ -195,13 +200,19 @@ public final class FieldReader {
 
     /** Returns a text that must be one of some. */
     public String choice(String name, List<String> allowed, String what) throws ProjectFileException {
-        String needed =
-                "one of " + allowed.stream().map(word -> "\"" + word + "\"").collect(Collectors.joining(", "));
-        JsonNode value = required(name, needed, what);
+        JsonNode value = present(name, what);
+        if (value == null) {
+            throw fault(name, TEXTS.text("fields.missing", oneOf(allowed), meaning(what)));
+        }
         if (!value.isTextual() || !allowed.contains(value.textValue())) {
-            throw fault(name, wrong(value, needed, what));
+            throw fault(name, TEXTS.text("fields.wrong", describe(value), oneOf(allowed), meaning(what)));
         }
         return value.textValue();
+    }
+
+    private static String oneOf(List<String> allowed) {
+        return TEXTS.text(
+                "needs.choice", allowed.stream().map(word -> "\"" + word + "\"").collect(Collectors.joining(", ")));
     }
 
     /** Returns a day that may be left out. */
@@ -211,31 +222,27 @@ public final class FieldReader {
 
     /** Returns a day that must be there. */
     public LocalDate day(String name, String what) throws ProjectFileException {
-        String needed = "a day as \"year-month-day\"";
-        String example = what + ", for example \"2026-03-02\"";
-        JsonNode value = required(name, needed, example);
+        JsonNode value = required(name, DAY, what);
         try {
             return LocalDate.parse(value.asText());
         } catch (DateTimeParseException wrong) {
-            throw source.fault(fieldPath(name), wrong(value, needed, example), wrong);
+            throw source.fault(fieldPath(name), wrong(value, DAY, what), wrong);
         }
     }
 
     /** Returns a moment that must be there. */
     public Instant instant(String name, String what) throws ProjectFileException {
-        String needed = "a moment in universal time";
-        String example = what + ", for example \"2026-03-02T09:14:05Z\"";
-        JsonNode value = required(name, needed, example);
+        JsonNode value = required(name, MOMENT, what);
         try {
             return Instant.parse(value.asText());
         } catch (DateTimeParseException wrong) {
-            throw source.fault(fieldPath(name), wrong(value, needed, example), wrong);
+            throw source.fault(fieldPath(name), wrong(value, MOMENT, what), wrong);
         }
     }
 
     /** Returns a reader of an object that must be there. */
     public FieldReader object(String name, String what) throws ProjectFileException {
-        return at(source, required(name, "an object { ... }", what), fieldPath(name), findings, what);
+        return at(source, required(name, "needs.object", what), fieldPath(name), findings, what);
     }
 
     /** Returns a reader of an object that may be left out. */
@@ -262,7 +269,7 @@ public final class FieldReader {
             return List.of();
         }
         if (!value.get().isArray()) {
-            throw fault(name, wrong(value.get(), "a list [ ... ]", what));
+            throw fault(name, wrong(value.get(), "needs.list", what));
         }
         return value.get();
     }
@@ -290,21 +297,28 @@ public final class FieldReader {
     // A record's refusal begins with the name of the component, perhaps with a word before it: "load id is blank; ...".
     private ProjectFileException refusal(IllegalArgumentException refused) {
         String message = refused.getMessage();
+        String said = Refusal.said(message);
         int verb = Math.max(0, message.indexOf(" is "));
         String name = message.substring(message.lastIndexOf(' ', verb - 1) + 1, verb);
-        String meaning = wanted.containsKey(name) ? " (" + wanted.get(name) + ")" : "";
+        String sentence = wanted.containsKey(name)
+                ? TEXTS.text("fields.refused.meaning", said, meaning(wanted.get(name)))
+                : TEXTS.text("fields.refused", said);
         String where = object.has(name) ? fieldPath(name) : path;
-        return source.fault(where, message + meaning + ".", refused);
+        return source.fault(where, sentence, refused);
     }
 
     private JsonNode required(String name, String needed, String what) throws ProjectFileException {
-        wanted.put(name, what);
-        asked.add(name);
-        JsonNode value = object.get(name);
+        JsonNode value = present(name, what);
         if (value == null) {
-            throw fault(name, "the field is missing; it needs " + needed + ": " + what + ".");
+            throw fault(name, TEXTS.text("fields.missing", TEXTS.text(needed), example(needed, what)));
         }
         return value;
+    }
+
+    private JsonNode present(String name, String what) {
+        wanted.put(name, what);
+        asked.add(name);
+        return object.get(name);
     }
 
     private Optional<JsonNode> optional(String name) {
@@ -321,16 +335,27 @@ public final class FieldReader {
     }
 
     private static String wrong(JsonNode value, String needed, String what) {
-        return "the value is " + describe(value) + ", but " + needed + " is needed: " + what + ".";
+        return TEXTS.text("fields.wrong", describe(value), TEXTS.text(needed), example(needed, what));
+    }
+
+    /** Returns what a field is, with an example where the form asked for has one. */
+    private static String example(String needed, String what) {
+        String key = needed + ".example";
+        return TEXTS.has(key) ? TEXTS.text(key, meaning(what)) : meaning(what);
+    }
+
+    // Looked up only when there is something to say: a log of a hundred thousand readings asks for millions of fields.
+    private static String meaning(String what) {
+        return TEXTS.text(what);
     }
 
     /** Returns in a few words what a value is. */
     static String describe(JsonNode value) {
         if (value.isObject()) {
-            return "an object";
+            return TEXTS.text("fields.object");
         }
         if (value.isArray()) {
-            return "a list";
+            return TEXTS.text("fields.list");
         }
         String text = value.toString();
         return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "...";

@@ -23,44 +23,44 @@ public final class FiguresReader {
 
     /** Returns the figures that an object holds. */
     public static MeasuredFigures figures(FieldReader in) throws ProjectFileException {
-        String stepId = in.requiredText("stepId", "the id of a step of the plan");
-        Mode mode = in.choice("mode", Mode.class, "how the channels meet the load");
-        String loadId = in.requiredText("loadId", "the id of a load");
-        double supplyVolts = in.number("supplyVolts", "direct volts that were set, above 0");
-        Instant takenAt = in.instant("takenAt", "when the last recording was made");
-        DriverUsed driver = driver(in.object("driver", "what the bench was"));
-        Map<String, String> settings = texts(in.object("settings", "values of the measurement's settings"));
-        List<MeasuredFigure> figures = in.list("figures", "a figure", FiguresReader::figure);
-        Conditions conditions = ReadingReader.conditions(in.object("conditions", "the surroundings"));
-        Provenance provenance = ReadingReader.provenance(in.object("provenance", "what the figures depended on"));
-        List<String> notes = in.texts("notes", "sentences about the figures");
+        String stepId = in.requiredText("stepId", "field.stepId");
+        Mode mode = in.choice("mode", Mode.class, "field.mode");
+        String loadId = in.requiredText("loadId", "field.loadId");
+        double supplyVolts = in.number("supplyVolts", "field.figures.supplyVolts");
+        Instant takenAt = in.instant("takenAt", "field.figures.takenAt");
+        DriverUsed driver = driver(in.object("driver", "field.figures.driver"));
+        Map<String, String> settings = texts(in.object("settings", "field.figures.settings"));
+        List<MeasuredFigure> figures = in.list("figures", "field.figures.figures", FiguresReader::figure);
+        Conditions conditions = ReadingReader.conditions(in.object("conditions", "field.conditions"));
+        Provenance provenance = ReadingReader.provenance(in.object("provenance", "field.figures.provenance"));
+        List<String> notes = in.texts("notes", "field.figures.notes");
         return in.build(() -> new MeasuredFigures(
                 stepId, mode, loadId, supplyVolts, takenAt, driver, settings, figures, conditions, provenance, notes));
     }
 
     private static DriverUsed driver(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "which driver");
-        String version = in.requiredText("version", "version of the driver");
-        BenchKind kind = in.choice("kind", BenchKind.class, "what stood behind the driver");
-        Map<String, String> settings = texts(in.object("settings", "values of the driver's settings"));
+        String id = in.requiredText("id", "field.driver.id");
+        String version = in.requiredText("version", "field.driver.version");
+        BenchKind kind = in.choice("kind", BenchKind.class, "field.driver.kind");
+        Map<String, String> settings = texts(in.object("settings", "field.driver.settings"));
         return in.build(() -> new DriverUsed(id, version, kind, settings));
     }
 
     private static Map<String, String> texts(FieldReader in) throws ProjectFileException {
         Map<String, String> texts = new TreeMap<>();
         for (String name : in.names()) {
-            texts.put(name, in.requiredText(name, "a text"));
+            texts.put(name, in.requiredText(name, "field.text"));
         }
         return texts;
     }
 
     private static MeasuredFigure figure(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "which figure");
+        String id = in.requiredText("id", "field.figure.id");
         String channel = in.text("channel");
         String at = in.text("at");
-        double value = in.number("value", "a number in the unit");
+        double value = in.number("value", "field.figure.value");
         String unit = in.text("unit");
-        OptionalDouble uncertainty = in.optionalNumber("standardUncertainty", "in the same unit, at least 0");
+        OptionalDouble uncertainty = in.optionalNumber("standardUncertainty", "field.figure.uncertainty");
         return in.build(() -> new MeasuredFigure(id, channel, at, value, unit, uncertainty));
     }
 }

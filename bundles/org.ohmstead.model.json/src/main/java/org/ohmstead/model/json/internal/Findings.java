@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Set;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.text.Messages;
 
 /** Collects what was noticed while reading a file. For one reading, one thread. */
 public final class Findings {
+    private static final Messages TEXTS = Messages.of(Findings.class);
     private static final int MOST_REPORTED = 100;
 
     private final List<Problem> problems = new ArrayList<>();
@@ -25,10 +27,7 @@ public final class Findings {
         unknownPaths.add(path);
         if (unknownPaths.size() <= MOST_REPORTED) {
             problems.add(new Problem(
-                    Severity.WARNING,
-                    path,
-                    "The field \"" + name + "\" is not known and plays no part. It is kept when the file is saved.",
-                    "Check the spelling, or delete the field if it is not needed."));
+                    Severity.WARNING, path, TEXTS.text("fields.unknown", name), TEXTS.text("fields.unknown.remedy")));
         }
     }
 
@@ -42,8 +41,8 @@ public final class Findings {
         all.add(new Problem(
                 Severity.WARNING,
                 JsonPaths.ROOT,
-                "There are " + more + " more unknown fields.",
-                "Check that it is the right file."));
+                TEXTS.text("fields.more", String.valueOf(more)),
+                TEXTS.text("fields.more.remedy")));
         return List.copyOf(all);
     }
 

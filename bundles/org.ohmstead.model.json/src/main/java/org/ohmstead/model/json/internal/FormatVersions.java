@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The versions of a file format and how an older file becomes one of today.
@@ -19,6 +20,7 @@ import org.ohmstead.model.json.ProjectFileException;
  *     may change it; the version number itself is not its business.
  */
 public record FormatVersions(int current, List<UnaryOperator<ObjectNode>> steps) {
+    private static final Messages TEXTS = Messages.of(FormatVersions.class);
     /** Name of the field that holds the version. */
     public static final String FIELD = "formatVersion";
 
@@ -34,17 +36,13 @@ public record FormatVersions(int current, List<UnaryOperator<ObjectNode>> steps)
     /** Returns a tree in the current version; refuses one that is newer, or not an object with a version. */
     public ObjectNode migrate(JsonSource source, JsonNode root, Findings findings) throws ProjectFileException {
         if (!(root instanceof ObjectNode object)) {
-            throw source.fault(
-                    JsonPaths.ROOT,
-                    "the file holds " + FieldReader.describe(root)
-                            + ", but an object is needed. It begins with { and its first field is \"" + FIELD + "\".");
+            throw source.fault(JsonPaths.ROOT, TEXTS.text("version.noObject", FieldReader.describe(root), FIELD));
         }
         int version = version(source, object);
         if (version > current) {
             throw source.fault(
                     JsonPaths.field(JsonPaths.ROOT, FIELD),
-                    "the file is of format version " + version + ", but this Ohmstead reads versions up to " + current
-                            + ". Update Ohmstead to open it. The file was not touched.");
+                    TEXTS.text("version.newer", String.valueOf(version), String.valueOf(current)));
         }
         if (version == current) {
             return object;
@@ -57,8 +55,8 @@ public record FormatVersions(int current, List<UnaryOperator<ObjectNode>> steps)
         findings.add(new Problem(
                 Severity.NOTE,
                 JsonPaths.field(JsonPaths.ROOT, FIELD),
-                "The file is of format version " + version + "; it was read as version " + current + ".",
-                "Save it to bring the file itself up to date; an older Ohmstead cannot read it then."));
+                TEXTS.text("version.older", String.valueOf(version), String.valueOf(current)),
+                TEXTS.text("version.older.remedy")));
         return migrated;
     }
 
@@ -66,16 +64,10 @@ public record FormatVersions(int current, List<UnaryOperator<ObjectNode>> steps)
         JsonNode version = root.get(FIELD);
         String path = JsonPaths.field(JsonPaths.ROOT, FIELD);
         if (version == null) {
-            throw source.fault(
-                    path,
-                    "the field \"" + FIELD + "\" is missing, so the file cannot be told from another kind of JSON."
-                            + " Begin the object with \"" + FIELD + "\": 1.");
+            throw source.fault(path, TEXTS.text("version.missing", FIELD));
         }
         if (!version.isInt() || version.intValue() < 1) {
-            throw source.fault(
-                    path,
-                    "the value is " + FieldReader.describe(version)
-                            + ", but a whole number of at least 1 is needed: the version of the file format.");
+            throw source.fault(path, TEXTS.text("version.wrong", FieldReader.describe(version)));
         }
         return version.intValue();
     }

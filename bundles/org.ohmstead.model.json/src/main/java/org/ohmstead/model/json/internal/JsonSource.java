@@ -14,20 +14,23 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** A JSON text with the name that it goes by in messages. */
 public final class JsonSource {
+    private static final Messages TEXTS = Messages.of(JsonSource.class);
     /** The largest file that is read, in bytes: far above what a project needs, and far below what would fill the memory. */
     static final int LARGEST_BYTES = 16 * 1024 * 1024;
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private final String label;
+    private final Supplier<String> label;
     private final String text;
     private final String sha256;
 
-    private JsonSource(String label, String text, byte[] content) {
+    private JsonSource(Supplier<String> label, String text, byte[] content) {
         this.label = label;
         this.text = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         this.sha256 = Sha256.hex(content);
@@ -35,38 +38,35 @@ public final class JsonSource {
 
     /** Takes a text as it is. */
     public static JsonSource ofText(String label, String text) {
-        return new JsonSource(label, text, text.getBytes(StandardCharsets.UTF_8));
+        return new JsonSource(() -> label, text, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Takes a text as it is, which in messages goes by what one of this package's texts says. */
+    public static JsonSource named(String key, String text) {
+        return new JsonSource(() -> TEXTS.text(key), text, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Reads a file as UTF-8. */
     public static JsonSource ofFile(Path file) throws ProjectFileException {
         String label = label(file);
         if (Files.isDirectory(file)) {
-            throw new ProjectFileException(
-                    label, file + " is a folder, but a file is needed. Choose the file itself.", null);
+            throw new ProjectFileException(label, TEXTS.text("file.folder", file), null);
         }
         if (!Files.exists(file)) {
-            throw new ProjectFileException(
-                    label, "There is no file " + file + ". Check the name and the folder.", null);
+            throw new ProjectFileException(label, TEXTS.text("file.none", file), null);
         }
         byte[] content;
         try (InputStream in = Files.newInputStream(file)) {
             content = in.readNBytes(LARGEST_BYTES + 1);
         } catch (IOException failure) {
             throw new ProjectFileException(
-                    label,
-                    "The file " + file + " cannot be read (" + AtomicFile.reason(failure)
-                            + "). Check that you may read it and that its disk is connected.",
-                    failure);
+                    label, TEXTS.text("file.unreadable", file, AtomicFile.reason(failure)), failure);
         }
         if (content.length > LARGEST_BYTES) {
             throw new ProjectFileException(
-                    label,
-                    "The file " + file + " is larger than " + LARGEST_BYTES / (1024 * 1024)
-                            + " MiB, which no file of this kind should be. Check that it is the right file.",
-                    null);
+                    label, TEXTS.text("file.tooLarge", file, String.valueOf(LARGEST_BYTES / (1024 * 1024))), null);
         }
-        return new JsonSource(label, decode(label, content), content);
+        return new JsonSource(() -> label, decode(label, content), content);
     }
 
     /** Returns how a file is called in messages: with its folder when that is a project's. */
@@ -93,13 +93,7 @@ public final class JsonSource {
         if (result.isError()) {
             int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
             int column = text.length() - text.lastIndexOf('\n');
-            throw new ProjectFileException(
-                    label,
-                    line,
-                    column,
-                    JsonPaths.ROOT,
-                    "a byte here is not UTF-8 text. Save the file as UTF-8 in your editor.",
-                    null);
+            throw new ProjectFileException(label, line, column, JsonPaths.ROOT, TEXTS.text("file.notUtf8"), null);
         }
         return text;
     }
@@ -107,10 +101,7 @@ public final class JsonSource {
     /** Returns the whole text as a tree. */
     public JsonNode parse() throws ProjectFileException {
         if (text.isBlank()) {
-            throw new ProjectFileException(
-                    label,
-                    label + " is empty, but a JSON object is needed. Take the file from a backup, or make a new one.",
-                    null);
+            throw new ProjectFileException(label(), TEXTS.text("file.empty", label()), null);
         }
         return TreeParser.parse(this);
     }
@@ -122,7 +113,7 @@ public final class JsonSource {
 
     /** Returns how the text is called in messages. */
     public String label() {
-        return label;
+        return label.get();
     }
 
     String text() {
@@ -136,6 +127,6 @@ public final class JsonSource {
 
     ProjectFileException fault(String path, String sentence, Throwable cause) {
         Place place = Place.find(text, path);
-        return new ProjectFileException(label, place.line(), place.column(), path, sentence, cause);
+        return new ProjectFileException(label(), place.line(), place.column(), path, sentence, cause);
     }
 }

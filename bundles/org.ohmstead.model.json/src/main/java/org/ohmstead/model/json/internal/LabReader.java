@@ -18,19 +18,17 @@ final class LabReader {
     private LabReader() {}
 
     static CheckStandard checkStandard(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "a short name, unique among the check standards");
-        String name = in.requiredText("name", "what the check standard is");
+        String id = in.requiredText("id", "field.standard.id");
+        String name = in.requiredText("name", "field.standard.name");
         String stepId = in.text("stepId");
-        String figureId = in.requiredText("figureId", "\"power\", or the id of a measured figure");
+        String figureId = in.requiredText("figureId", "field.standard.figureId");
         String channel = in.text("channel");
         String unit = in.text("unit");
-        int baselineCount = in.whole("baselineCount", "how many first values set the limits, at least 4");
-        double significance = in.number(
-                "significanceRatio", "chance of a false alarm as a ratio above 0, 0.01 for one test in a hundred");
-        OptionalDouble reference = in.optionalNumber("referenceValue", "its true value in its unit");
-        OptionalDouble uncertainty = in.optionalNumber(
-                "referenceStandardUncertainty", "standard uncertainty of the true value in its unit, at least 0");
-        int everyDays = in.whole("everyDays", "after how many days a new value is due, 0 for no reminder");
+        int baselineCount = in.whole("baselineCount", "field.standard.baseline");
+        double significance = in.number("significanceRatio", "field.standard.significance");
+        OptionalDouble reference = in.optionalNumber("referenceValue", "field.standard.reference");
+        OptionalDouble uncertainty = in.optionalNumber("referenceStandardUncertainty", "field.standard.uncertainty");
+        int everyDays = in.whole("everyDays", "field.standard.everyDays");
         return in.build(() -> new CheckStandard(
                 id,
                 name,
@@ -50,10 +48,10 @@ final class LabReader {
             return Optional.empty();
         }
         FieldReader in = present.get();
-        String host = in.requiredText("host", "name or address of the database server");
-        int port = in.whole("port", "port of the database server, usually " + SharedLog.USUAL_PORT);
-        String database = in.requiredText("database", "name of the database");
-        String bench = in.requiredText("bench", "name under which this bench hands over");
+        String host = in.requiredText("host", "field.shared.host");
+        int port = in.whole("port", "field.shared.port");
+        String database = in.requiredText("database", "field.shared.database");
+        String bench = in.requiredText("bench", "field.shared.bench");
         String certificateFile = in.text("certificateFile");
         return Optional.of(in.build(() -> new SharedLog(host, port, database, bench, certificateFile)));
     }
@@ -63,16 +61,16 @@ final class LabReader {
             return SheetLayout.USUAL;
         }
         FieldReader in = present.get();
-        SheetDesign design = in.optionalChoice("design", SheetDesign.class, "how the sheet is laid out")
+        SheetDesign design = in.optionalChoice("design", SheetDesign.class, "field.layout.design")
                 .orElse(SheetLayout.USUAL.design());
-        PaperSize paper = in.optionalChoice("paper", PaperSize.class, "what the sheet is printed on")
+        PaperSize paper = in.optionalChoice("paper", PaperSize.class, "field.layout.paper")
                 .orElse(SheetLayout.USUAL.paper());
         String address = in.text("address");
         String contact = in.text("contact");
         String accreditation = in.text("accreditation");
         String logoFile = in.text("logoFile");
-        List<String> projects = in.texts("comparedProjects", "folders of projects to compare with");
-        List<String> periods = in.texts("comparedPeriods", "periods to compare, such as 2025 or 2024-03");
+        List<String> projects = in.texts("comparedProjects", "field.layout.projects");
+        List<String> periods = in.texts("comparedPeriods", "field.layout.periods");
         return in.build(
                 () -> new SheetLayout(design, paper, address, contact, accreditation, logoFile, projects, periods));
     }

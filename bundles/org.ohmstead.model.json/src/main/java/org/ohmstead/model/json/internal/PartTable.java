@@ -26,9 +26,11 @@ import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityParser;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Messages;
 
 /** Reads resistors from comma-separated values with a header line. */
 public final class PartTable {
+    private static final Messages TEXTS = Messages.of(PartTable.class);
     private static final Map<String, Unit> NUMBERS = Map.ofEntries(
             Map.entry("ohms", Unit.OHM),
             Map.entry("toleranceRatio", Unit.PERCENT),
@@ -79,10 +81,7 @@ public final class PartTable {
             }
         } catch (IOException broken) {
             throw new ProjectFileException(
-                    source.label(),
-                    source.label() + " is not a table of comma-separated values (" + broken.getMessage()
-                            + "). Save it from the spreadsheet as CSV with commas and UTF-8.",
-                    broken);
+                    source.label(), TEXTS.text("table.broken", source.label(), broken.getMessage()), broken);
         }
         return parts;
     }
@@ -91,20 +90,13 @@ public final class PartTable {
         List<String> names = Arrays.asList(row);
         for (String name : names) {
             if (!NUMBERS.containsKey(name) && !WORDS.contains(name)) {
-                throw new ProjectFileException(
-                        label,
-                        label + ": the column \"" + name + "\" is not known. The first line names the columns: "
-                                + allowed() + ".",
-                        null);
+                throw new ProjectFileException(label, TEXTS.text("table.unknownColumn", label, name, allowed()), null);
             }
         }
         for (String name : NEEDED) {
             if (!names.contains(name)) {
                 throw new ProjectFileException(
-                        label,
-                        label + ": the column \"" + name + "\" is missing. The first line must name at least: "
-                                + String.join(", ", NEEDED) + ".",
-                        null);
+                        label, TEXTS.text("table.missingColumn", label, name, String.join(", ", NEEDED)), null);
             }
         }
         return names;
@@ -119,8 +111,12 @@ public final class PartTable {
         if (row.length > header.size()) {
             throw new ProjectFileException(
                     label,
-                    label + ", line " + line + ": the row has " + row.length + " cells, but the header names "
-                            + header.size() + ". Use a point as decimal mark, or put the cell in quotation marks.",
+                    TEXTS.text(
+                            "table.longRow",
+                            label,
+                            String.valueOf(line),
+                            String.valueOf(row.length),
+                            String.valueOf(header.size())),
                     null);
         }
         Map<String, String> cells = new HashMap<>();
@@ -139,7 +135,7 @@ public final class PartTable {
         double zeroPower = needed("zeroPowerCelsius");
         double count = optional("count").orElse(1);
         if (count != Math.rint(count)) {
-            throw fault("count", "the value is " + count + ", but a whole number of pieces is needed");
+            throw fault("count", TEXTS.text("table.notWhole", String.valueOf(count)));
         }
         Mounting mounting = mounting();
         PartTraits traits = traits();
@@ -156,10 +152,7 @@ public final class PartTable {
         OptionalDouble overload = optional("overloadRatio");
         OptionalDouble duration = optional("durationSeconds");
         if (overload.isPresent() != duration.isPresent()) {
-            throw fault(
-                    overload.isPresent() ? "durationSeconds" : "overloadRatio",
-                    "it is missing; a short overload is so many times the rated power for so many seconds, and one says"
-                            + " nothing without the other");
+            throw fault(overload.isPresent() ? "durationSeconds" : "overloadRatio", TEXTS.text("table.halfPulse"));
         }
         return build(() -> new PartTraits(
                 measured,
@@ -184,9 +177,10 @@ public final class PartTable {
         }
         throw fault(
                 "mounting",
-                "the value is \"" + word + "\", but one of "
-                        + Arrays.stream(Mounting.values()).map(EnumNames::of).collect(Collectors.joining(", "))
-                        + " is needed");
+                TEXTS.text(
+                        "table.notOneOf",
+                        word,
+                        Arrays.stream(Mounting.values()).map(EnumNames::of).collect(Collectors.joining(", "))));
     }
 
     private boolean measured() throws ProjectFileException {
@@ -197,13 +191,13 @@ public final class PartTable {
         if (word.equals("true")) {
             return true;
         }
-        throw fault("measured", "the value is \"" + word + "\", but true or false is needed");
+        throw fault("measured", TEXTS.text("table.notFlag", word));
     }
 
     private double needed(String name) throws ProjectFileException {
         OptionalDouble value = optional(name);
         if (value.isEmpty()) {
-            throw fault(name, "the cell is empty, but each part needs it");
+            throw fault(name, TEXTS.text("table.emptyCell"));
         }
         return value.getAsDouble();
     }
@@ -221,7 +215,7 @@ public final class PartTable {
             return OptionalDouble.of(unit == Unit.PERCENT && !plainRatio ? value / 100 : value);
         } catch (QuantityException wrong) {
             throw new ProjectFileException(
-                    label, label + ", line " + line + ", column \"" + name + "\": " + wrong.getMessage(), wrong);
+                    label, TEXTS.text("table.cell", label, String.valueOf(line), name, wrong.getMessage()), wrong);
         }
     }
 
@@ -230,12 +224,14 @@ public final class PartTable {
             return constructor.get();
         } catch (IllegalArgumentException refused) {
             throw new ProjectFileException(
-                    label, label + ", line " + line + ": " + refused.getMessage() + ".", refused);
+                    label,
+                    TEXTS.text("table.row", label, String.valueOf(line), Refusal.said(refused.getMessage())),
+                    refused);
         }
     }
 
     private ProjectFileException fault(String name, String sentence) {
         return new ProjectFileException(
-                label, label + ", line " + line + ", column \"" + name + "\": " + sentence + ".", null);
+                label, TEXTS.text("table.cell.sentence", label, String.valueOf(line), name, sentence), null);
     }
 }

@@ -34,52 +34,47 @@ import org.ohmstead.model.json.ProjectFileException;
 
 /** Reads a project from the content of its file. */
 public final class ProjectReader {
-    private static final String MODE = "how the channels meet the load";
-    private static final String SUPPLY_VOLTS = "direct volts at the amplifier's terminals above 0, for example 13.5";
-    private static final String LOAD_OHMS = "load in ohms above 0, for example 4";
+    private static final String MODE = "field.mode";
+    private static final String SUPPLY_VOLTS = "field.supplyVolts";
+    private static final String LOAD_OHMS = "field.loadOhms";
 
     private ProjectReader() {}
 
     /** Returns the project that a file's outermost object holds. */
     public static Project project(FieldReader in) throws ProjectFileException {
-        String title = in.requiredText("title", "what the project is called");
-        Amplifier amplifier = amplifier(in.object("amplifier", "the device under test"));
-        Bench bench = BenchReader.bench(in.object("bench", "where and with what the amplifier is tested"));
-        List<BenchLoad> loads = in.list("loads", "a load of the bench", ProjectReader::load);
-        List<Step> plan = in.list("plan", "a step of the plan", ProjectReader::step);
-        SheetSettings sheet = sheet(in.object("sheet", "settings of the results sheet"));
-        List<SetAside> setAside =
-                in.list("setAside", "a reading left out of curves and verdicts", ProjectReader::setAside);
-        HeatData heat = HeatReader.heat(in.optionalObject("heat", "what the forecast of heat needs"));
+        String title = in.requiredText("title", "field.title");
+        Amplifier amplifier = amplifier(in.object("amplifier", "field.amplifier"));
+        Bench bench = BenchReader.bench(in.object("bench", "field.bench"));
+        List<BenchLoad> loads = in.list("loads", "field.loads", ProjectReader::load);
+        List<Step> plan = in.list("plan", "field.plan", ProjectReader::step);
+        SheetSettings sheet = sheet(in.object("sheet", "field.sheet"));
+        List<SetAside> setAside = in.list("setAside", "field.setAside", ProjectReader::setAside);
+        HeatData heat = HeatReader.heat(in.optionalObject("heat", "field.heat"));
         List<CheckStandard> checkStandards =
-                in.list("checkStandards", "something steady that the bench measures again", LabReader::checkStandard);
-        Optional<SharedLog> sharedLog =
-                LabReader.sharedLog(in.optionalObject("sharedLog", "where the laboratory's shared log lies"));
+                in.list("checkStandards", "field.checkStandards", LabReader::checkStandard);
+        Optional<SharedLog> sharedLog = LabReader.sharedLog(in.optionalObject("sharedLog", "field.sharedLog"));
         return in.build(() ->
                 new Project(title, amplifier, bench, loads, plan, sheet, setAside, heat, checkStandards, sharedLog));
     }
 
     private static SetAside setAside(FieldReader in) throws ProjectFileException {
-        String entryId = in.requiredText("entryId", "the id of the reading's entry in the log");
-        String reason = in.requiredText("reason", "why the reading is left out");
+        String entryId = in.requiredText("entryId", "field.setAside.entryId");
+        String reason = in.requiredText("reason", "field.setAside.reason");
         return in.build(() -> new SetAside(entryId, reason));
     }
 
     private static Amplifier amplifier(FieldReader in) throws ProjectFileException {
         String maker = in.text("maker");
-        String model = in.requiredText("model", "the amplifier's model name");
+        String model = in.requiredText("model", "field.amplifier.model");
         String serialNumber = in.text("serialNumber");
-        int channelCount = in.whole("channelCount", "number of channels, 1 to 16");
-        SupplyType supplyType =
-                in.choice("supplyType", SupplyType.class, "what the amplifier's converter does with the supply volts");
-        List<LowestLoad> lowestLoads =
-                in.list("lowestLoads", "the lowest load allowed in a mode", ProjectReader::lowestLoad);
-        List<Fuse> fuses = in.list("fuses", "a fuse of the amplifier", ProjectReader::fuse);
-        OptionalDouble heatSink = in.optionalNumber(
-                "heatSinkKelvinPerWatt", "thermal resistance in kelvin per watt above 0, for example 0.6");
-        List<Rating> ratings = in.list("ratings", "a claim of the amplifier's maker", ProjectReader::rating);
+        int channelCount = in.whole("channelCount", "field.amplifier.channelCount");
+        SupplyType supplyType = in.choice("supplyType", SupplyType.class, "field.amplifier.supplyType");
+        List<LowestLoad> lowestLoads = in.list("lowestLoads", "field.amplifier.lowestLoads", ProjectReader::lowestLoad);
+        List<Fuse> fuses = in.list("fuses", "field.amplifier.fuses", ProjectReader::fuse);
+        OptionalDouble heatSink = in.optionalNumber("heatSinkKelvinPerWatt", "field.amplifier.heatSink");
+        List<Rating> ratings = in.list("ratings", "field.amplifier.ratings", ProjectReader::rating);
         String notes = in.text("notes");
-        Optional<Price> price = price(in.optionalObject("price", "what the amplifier cost"));
+        Optional<Price> price = price(in.optionalObject("price", "field.amplifier.price"));
         return in.build(() -> new Amplifier(
                 maker,
                 model,
@@ -99,9 +94,9 @@ public final class ProjectReader {
             return Optional.empty();
         }
         FieldReader in = present.get();
-        double amount = in.number("amount", "in units of the currency, for example 249");
-        String currency = in.requiredText("currency", "the currency's three letters, for example \"EUR\"");
-        LocalDate on = in.day("on", "day for which the price holds");
+        double amount = in.number("amount", "field.price.amount");
+        String currency = in.requiredText("currency", "field.price.currency");
+        LocalDate on = in.day("on", "field.price.on");
         return Optional.of(in.build(() -> new Price(amount, currency, on)));
     }
 
@@ -112,71 +107,64 @@ public final class ProjectReader {
     }
 
     private static Fuse fuse(FieldReader in) throws ProjectFileException {
-        double ratedAmps = in.number("ratedAmps", "rated current in amperes above 0, for example 30");
+        double ratedAmps = in.number("ratedAmps", "field.fuse.ratedAmps");
         String style = in.text("style");
         String place = in.text("place");
         return in.build(() -> new Fuse(ratedAmps, style, place));
     }
 
     private static Rating rating(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "a short name, unique among the ratings");
-        PowerKind kind = in.choice("kind", PowerKind.class, "steady tone or burst");
+        String id = in.requiredText("id", "field.rating.id");
+        PowerKind kind = in.choice("kind", PowerKind.class, "field.rating.kind");
         Mode mode = in.choice("mode", Mode.class, MODE);
         double loadOhms = in.number("loadOhms", LOAD_OHMS);
-        double powerWatts = in.number("powerWatts", "rated power in watts above 0, for example 90");
+        double powerWatts = in.number("powerWatts", "field.rating.powerWatts");
         double supplyVolts = in.number("supplyVolts", SUPPLY_VOLTS);
-        double distortionRatio =
-                in.number("distortionRatio", "distortion that the rating allows as a ratio, 0.01 for 1 %");
-        double frequencyHz = in.number("frequencyHz", "test frequency in hertz above 0, for example 1000");
+        double distortionRatio = in.number("distortionRatio", "field.rating.distortion");
+        double frequencyHz = in.number("frequencyHz", "field.rating.frequencyHz");
         String wording = in.text("wording");
         return in.build(() ->
                 new Rating(id, kind, mode, loadOhms, powerWatts, supplyVolts, distortionRatio, frequencyHz, wording));
     }
 
     private static BenchLoad load(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "a short name, unique among the loads");
-        double nominalOhms = in.number("nominalOhms", "nominal resistance in ohms above 0, for example 4");
-        List<LoadBranch> branches = in.list("branches", "one resistance of the load", ProjectReader::branch);
-        double powerLimitWatts =
-                in.number("powerLimitWatts", "what each branch can take in watts above 0, for example 300");
+        String id = in.requiredText("id", "field.load.id");
+        double nominalOhms = in.number("nominalOhms", "field.load.nominalOhms");
+        List<LoadBranch> branches = in.list("branches", "field.load.branches", ProjectReader::branch);
+        double powerLimitWatts = in.number("powerLimitWatts", "field.load.powerLimitWatts");
         return in.build(() -> new BenchLoad(id, nominalOhms, branches, powerLimitWatts));
     }
 
     private static LoadBranch branch(FieldReader in) throws ProjectFileException {
-        double ohms = in.number("ohms", "resistance in ohms above 0, for example 4.02");
-        double uncertainty = in.number(
-                "standardUncertaintyOhms", "standard uncertainty of the resistance in ohms, for example 0.005");
-        double inductance = in.number("inductanceHenries", "series inductance in henries, for example 0.000002, or 0");
+        double ohms = in.number("ohms", "field.branch.ohms");
+        double uncertainty = in.number("standardUncertaintyOhms", "field.branch.uncertainty");
+        double inductance = in.number("inductanceHenries", "field.branch.inductance");
         String network = in.text("network");
-        double heating = in.optionalNumber(
-                        "heatingRatio", "bound on the change of the resistance when hot as a ratio, 0.01 for 1 %")
-                .orElse(0);
-        double leads = in.optionalNumber(
-                        "leadStandardUncertaintyOhms",
-                        "standard uncertainty of what leads and contacts add in ohms, for example 0.002")
+        double heating =
+                in.optionalNumber("heatingRatio", "field.branch.heating").orElse(0);
+        double leads = in.optionalNumber("leadStandardUncertaintyOhms", "field.branch.leads")
                 .orElse(0);
         return in.build(() -> new LoadBranch(ohms, uncertainty, inductance, network, heating, leads));
     }
 
     private static Step step(FieldReader in) throws ProjectFileException {
-        String id = in.requiredText("id", "a short name, unique in the plan");
+        String id = in.requiredText("id", "field.step.id");
         Mode mode = in.choice("mode", Mode.class, MODE);
-        String loadId = in.requiredText("loadId", "the id of one of the loads");
+        String loadId = in.requiredText("loadId", "field.step.loadId");
         double supplyVolts = in.number("supplyVolts", SUPPLY_VOLTS);
-        Stimulus stimulus = StepKinds.stimulus(in.object("stimulus", "what is fed in"));
-        EndPoint endPoint = StepKinds.endPoint(in.object("endPoint", "what ends the search for power"));
-        boolean confirmed = in.optionalFlag(
-                "belowLowestLoadConfirmed", "whether somebody said yes to a load below the lowest allowed");
+        Stimulus stimulus = StepKinds.stimulus(in.object("stimulus", "field.step.stimulus"));
+        EndPoint endPoint = StepKinds.endPoint(in.object("endPoint", "field.step.endPoint"));
+        boolean confirmed = in.optionalFlag("belowLowestLoadConfirmed", "field.step.confirmed");
         return in.build(() -> new Step(id, mode, loadId, supplyVolts, stimulus, endPoint, confirmed));
     }
 
     private static SheetSettings sheet(FieldReader in) throws ProjectFileException {
         String laboratory = in.text("laboratory");
         String preparedBy = in.text("preparedBy");
-        double confidence = in.number("confidence", "the sureness a verdict needs as a ratio, usually 0.95");
+        double confidence = in.number("confidence", "field.sheet.confidence");
         String remarks = in.text("remarks");
-        Optional<VerdictRule> rule = verdictRule(in.optionalObject("verdictRule", "how ratings are judged"));
-        SheetLayout layout = LabReader.layout(in.optionalObject("layout", "how the sheet looks"));
+        Optional<VerdictRule> rule = verdictRule(in.optionalObject("verdictRule", "field.sheet.verdictRule"));
+        SheetLayout layout = LabReader.layout(in.optionalObject("layout", "field.sheet.layout"));
         return in.build(() -> new SheetSettings(laboratory, preparedBy, confidence, remarks, rule, layout));
     }
 
@@ -185,8 +173,8 @@ public final class ProjectReader {
             return Optional.empty();
         }
         FieldReader in = present.get();
-        VerdictKind kind = in.choice("kind", VerdictKind.class, "which decisions a guard band makes safer");
-        double risk = in.number("riskRatio", "highest chance of a wrong decision as a ratio, 0.05 for 5 %");
+        VerdictKind kind = in.choice("kind", VerdictKind.class, "field.rule.kind");
+        double risk = in.number("riskRatio", "field.rule.risk");
         return Optional.of(in.build(() -> new VerdictRule(kind, risk)));
     }
 }

@@ -20,21 +20,19 @@ public final class RecordingsReader {
 
     /** Returns the recordings. */
     public static List<Recording> recordings(FieldReader in) throws ProjectFileException {
-        return in.list("recordings", "a recorded waveform file", RecordingsReader::recording);
+        return in.list("recordings", "field.recordings", RecordingsReader::recording);
     }
 
     private static Recording recording(FieldReader in) throws ProjectFileException {
-        String step = in.requiredText("step", "the id of a step of the plan");
-        String file = in.requiredText("file", "the plain name of a file beside the list");
-        double driveDb = in.number("driveDb", "level in dB relative to the source's full output, for example -3");
-        List<Double> scale =
-                in.numbers("voltsPerFullScale", "volts of full scale, one for each channel, for example 50");
-        double supplyVolts =
-                in.number("supplyVolts", "direct volts at the amplifier's terminals above 0, for example 13.5");
-        OptionalDouble supplyAmps = in.optionalNumber("supplyAmps", "supply current in amperes, for example 17.5");
-        OptionalDouble caseCelsius = in.optionalNumber("caseCelsius", "temperature of the case, for example 41");
-        OptionalDouble ambientCelsius = in.optionalNumber("ambientCelsius", "air temperature, for example 23");
-        Instant recordedAt = in.instant("recordedAt", "when it was recorded");
+        String step = in.requiredText("step", "field.stepId");
+        String file = in.requiredText("file", "field.recording.file");
+        double driveDb = in.number("driveDb", "field.recording.driveDb");
+        List<Double> scale = in.numbers("voltsPerFullScale", "field.recording.scale");
+        double supplyVolts = in.number("supplyVolts", "field.supplyVolts");
+        OptionalDouble supplyAmps = in.optionalNumber("supplyAmps", "field.recording.supplyAmps");
+        OptionalDouble caseCelsius = in.optionalNumber("caseCelsius", "field.recording.case");
+        OptionalDouble ambientCelsius = in.optionalNumber("ambientCelsius", "field.recording.ambient");
+        Instant recordedAt = in.instant("recordedAt", "field.recording.recordedAt");
         return in.build(() -> new Recording(
                 step, file, driveDb, scale, supplyVolts, supplyAmps, caseCelsius, ambientCelsius, recordedAt));
     }

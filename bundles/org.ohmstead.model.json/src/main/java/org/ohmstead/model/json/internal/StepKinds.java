@@ -79,28 +79,26 @@ final class StepKinds {
     }
 
     static Stimulus stimulus(FieldReader in) throws ProjectFileException {
-        String kind = in.choice(KIND, List.of(CONTINUOUS_SINE, TONE_BURST), "what is fed in");
-        double frequencyHz = in.number("frequencyHz", "frequency in hertz above 0, for example 1000");
+        String kind = in.choice(KIND, List.of(CONTINUOUS_SINE, TONE_BURST), "field.step.stimulus");
+        double frequencyHz = in.number("frequencyHz", "field.stimulus.frequencyHz");
         if (kind.equals(CONTINUOUS_SINE)) {
             return in.build(() -> new Stimulus.ContinuousSine(frequencyHz));
         }
-        double onSeconds = in.number("onSeconds", "length of the loud part in seconds above 0, for example 0.02");
-        double periodSeconds = in.number("periodSeconds", "seconds from one loud part to the next, for example 0.5");
-        double lowLevelDb = in.number("lowLevelDb", "level between the bursts in dB, -200 to 0, for example -20");
+        double onSeconds = in.number("onSeconds", "field.stimulus.onSeconds");
+        double periodSeconds = in.number("periodSeconds", "field.stimulus.periodSeconds");
+        double lowLevelDb = in.number("lowLevelDb", "field.stimulus.lowLevelDb");
         return in.build(() -> new Stimulus.ToneBurst(frequencyHz, onSeconds, periodSeconds, lowLevelDb));
     }
 
     static EndPoint endPoint(FieldReader in) throws ProjectFileException {
-        String kind = in.choice(
-                KIND, List.of(DISTORTION_LIMIT, CLIPPING_ONSET, FIXED_LEVEL), "what ends the search for power");
+        String kind = in.choice(KIND, List.of(DISTORTION_LIMIT, CLIPPING_ONSET, FIXED_LEVEL), "field.step.endPoint");
         if (kind.equals(DISTORTION_LIMIT)) {
-            double ratio = in.number("ratio", "distortion limit as a ratio, 0.01 for 1 %");
-            DistortionMeasure measure =
-                    in.choice("measure", DistortionMeasure.class, "which distortion figure the limit is about");
+            double ratio = in.number("ratio", "field.endPoint.ratio");
+            DistortionMeasure measure = in.choice("measure", DistortionMeasure.class, "field.endPoint.measure");
             return in.build(() -> new EndPoint.DistortionLimit(ratio, measure));
         }
         if (kind.equals(FIXED_LEVEL)) {
-            double driveDb = in.number("driveDb", "level in dB relative to the source's full output, for example -6");
+            double driveDb = in.number("driveDb", "field.endPoint.driveDb");
             return in.build(() -> new EndPoint.FixedLevel(driveDb));
         }
         return in.build(EndPoint.ClippingOnset::new);

@@ -20,9 +20,11 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.text.Messages;
 
 /** Reads a JSON text into a tree, strictly: no field twice, nothing behind the end, no number out of reach, bounded depth. */
 final class TreeParser {
+    private static final Messages TEXTS = Messages.of(TreeParser.class);
     private static final int DEEPEST = 64;
     private static final int LONGEST_NUMBER = 400;
     private static final int LARGEST_EXPONENT = 400;
@@ -34,10 +36,6 @@ final class TreeParser {
                     .maxStringLength(JsonSource.LARGEST_BYTES)
                     .build())
             .build();
-
-    private static final String TOO_EARLY =
-            "the file ends too early: something that was begun is not closed. Add the missing \"}\", \"]\" or quotation mark,"
-                    + " or take the file from a backup.";
 
     private final JsonSource source;
     private final JsonParser parser;
@@ -57,23 +55,19 @@ final class TreeParser {
             parser.nextToken();
             JsonNode root = reader.value(JsonPaths.ROOT);
             if (parser.nextToken() != null) {
-                throw reader.here(
-                        JsonPaths.ROOT,
-                        "there is more text after the end of the JSON object. Delete what follows the last \"}\".",
-                        null);
+                throw reader.here(JsonPaths.ROOT, TEXTS.text("json.more"), null);
             }
             return root;
         } catch (StreamConstraintsException tooMuch) {
             throw at(
                     source,
                     tooMuch,
-                    "this goes beyond what is read: at most " + DEEPEST + " objects and lists inside one another, and"
-                            + " numbers of at most " + LONGEST_NUMBER + " digits. Check that it is the right file.");
+                    TEXTS.text("json.tooMuch", String.valueOf(DEEPEST), String.valueOf(LONGEST_NUMBER)));
         } catch (JsonProcessingException broken) {
-            throw at(source, broken, endsEarly(broken) ? TOO_EARLY : invalid(broken));
+            throw at(source, broken, endsEarly(broken) ? TEXTS.text("json.endsEarly") : invalid(broken));
         } catch (IOException failure) {
             throw new ProjectFileException(
-                    source.label(), source.label() + " cannot be read: " + AtomicFile.reason(failure) + ".", failure);
+                    source.label(), TEXTS.text("json.unreadable", source.label(), AtomicFile.reason(failure)), failure);
         }
     }
 
@@ -84,8 +78,7 @@ final class TreeParser {
     }
 
     private static String invalid(JsonProcessingException broken) {
-        return "this is not valid JSON: " + plain(broken.getOriginalMessage())
-                + ". Check commas, quotation marks and brackets here and just before.";
+        return TEXTS.text("json.invalid", plain(broken.getOriginalMessage()));
     }
 
     private static ProjectFileException at(JsonSource source, JsonProcessingException failure, String sentence) {
@@ -120,11 +113,7 @@ final class TreeParser {
     /** Half of a surrogate pair, which an escape can bring in, could never be written again; in names the parser itself refuses it. */
     private JsonNode text(String path, String text) throws ProjectFileException {
         if (text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)) {
-            throw here(
-                    path,
-                    "the text holds half of a character: an escape between \"\\ud800\" and \"\\udfff\" without its"
-                            + " other half. Write the character itself.",
-                    null);
+            throw here(path, TEXTS.text("json.halfCharacter"), null);
         }
         return JsonNodeFactory.instance.textNode(text);
     }
@@ -135,10 +124,7 @@ final class TreeParser {
             String name = parser.currentName();
             String fieldPath = JsonPaths.field(path, name);
             if (object.has(name)) {
-                throw here(
-                        fieldPath,
-                        "the field \"" + name + "\" stands twice in this object. Keep one of the two.",
-                        null);
+                throw here(fieldPath, TEXTS.text("json.twice", name), null);
             }
             parser.nextToken();
             object.set(name, value(fieldPath));
@@ -180,6 +166,6 @@ final class TreeParser {
     }
 
     private static String outOfReach(String digits) {
-        return "the number " + digits + " is too large or too close to 0. Numbers may lie between 1e-323 and 1e308.";
+        return TEXTS.text("json.outOfReach", digits);
     }
 }
