@@ -7,15 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.ohmstead.units.text.Messages;
 
 /** Reads the texts of answers: numbers, strings and lists as IEEE 488.2 chapter 8 and SCPI 1999 volume 1 chapter 7 have them. */
 final class Answer {
+    private static final Messages TEXTS = Messages.of(Answer.class);
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([Ee][+-]?\\d{1,5})?");
     private static final int SHOWN = 60;
     private static final double INFINITY = 9.9e37;
     private static final double NOT_A_NUMBER = 9.91e37;
     private static final double SAME = 1e-5;
-    private static final String SUITS = "Check that the command set suits the instrument.";
 
     private Answer() {}
 
@@ -29,14 +30,17 @@ final class Answer {
         return shown.length() < text.length() ? shown + "..." : shown.toString();
     }
 
+    /** Returns the remedy for an answer of another form than the command set says. */
+    static String suits() {
+        return TEXTS.text("answer.suits");
+    }
+
     /** Reads NR1, NR2 or NR3. */
     static double number(String text) throws AnswerFault {
         String stripped = text.strip();
         if (!NUMBER.matcher(stripped).matches()) {
             throw new AnswerFault(
-                    AnswerFault.After.IN_STEP,
-                    "answered \"" + shown(text) + "\" where a number such as 1.25E+1 is due",
-                    SUITS);
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.noNumber", shown(text)), Answer::suits);
         }
         return sound(Double.parseDouble(stripped));
     }
@@ -47,14 +51,14 @@ final class Answer {
         if (Double.isNaN(value) || Math.abs(size - NOT_A_NUMBER) <= SAME * NOT_A_NUMBER) {
             throw new AnswerFault(
                     AnswerFault.After.IN_STEP,
-                    "has no valid reading (9.91E37, not a number)",
-                    "Check that the function that is asked for is on and that something is connected.");
+                    () -> TEXTS.text("answer.notANumber"),
+                    () -> TEXTS.text("answer.notANumber.remedy"));
         }
         if (size >= INFINITY * (1 - SAME)) {
             throw new AnswerFault(
                     AnswerFault.After.IN_STEP,
-                    "is overloaded (9.9E37)",
-                    "What it reads is beyond its range: choose a higher range or check the wiring.");
+                    () -> TEXTS.text("answer.overload"),
+                    () -> TEXTS.text("answer.overload.remedy"));
         }
         return value;
     }
@@ -63,7 +67,7 @@ final class Answer {
         String stripped = text.strip();
         if (!stripped.matches("[+-]?\\d{1,9}")) {
             throw new AnswerFault(
-                    AnswerFault.After.IN_STEP, "answered \"" + shown(text) + "\" where a whole number is due", SUITS);
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.noWhole", shown(text)), Answer::suits);
         }
         return Integer.parseInt(stripped);
     }
@@ -80,9 +84,7 @@ final class Answer {
                 || !stripped.endsWith(quote)
                 || inside.replace(quote + quote, "").contains(quote)) {
             throw new AnswerFault(
-                    AnswerFault.After.IN_STEP,
-                    "answered the text " + shown(text) + ", whose quotes do not pair",
-                    SUITS);
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.textQuotes", shown(text)), Answer::suits);
         }
         return inside.replace(quote + quote, quote);
     }
@@ -105,9 +107,7 @@ final class Answer {
         }
         if (quote != 0) {
             throw new AnswerFault(
-                    AnswerFault.After.IN_STEP,
-                    "answered the list " + shown(text) + ", whose quotes do not pair",
-                    SUITS);
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.listQuotes", shown(text)), Answer::suits);
         }
         fields.add(text.substring(from).strip());
         return fields;
@@ -128,9 +128,8 @@ final class Answer {
         if (fields.size() != 4 || fields.stream().anyMatch(String::isEmpty)) {
             throw new AnswerFault(
                     AnswerFault.After.IN_STEP,
-                    "answered \"" + shown(text) + "\" instead of maker, model, serial number and firmware",
-                    "Check that the address is that of the instrument. If it always answers so, write \"identity ="
-                            + " any\" in its command set.");
+                    () -> TEXTS.text("answer.noIdentity", shown(text)),
+                    () -> TEXTS.text("answer.noIdentity.remedy"));
         }
         return new ScpiIdentity(
                 string(fields.get(0)), string(fields.get(1)), string(fields.get(2)), string(fields.get(3)));
@@ -148,7 +147,8 @@ final class Answer {
     /** Reads the answer to *OPC?, which can only be 1; returns it. */
     static String ready(String text) throws AnswerFault {
         if (!text.strip().equals("1")) {
-            throw new AnswerFault(AnswerFault.After.IN_STEP, "answered \"" + shown(text) + "\" where 1 is due", SUITS);
+            throw new AnswerFault(
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.notReady", shown(text)), Answer::suits);
         }
         return "1";
     }

@@ -3,6 +3,9 @@
 
 package org.ohmstead.measure.scpi;
 
+import java.util.function.Supplier;
+import org.ohmstead.units.text.Said;
+
 /** What is wrong with an answer. The words are completed by whoever knows the instrument and the command. */
 final class AnswerFault extends Exception {
     private static final long serialVersionUID = 1L;
@@ -18,7 +21,8 @@ final class AnswerFault extends Exception {
     }
 
     private final After after;
-    private final String remedy;
+    private final Said what;
+    private final Said remedy;
 
     /**
      * Makes a fault.
@@ -26,21 +30,32 @@ final class AnswerFault extends Exception {
      * @param what what the instrument did, to follow "The instrument at ..."
      * @param remedy whole sentences
      */
-    AnswerFault(After after, String what, String remedy, Throwable cause) {
-        super(what, cause);
-        this.after = after;
-        this.remedy = remedy;
+    AnswerFault(After after, Supplier<String> what, Supplier<String> remedy, Throwable cause) {
+        this(after, Said.of(what), Said.of(remedy), cause);
     }
 
-    AnswerFault(After after, String what, String remedy) {
+    AnswerFault(After after, Supplier<String> what, Supplier<String> remedy) {
         this(after, what, remedy, null);
+    }
+
+    private AnswerFault(After after, Said what, Said remedy, Throwable cause) {
+        super(what.kept(), cause);
+        this.after = after;
+        this.what = what;
+        this.remedy = remedy;
     }
 
     After after() {
         return after;
     }
 
+    /** Returns what the instrument did, in the language spoken now. */
+    String what() {
+        return what.text();
+    }
+
+    /** Returns whole sentences in the language spoken now. */
     String remedy() {
-        return remedy;
+        return remedy.text();
     }
 }

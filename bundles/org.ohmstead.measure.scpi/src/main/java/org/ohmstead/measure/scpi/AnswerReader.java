@@ -3,18 +3,19 @@
 
 package org.ohmstead.measure.scpi;
 
-import java.io.EOFException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.function.Supplier;
+import org.ohmstead.units.text.Messages;
 
 /** Takes lines and blocks from a link, each within a time and a size. */
 final class AnswerReader {
+    private static final Messages TEXTS = Messages.of(AnswerReader.class);
     private static final int CHUNK = 1 << 16;
     private static final int SMALL = 1 << 10;
-    private static final String SUITS = "Check that the command set suits the instrument.";
 
     private final Link link;
     private final ScpiOptions options;
@@ -53,30 +54,29 @@ final class AnswerReader {
 
     /** Reads a line without its end. */
     String line() throws AnswerFault, IOException, InterruptedException {
-        return line(next(nothing()), options.longestLine(), SUITS);
+        return line(next(nothing()), options.longestLine(), Answer::suits);
     }
 
     /** Reads a line that may be as long as a block, and take as long. */
     String longLine() throws AnswerFault, IOException, InterruptedException {
         int first = next(nothing());
         expect(options.blockWait());
-        return line(first, options.largestBlock(), "Record fewer points, or have them sent as a block.");
+        return line(first, options.largestBlock(), () -> TEXTS.text("answer.longLine.remedy"));
     }
 
-    private String nothing() {
-        return "sent nothing within " + seconds(wait);
+    private Supplier<String> nothing() {
+        return () -> TEXTS.text("answer.nothing", seconds(wait));
     }
 
-    private String line(int first, int longest, String remedy) throws AnswerFault, IOException, InterruptedException {
+    private String line(int first, int longest, Supplier<String> remedy)
+            throws AnswerFault, IOException, InterruptedException {
         byte[] bytes = new byte[SMALL];
         int count = 0;
         int end = options.terminator().equals("\r") ? '\r' : '\n';
         for (int each = first; each != end; each = next(halfLine(bytes, count))) {
             if (count == longest) {
-                throw fault(
-                        "sent a line of more than " + longest + " characters, beginning \"" + text(bytes, count)
-                                + "\",",
-                        remedy);
+                String begun = text(bytes, count);
+                throw fault(() -> TEXTS.text("answer.longLine", String.valueOf(longest), begun), remedy);
             }
             if (count == bytes.length) {
                 bytes = Arrays.copyOf(bytes, (int) Math.min(2L * count, longest));
@@ -89,19 +89,15 @@ final class AnswerReader {
         }
         for (int i = 0; i < count; i++) {
             if (bytes[i] < ' ' && bytes[i] != '\t' || bytes[i] == 0x7f) {
-                throw fault(
-                        "sent something that is no text, beginning \"" + text(bytes, count) + "\",",
-                        "Check that the address and port are those for commands, and that the command set suits it.");
+                String read = text(bytes, count);
+                throw fault(() -> TEXTS.text("answer.noText", read), () -> TEXTS.text("answer.noText.remedy"));
             }
         }
         return new String(bytes, 0, count, StandardCharsets.ISO_8859_1);
     }
 
-    private String halfLine(byte[] bytes, int count) {
-        // Made for every byte otherwise, of which only the last is ever read.
-        return buffer.hasRemaining()
-                ? ""
-                : "sent \"" + text(bytes, count) + "\" without an end of line within " + seconds(wait);
+    private Supplier<String> halfLine(byte[] bytes, int count) {
+        return () -> TEXTS.text("answer.halfLine", text(bytes, count), seconds(wait));
     }
 
     private static String text(byte[] bytes, int count) {
@@ -112,9 +108,9 @@ final class AnswerReader {
     byte[] block() throws AnswerFault, IOException, InterruptedException {
         int first = next(nothing());
         if (first != '#') {
-            String line = line(first, options.longestLine(), SUITS);
+            String line = line(first, options.longestLine(), Answer::suits);
             throw new AnswerFault(
-                    AnswerFault.After.IN_STEP, "answered \"" + Answer.shown(line) + "\" where a block is due", SUITS);
+                    AnswerFault.After.IN_STEP, () -> TEXTS.text("answer.noBlock", Answer.shown(line)), Answer::suits);
         }
         expect(options.blockWait());
         int digits = digit();
@@ -126,10 +122,10 @@ final class AnswerReader {
             length = 10 * length + digit();
         }
         if (length > options.largestBlock()) {
+            String said = String.valueOf(length);
             throw fault(
-                    "announced a block of " + length + " bytes, more than the " + options.largestBlock()
-                            + " that are taken,",
-                    "Record fewer points.");
+                    () -> TEXTS.text("answer.largeBlock", said, String.valueOf(options.largestBlock())),
+                    () -> TEXTS.text("answer.fewerPoints"));
         }
         byte[] data = new byte[(int) length];
         fill(data);
@@ -138,9 +134,9 @@ final class AnswerReader {
     }
 
     private int digit() throws AnswerFault, IOException, InterruptedException {
-        int digit = next("stopped within the head of a block for " + seconds(wait)) - '0';
+        int digit = next(() -> TEXTS.text("answer.halfHead", seconds(wait))) - '0';
         if (digit < 0 || digit > 9) {
-            throw fault("sent a block whose head has no digit where one is due,", SUITS);
+            throw fault(() -> TEXTS.text("answer.wrongHead"), Answer::suits);
         }
         return digit;
     }
@@ -153,26 +149,29 @@ final class AnswerReader {
         while (rest.hasRemaining()) {
             int taken = link.read(rest, deadline);
             if (taken < 0) {
-                throw new EOFException("within a block");
+                throw LinkFault.of(() -> TEXTS.text("link.reason.block"));
             }
             if (taken == 0) {
                 throw fault(
-                        "announced a block of " + data.length + " bytes, but sent only " + rest.position() + " within "
-                                + seconds(wait),
-                        "Check the link, and record fewer points if it is slow.");
+                        () -> TEXTS.text(
+                                "answer.halfBlock",
+                                String.valueOf(data.length),
+                                String.valueOf(rest.position()),
+                                seconds(wait)),
+                        () -> TEXTS.text("answer.halfBlock.remedy"));
             }
         }
     }
 
     private void lineEnd(int length) throws AnswerFault, IOException, InterruptedException {
         expect(options.answerWait());
-        String missing = "sent no end of line behind a block of " + length + " bytes within " + seconds(wait);
+        Supplier<String> missing = () -> TEXTS.text("answer.noLineEnd", String.valueOf(length), seconds(wait));
         int next = next(missing);
         if (next == '\r' && !options.terminator().equals("\r")) {
             next = next(missing);
         }
         if (next != '\n' && next != '\r') {
-            throw fault("announced a block of " + length + " bytes, but more came,", SUITS);
+            throw fault(() -> TEXTS.text("answer.moreBlock", String.valueOf(length)), Answer::suits);
         }
     }
 
@@ -192,18 +191,18 @@ final class AnswerReader {
                     return Arrays.copyOf(data, count - 1);
                 }
                 if (taken < 0) {
-                    throw new EOFException("within a block");
+                    throw LinkFault.of(() -> TEXTS.text("link.reason.block"));
                 }
                 if (taken == 0) {
-                    throw fault("sent " + count + " bytes of a block without an end within " + seconds(wait), SUITS);
+                    String read = String.valueOf(count);
+                    throw fault(() -> TEXTS.text("answer.openBlock", read, seconds(wait)), Answer::suits);
                 }
             }
             int room = options.largestBlock() + 1 - count;
             int more = Math.min(buffer.remaining(), room);
             if (more == 0 || System.nanoTime() - deadline > 0) {
-                throw fault(
-                        "sent a block of unsaid length that did not end within " + count + " bytes,",
-                        "Record fewer points.");
+                String read = String.valueOf(count);
+                throw fault(() -> TEXTS.text("answer.endlessBlock", read), () -> TEXTS.text("answer.fewerPoints"));
             }
             if (count + more > data.length) {
                 data = Arrays.copyOf(data, (int) Math.min(2L * (count + more), options.largestBlock() + 1L));
@@ -221,27 +220,24 @@ final class AnswerReader {
     }
 
     /** Returns the next byte as 0 to 255. */
-    private int next(String silence) throws AnswerFault, IOException, InterruptedException {
+    private int next(Supplier<String> silence) throws AnswerFault, IOException, InterruptedException {
         if (!buffer.hasRemaining()) {
             int taken = take(deadline);
             if (taken < 0) {
-                throw new EOFException("before the end of an answer");
+                throw LinkFault.of(() -> TEXTS.text("link.reason.answer"));
             }
             if (taken == 0) {
-                throw fault(
-                        silence,
-                        "Check that it is on, not busy and not waiting for a trigger, and that the command set"
-                                + " suits it.");
+                throw fault(silence, () -> TEXTS.text("answer.silent.remedy"));
             }
         }
         return buffer.get() & 0xff;
     }
 
-    private static AnswerFault fault(String what, String remedy) {
+    private static AnswerFault fault(Supplier<String> what, Supplier<String> remedy) {
         return new AnswerFault(AnswerFault.After.OUT_OF_STEP, what, remedy);
     }
 
     private static String seconds(Duration duration) {
-        return Show.number(duration.toNanos() / 1e9) + " s";
+        return TEXTS.text("answer.seconds", Show.said(duration.toNanos() / 1e9));
     }
 }

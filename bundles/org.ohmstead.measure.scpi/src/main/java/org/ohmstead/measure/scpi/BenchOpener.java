@@ -17,9 +17,11 @@ import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.measure.Settings;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.Supply;
+import org.ohmstead.units.text.Messages;
 
 /** Connects to the instruments that have an address, and lets all go if one of them fails. */
 final class BenchOpener {
+    private static final Messages TEXTS = Messages.of(BenchOpener.class);
     private final Subject subject;
     private final Settings settings;
     private final Map<ScpiAddress, ScpiConnection> connections = new LinkedHashMap<>();
@@ -38,8 +40,7 @@ final class BenchOpener {
             try {
                 sets = CommandSets.of(Path.of(folder));
             } catch (InvalidPathException wrong) {
-                throw new MeasurementException(
-                        "\"" + Answer.shown(folder) + "\" is no folder. Correct the folder of command sets.", wrong);
+                throw MeasurementException.of(() -> TEXTS.text("open.noFolder", Answer.shown(folder)), wrong);
             }
         }
         options = ScpiOptions.USUAL
@@ -85,8 +86,7 @@ final class BenchOpener {
         Optional<Multimeter> caseThermometer = meter(BenchSettings.CASE, "measure temperature");
         Optional<Multimeter> airThermometer = meter(BenchSettings.AIR, "measure temperature");
         if (connections.isEmpty()) {
-            throw new MeasurementException("No instrument of the bench has an address. Enter at least one, such as"
-                    + " 192.0.2.7:5025 for the oscilloscope.");
+            throw MeasurementException.of(() -> TEXTS.text("open.noAddress"));
         }
         return new BenchParts(
                 List.copyOf(connections.values()),
@@ -183,10 +183,7 @@ final class BenchOpener {
         CommandSet set = set(BenchSettings.GENERATOR, InstrumentRole.GENERATOR);
         List<String> outputs = channels(BenchSettings.GENERATOR + ".outputs");
         if (outputs.size() > 1 && !(set.fills("output on", "channel") && set.fills("set sine", "channel"))) {
-            throw new MeasurementException("The command set \"" + set.id()
-                    + "\" knows one output only, but the generator's"
-                    + " outputs are given as " + String.join(",", outputs) + ". Enter one, or choose a command set with"
-                    + " {channel}.");
+            throw MeasurementException.of(() -> TEXTS.text("open.oneOutput", set.id(), String.join(",", outputs)));
         }
         double fullOutputVoltsRms = settings.number(BenchSettings.GENERATOR + ".fullOutputVoltsRms");
         return new Generator(connection(BenchSettings.GENERATOR), set, outputs, fullOutputVoltsRms, this::allowed);
@@ -200,14 +197,11 @@ final class BenchOpener {
                         ? List.of()
                         : channels(BenchSettings.SCOPE + ".inputChannel");
         if (input.size() > 1 || input.stream().anyMatch(channels::contains)) {
-            throw new MeasurementException("The oscilloscope's channel at the input is given as "
-                    + String.join(",", input) + ". Enter one that is not at the output.");
+            throw MeasurementException.of(() -> TEXTS.text("open.inputChannel", String.join(",", input)));
         }
         if (channels.size() + input.size() > 1
                 && !(set.fills("fetch", "channel") && set.fills("set range", "channel"))) {
-            throw new MeasurementException(
-                    "The command set \"" + set.id() + "\" knows one channel only, but the oscilloscope"
-                            + " is to use several. Enter one, or choose a command set with {channel}.");
+            throw MeasurementException.of(() -> TEXTS.text("open.oneChannel", set.id()));
         }
         double inputAttenuation = settings.number(BenchSettings.SCOPE + ".inputAttenuation");
         Recorder.Wiring wiring = new Recorder.Wiring(
@@ -270,8 +264,7 @@ final class BenchOpener {
     private String channel(String id) throws MeasurementException {
         String text = settings.text(id).strip();
         if (!text.matches("[A-Za-z0-9]{0,16}")) {
-            throw new MeasurementException(
-                    "\"" + Answer.shown(text) + "\" is no number of a channel. Enter one such as 1 or 101.");
+            throw MeasurementException.of(() -> TEXTS.text("open.noChannel", Answer.shown(text)));
         }
         return text;
     }
@@ -281,9 +274,7 @@ final class BenchOpener {
         for (String each : settings.text(id).split(",", -1)) {
             String channel = each.strip();
             if (!channel.matches("[A-Za-z0-9]{1,16}") || channels.contains(channel)) {
-                throw new MeasurementException("\"" + Answer.shown(settings.text(id))
-                        + "\" is no list of channels. Enter their numbers, each once, with commas between,"
-                        + " such as 1,2.");
+                throw MeasurementException.of(() -> TEXTS.text("open.noChannels", Answer.shown(settings.text(id))));
             }
             channels.add(channel);
         }
@@ -307,10 +298,6 @@ final class BenchOpener {
     }
 
     private static MeasurementException badRanges(String text, AnswerFault cause) {
-        return new MeasurementException(
-                "\"" + Answer.shown(text)
-                        + "\" is no list of ranges. Enter their peak volts, rising, with commas between, such"
-                        + " as 0.5, 1, 2, 5, 10.",
-                cause);
+        return MeasurementException.of(() -> TEXTS.text("open.noRanges", Answer.shown(text)), cause);
     }
 }

@@ -144,6 +144,7 @@ final class BenchSettings {
                 TEXTS.text("oscilloscope.bridged"),
                 TEXTS.text("oscilloscope.bridged.help"),
                 List.of("difference", "first"),
+                List.of(TEXTS.text("oscilloscope.bridged.difference"), TEXTS.text("oscilloscope.bridged.first")),
                 "difference"));
     }
 

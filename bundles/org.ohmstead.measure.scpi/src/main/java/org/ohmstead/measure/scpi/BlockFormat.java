@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.ohmstead.units.text.Messages;
 
 /** How a block holds samples. */
 enum BlockFormat {
@@ -20,6 +21,7 @@ enum BlockFormat {
     FLOAT32("float32", 4, false, ByteBuffer::getFloat),
     FLOAT64("float64", 8, false, ByteBuffer::getDouble);
 
+    private static final Messages TEXTS = Messages.of(BlockFormat.class);
     private final String word;
     private final int bytes;
     private final boolean counts;
@@ -51,8 +53,8 @@ enum BlockFormat {
         if (block.length == 0 || block.length % bytes != 0) {
             throw new AnswerFault(
                     AnswerFault.After.IN_STEP,
-                    "sent a block of " + block.length + " bytes, which is no number of samples of " + bytes + " bytes,",
-                    "Check the block's format in the command set.");
+                    () -> TEXTS.text("answer.oddBlock", String.valueOf(block.length), String.valueOf(bytes)),
+                    () -> TEXTS.text("answer.oddBlock.remedy"));
         }
         ByteBuffer buffer = ByteBuffer.wrap(block).order(order);
         double[] samples = new double[block.length / bytes];

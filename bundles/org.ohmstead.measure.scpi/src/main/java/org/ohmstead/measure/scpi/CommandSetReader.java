@@ -11,24 +11,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** Reads the text of a command set, and says of each line that is wrong what would be right. */
 final class CommandSetReader {
+    private static final Messages TEXTS = Messages.of(CommandSetReader.class);
     private static final int MOST_TOLD = 8;
     private static final int LONGEST_COMMAND = 400;
     private static final String ARROW = "->";
     private static final Pattern NUMBER =
             Pattern.compile("number(?: ([1-9]\\d?) of list)?(?: times (\\S+))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern BLOCK = Pattern.compile("block (\\S+)(?: (high|low) first)?");
-    private static final String SHAPES =
-            "number, number times 0.001, number 5 of list, ready, list, or block int16 high" + " first";
 
     private final String source;
-    private final List<String> wrong = new ArrayList<>();
+    private final List<Said> wrong = new ArrayList<>();
     private final Map<String, String> keys = new LinkedHashMap<>();
     private final Map<String, List<CommandLine>> sections = new LinkedHashMap<>();
     private final Map<String, Integer> headings = new LinkedHashMap<>();
@@ -55,8 +57,10 @@ final class CommandSetReader {
         }
         reader.whole();
         if (!reader.wrong.isEmpty()) {
-            throw new MeasurementException("The command set \"" + Answer.shown(source) + "\" cannot be used. "
-                    + reader.wrong.stream().limit(MOST_TOLD).collect(Collectors.joining(" ")));
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "file.unusable",
+                    Answer.shown(source),
+                    reader.wrong.stream().limit(MOST_TOLD).map(Said::text).collect(Collectors.joining(" "))));
         }
         return new CommandSet(id, reader.role, reader.keys, reader.sections);
     }
@@ -77,16 +81,15 @@ final class CommandSetReader {
     private void key(String line) {
         int equals = line.indexOf('=');
         if (equals < 0) {
-            tell("\"" + Answer.shown(line)
-                    + "\" stands before the first section, where a line is like \"role = supply\".");
+            tell(() -> TEXTS.text("file.beforeSection", Answer.shown(line)));
             return;
         }
         String key = line.substring(0, equals).strip();
         String value = line.substring(equals + 1).strip();
         if (keys.putIfAbsent(key, value) != null) {
-            tell("\"" + Answer.shown(key) + "\" was said before; say it once.");
+            tell(() -> TEXTS.text("file.saidTwice", Answer.shown(key)));
         } else if (value.isEmpty()) {
-            tell("\"" + Answer.shown(key) + "\" is empty; write something after the =.");
+            tell(() -> TEXTS.text("file.emptyKey", Answer.shown(key)));
         } else {
             known(key, value);
         }
@@ -100,25 +103,23 @@ final class CommandSetReader {
             case "role" -> {
                 role = InstrumentRole.of(value).orElse(null);
                 if (role == null) {
-                    tell("\"" + Answer.shown(value) + "\" is no role; write one of " + InstrumentRole.words() + ".");
+                    tell(() -> TEXTS.text("file.noRole", Answer.shown(value), InstrumentRole.words()));
                 }
             }
             case "errors" -> {
                 if (!value.equals("none") && (!value.endsWith("?") || !printable(value))) {
-                    tell("\"" + Answer.shown(value) + "\" is no query; write none, or one such as SYSTem:ERRor?.");
+                    tell(() -> TEXTS.text("file.noQuery", Answer.shown(value)));
                 }
             }
             case "amplitude" -> oneOf(key, value, List.of("rms", "peak", "peak-to-peak"));
             case "range" -> oneOf(key, value, List.of("peak", "peak-to-peak"));
-            default -> tell("There is no \"" + Answer.shown(key)
-                    + "\"; there are name, role, identity, errors, amplitude and range.");
+            default -> tell(() -> TEXTS.text("file.noKey", Answer.shown(key)));
         }
     }
 
     private void oneOf(String key, String value, List<String> allowed) {
         if (!allowed.contains(value)) {
-            tell("\"" + key + "\" is \"" + Answer.shown(value) + "\"; write one of " + String.join(", ", allowed)
-                    + ".");
+            tell(() -> TEXTS.text("file.notOneOf", key, Answer.shown(value), String.join(", ", allowed)));
         }
     }
 
@@ -127,18 +128,20 @@ final class CommandSetReader {
         section = null;
         if (name == null) {
             headings.putIfAbsent(line, lineNumber);
-            tell("\"" + Answer.shown(line) + "\" lacks the ] at its end.");
+            tell(() -> TEXTS.text("file.openHeading", Answer.shown(line)));
             return;
         }
         Integer before = headings.putIfAbsent(name, lineNumber);
         if (before != null) {
-            tell("[" + Answer.shown(name) + "] is in line " + before + " already; write its commands there.");
+            tell(() -> TEXTS.text("file.headingTwice", Answer.shown(name), String.valueOf(before)));
         } else if (role != null && !role.actions().containsKey(name)) {
-            tell("A " + role.word() + " has no [" + Answer.shown(name) + "]; it has "
-                    + role.actions().keySet().stream()
+            tell(() -> TEXTS.text(
+                    "file.noAction",
+                    role.word(),
+                    Answer.shown(name),
+                    role.actions().keySet().stream()
                             .map(each -> "[" + each + "]")
-                            .collect(Collectors.joining(", "))
-                    + ".");
+                            .collect(Collectors.joining(", "))));
         } else if (role != null) {
             section = name;
             sections.put(name, new ArrayList<>());
@@ -149,19 +152,17 @@ final class CommandSetReader {
         int arrow = line.indexOf(ARROW);
         String text = (arrow < 0 ? line : line.substring(0, arrow)).strip();
         if (text.isEmpty() || text.length() > LONGEST_COMMAND || !printable(text)) {
-            tell("A command is a line of 1 to " + LONGEST_COMMAND + " printable ASCII characters.");
+            tell(() -> TEXTS.text("file.badCommand", String.valueOf(LONGEST_COMMAND)));
             return;
         }
         boolean query = text.split("\\s", 2)[0].endsWith("?");
         Optional<AnswerShape> shape = Optional.empty();
         if (questions(text) > (query ? 1 : 0)) {
-            tell("\"" + Answer.shown(text) + "\" asks behind something else; give each query a line of its own.");
+            tell(() -> TEXTS.text("file.asksBehind", Answer.shown(text)));
         } else if (query && arrow < 0) {
-            tell("\"" + Answer.shown(text) + "\" asks for something; write -> and what it gives behind it: " + SHAPES
-                    + ".");
+            tell(() -> TEXTS.text("file.noShape", Answer.shown(text), shapes()));
         } else if (!query && arrow >= 0) {
-            tell("\"" + Answer.shown(text)
-                    + "\" asks for nothing, since its first word does not end with ?; leave out the -> or add the ?.");
+            tell(() -> TEXTS.text("file.asksNothing", Answer.shown(text)));
         } else if (query) {
             shape = shape(line.substring(arrow + ARROW.length()).strip());
         }
@@ -187,12 +188,11 @@ final class CommandSetReader {
         allowed.add("channel");
         String listed = allowed.stream().map(each -> "{" + each + "}").collect(Collectors.joining(", "));
         if (command.hasLooseBraces()) {
-            tell("A brace in \"" + Answer.shown(command.text()) + "\" belongs to nothing; here are " + listed + ".");
+            tell(() -> TEXTS.text("file.looseBrace", Answer.shown(command.text()), listed));
         }
         for (String name : command.placeholders()) {
             if (!allowed.contains(name)) {
-                tell("[" + section + "] has nothing to put in place of {" + Answer.shown(name) + "}; here are " + listed
-                        + ".");
+                tell(() -> TEXTS.text("file.noPlaceholder", section, Answer.shown(name), listed));
             }
         }
     }
@@ -212,8 +212,12 @@ final class CommandSetReader {
         if (block.matches()) {
             return block(block.group(1), block.group(2));
         }
-        tell("\"" + Answer.shown(text) + "\" is no shape of an answer; write " + SHAPES + ".");
+        tell(() -> TEXTS.text("file.wrongShape", Answer.shown(text), shapes()));
         return Optional.empty();
+    }
+
+    private static String shapes() {
+        return TEXTS.text("file.shapes");
     }
 
     private Optional<AnswerShape> number(Matcher number) {
@@ -227,7 +231,7 @@ final class CommandSetReader {
             }
         }
         if (factor == 0 || !Double.isFinite(factor)) {
-            tell("\"" + Answer.shown(number.group(2)) + "\" is no factor; write a number other than 0, such as 0.001.");
+            tell(() -> TEXTS.text("file.noFactor", Answer.shown(number.group(2))));
             return Optional.empty();
         }
         return Optional.of(new AnswerShape.Number(field, factor));
@@ -236,12 +240,11 @@ final class CommandSetReader {
     private Optional<AnswerShape> block(String word, String order) {
         Optional<BlockFormat> format = BlockFormat.of(word);
         if (format.isEmpty()) {
-            tell("\"" + Answer.shown(word) + "\" is no format of a block; write one of " + BlockFormat.words() + ".");
+            tell(() -> TEXTS.text("file.noFormat", Answer.shown(word), BlockFormat.words()));
             return Optional.empty();
         }
         if (order == null && !word.endsWith("int8")) {
-            tell("\"block " + word + "\" does not say which byte comes first; write block " + word
-                    + " high first or block " + word + " low first.");
+            tell(() -> TEXTS.text("file.noOrder", word));
             return Optional.empty();
         }
         return Optional.of(new AnswerShape.Block(
@@ -255,43 +258,40 @@ final class CommandSetReader {
         if (role == null) {
             return;
         }
-        keyOf(
-                InstrumentRole.GENERATOR,
-                "amplitude",
-                "What amplitudes mean is missing; write amplitude = rms, peak or peak-to-peak");
-        keyOf(InstrumentRole.OSCILLOSCOPE, "range", "What ranges mean is missing; write range = peak or peak-to-peak");
+        keyOf(InstrumentRole.GENERATOR, "amplitude", "file.amplitudeMissing");
+        keyOf(InstrumentRole.OSCILLOSCOPE, "range", "file.rangeMissing");
         for (InstrumentRole.Action action : role.actions().values()) {
             if (sections.containsKey(action.name())) {
                 lineNumber = headings.get(action.name());
                 section(action, sections.get(action.name()));
             } else if (action.needed()) {
                 lineNumber = last;
-                tell("[" + action.name() + "] is missing; a " + role.word() + " needs it.");
+                tell(() -> TEXTS.text("file.actionMissing", action.name(), role.word()));
             }
         }
         lineNumber = last;
         if (role == InstrumentRole.MULTIMETER && sections.keySet().stream().noneMatch(s -> s.startsWith("measure"))) {
-            tell("It measures nothing; write [measure volts], [measure amps] or [measure temperature].");
+            tell(() -> TEXTS.text("file.measuresNothing"));
         }
         if (fetchesCounts() && !sections.containsKey("scale")) {
-            tell("[scale] is missing; [fetch] brings whole numbers, so it must give the volts of one count.");
+            tell(() -> TEXTS.text("file.scaleMissing"));
         }
     }
 
     private void keysOfAll() {
         if (!keys.containsKey("name")) {
-            tell("Its name is missing; write a line like \"name = Supply of bench 2\" at the top.");
+            tell(() -> TEXTS.text("file.nameMissing"));
         }
         if (!keys.containsKey("role")) {
-            tell("Its role is missing; write \"role = \" and one of " + InstrumentRole.words() + " at the top.");
+            tell(() -> TEXTS.text("file.roleMissing", InstrumentRole.words()));
         }
     }
 
     private void keyOf(InstrumentRole whose, String key, String missing) {
         if (role == whose && !keys.containsKey(key)) {
-            tell(missing + " at the top.");
+            tell(() -> TEXTS.text(missing));
         } else if (role != whose && keys.containsKey(key)) {
-            tell("\"" + key + "\" means nothing for a " + role.word() + "; leave it out.");
+            tell(() -> TEXTS.text("file.keyUnused", key, role.word()));
         }
     }
 
@@ -306,19 +306,13 @@ final class CommandSetReader {
         lines.forEach(line -> filled.addAll(line.placeholders()));
         for (String name : action.mustFill().stream().sorted().toList()) {
             if (!filled.contains(name)) {
-                tell("[" + action.name() + "] has no {" + name + "}; write it where the number belongs.");
+                tell(() -> TEXTS.text("file.notFilled", action.name(), name));
             }
         }
         if (!answersSuit(action.gives(), lines)) {
-            tell("[" + action.name() + "] "
-                    + switch (action.gives()) {
-                        case NO_ANSWER -> "must not ask for anything; move its queries to [wait].";
-                        case NOTHING -> "gives nothing; of queries it may only have -> ready.";
-                        case NUMBER -> "needs one query with -> number, and no other but -> ready.";
-                        case SAMPLES -> "needs one query with -> list or -> block, and no other but -> ready.";
-                    });
+            tell(() -> TEXTS.text("file.gives." + action.gives().name(), action.name()));
         } else if (lines.isEmpty() && action.needed()) {
-            tell("[" + action.name() + "] is empty; write its commands below it.");
+            tell(() -> TEXTS.text("file.emptySection", action.name()));
         }
     }
 
@@ -343,7 +337,7 @@ final class CommandSetReader {
         return text.chars().allMatch(letter -> letter >= ' ' && letter < 0x7f);
     }
 
-    private void tell(String what) {
-        wrong.add("Line " + lineNumber + " of \"" + Answer.shown(source) + "\": " + what);
+    private void tell(Supplier<String> what) {
+        wrong.add(Said.of(() -> TEXTS.text("file.line", String.valueOf(lineNumber), Answer.shown(source), what.get())));
     }
 }

@@ -18,12 +18,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * The command sets that there are: those that come with Ohmstead, made of names of SCPI 1999 alone, and those of a folder. A file of the
  * folder whose name is that of a set of ours takes its place. Each is read when it is asked for.
  */
 public final class CommandSets {
+    private static final Messages TEXTS = Messages.of(CommandSets.class);
     /** What the names of files of command sets end with. */
     public static final String ENDING = ".commands";
 
@@ -66,15 +68,11 @@ public final class CommandSets {
                 String name = file.getFileName().toString();
                 files.put(name.substring(0, name.length() - ENDING.length()), file);
                 if (files.size() > MOST_FILES) {
-                    throw new MeasurementException("The folder \"" + folder + "\" holds more than " + MOST_FILES
-                            + " command sets. Choose a folder of those that are used.");
+                    throw MeasurementException.of(() -> TEXTS.text("sets.tooMany", folder, String.valueOf(MOST_FILES)));
                 }
             }
         } catch (IOException failed) {
-            throw new MeasurementException(
-                    "The folder \"" + folder
-                            + "\" of command sets cannot be read. Check that it is there and may be read.",
-                    failed);
+            throw MeasurementException.of(() -> TEXTS.text("sets.unreadable", folder), failed);
         }
         return new CommandSets(files);
     }
@@ -96,16 +94,16 @@ public final class CommandSets {
      */
     public CommandSet get(String id, InstrumentRole role) throws MeasurementException {
         if (!files.containsKey(id) && !SHIPPED.contains(id)) {
-            throw new MeasurementException("There is no command set \"" + Answer.shown(id) + "\". Choose one of "
-                    + ids().stream().map(Answer::shown).limit(40).collect(Collectors.joining(", "))
-                    + ", or put the file " + Answer.shown(id) + ENDING + " into the folder of command sets.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "sets.unknown",
+                    Answer.shown(id),
+                    ids().stream().map(Answer::shown).limit(40).collect(Collectors.joining(", ")),
+                    ENDING));
         }
         CommandSet set = CommandSetReader.read(id, id + ENDING, text(id));
         if (set.role() != role) {
-            throw new MeasurementException(
-                    "The command set \"" + id + "\" is for a " + set.role().word() + ", not for a " + role.word()
-                            + ". Choose another, or correct its line \"role = "
-                            + set.role().word() + "\".");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("sets.otherRole", id, set.role().word(), role.word()));
         }
         return set;
     }
@@ -115,14 +113,11 @@ public final class CommandSets {
         try (InputStream stream =
                 file == null ? CommandSets.class.getResourceAsStream(id + ENDING) : Files.newInputStream(file)) {
             if (stream == null) {
-                throw new MeasurementException(
-                        "The command set \"" + id + "\" is missing from this installation. Install"
-                                + " it anew, or put a file " + id + ENDING + " into the folder of command sets.");
+                throw MeasurementException.of(() -> TEXTS.text("sets.missing", id, ENDING));
             }
             byte[] bytes = stream.readNBytes(LARGEST_FILE + 1);
             if (bytes.length > LARGEST_FILE) {
-                throw new MeasurementException("The file \"" + file + "\" is larger than " + LARGEST_FILE
-                        + " bytes, so it is no command set. Take it out of the folder.");
+                throw MeasurementException.of(() -> TEXTS.text("sets.tooLarge", file, String.valueOf(LARGEST_FILE)));
             }
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -130,13 +125,9 @@ public final class CommandSets {
                     .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException wrong) {
-            throw new MeasurementException(
-                    "The file \"" + file + "\" is no UTF-8 text. Save it as UTF-8 in a text editor.", wrong);
+            throw MeasurementException.of(() -> TEXTS.text("sets.notUtf8", file), wrong);
         } catch (IOException failed) {
-            throw new MeasurementException(
-                    "The command set \"" + id + "\" cannot be read (" + failed.getMessage()
-                            + "). Check that its file may be read.",
-                    failed);
+            throw MeasurementException.of(() -> TEXTS.text("sets.failed", id, failed.getLocalizedMessage()), failed);
         }
     }
 }

@@ -10,9 +10,11 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.ohmstead.measure.Feed;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
 
 /** A source of sines and tone bursts that is spoken to by a command set. Levels are volts RMS of a steady sine at its output. */
 public final class Generator {
+    private static final Messages TEXTS = Messages.of(Generator.class);
     private static final double ROUNDING = 1e-9;
 
     /** What is silent for one who wanted a lower level between bursts; 60 dB below is beyond what the eye sees in a waveform. */
@@ -97,15 +99,12 @@ public final class Generator {
             throws MeasurementException, InterruptedException {
         requireBelowLimit(outputVoltsRms);
         if (!makesBursts()) {
-            throw new MeasurementException("The command set \""
-                    + instrument.set().id() + "\" has no [set burst]. Add it, or choose another command set.");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("set.lacks", instrument.set().id(), "set burst"));
         }
         if (!instrument.set().fills("set burst", "lowAmplitude") && burst.lowLevelDb() > SILENT_DB) {
-            throw new MeasurementException(
-                    "The bursts of the command set \"" + instrument.set().id()
-                            + "\" are silent between, so a level of " + Show.number(burst.lowLevelDb())
-                            + " dB there cannot be had. Choose a command set whose [set burst] has {lowAmplitude}, or"
-                            + " a level between the bursts of at most " + Show.number(SILENT_DB) + " dB.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "set.silentBursts", instrument.set().id(), Show.said(burst.lowLevelDb()), Show.said(SILENT_DB)));
         }
         instrument.runGuarded(
                 "set burst",
@@ -155,9 +154,8 @@ public final class Generator {
     private void requireBelowLimit(double outputVoltsRms) throws MeasurementException {
         Checks.positive(outputVoltsRms, "outputVoltsRms");
         if (outputVoltsRms > limitVoltsRms * (1 + ROUNDING)) {
-            throw new MeasurementException("A level of " + Show.number(outputVoltsRms)
-                    + " V is above the generator's limit of " + Show.number(limitVoltsRms)
-                    + " V. Lower the level, or raise the full output in the bench's settings.");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("generator.aboveLimit", Show.said(outputVoltsRms), Show.said(limitVoltsRms)));
         }
     }
 

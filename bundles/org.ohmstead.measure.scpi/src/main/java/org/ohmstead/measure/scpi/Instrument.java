@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** A command set at work on a connection. */
 final class Instrument {
+    private static final Messages TEXTS = Messages.of(Instrument.class);
     static final Duration USUAL_WAIT = ScpiOptions.USUAL.answerWait();
     static final BooleanSupplier ALWAYS = () -> true;
 
@@ -58,9 +61,12 @@ final class Instrument {
             String said = identity.maker() + "," + identity.model() + "," + identity.serialNumber() + ","
                     + identity.firmware();
             if (!said.contains(expected)) {
-                throw new MeasurementException("The instrument at " + connection.address() + " says that it is \""
-                        + Answer.shown(said) + "\", but the command set \"" + set.id() + "\" is for one that says \""
-                        + Answer.shown(expected) + "\". Check the address, or choose another command set.");
+                throw MeasurementException.of(() -> TEXTS.text(
+                        "instrument.other",
+                        connection.address(),
+                        Answer.shown(said),
+                        set.id(),
+                        Answer.shown(expected)));
             }
         }
         // Clears the power-on event too, so that from here on it tells of another one.
@@ -169,8 +175,8 @@ final class Instrument {
         if (fields.size() < field) {
             throw new AnswerFault(
                     AnswerFault.After.IN_STEP,
-                    "answered " + fields.size() + " fields where field " + field + " is wanted",
-                    "Correct the number of the field in the command set.");
+                    () -> TEXTS.text("answer.fewFields", String.valueOf(fields.size()), String.valueOf(field)),
+                    () -> TEXTS.text("answer.fewFields.remedy"));
         }
         return Answer.number(fields.get(field - 1));
     }
@@ -204,17 +210,16 @@ final class Instrument {
             if (errors.isEmpty()) {
                 throw failed;
             }
-            throw new MeasurementException(
-                    failed.getMessage() + " Its error queue holds " + listed(errors) + ".", failed);
+            throw MeasurementException.of(
+                    () -> TEXTS.text("instrument.queue", Said.by(failed).text(), listed(errors)), failed);
         }
     }
 
     private void requireNoErrors(String action) throws MeasurementException, InterruptedException {
         List<ScpiError> errors = errors();
         if (!errors.isEmpty()) {
-            throw new MeasurementException("The instrument at " + connection.address() + " reports " + listed(errors)
-                    + " after the commands of [" + action + "] of the command set \"" + set.id()
-                    + "\". Check that the set suits it, and that what was asked is within its range.");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("instrument.reports", connection.address(), listed(errors), action, set.id()));
         }
     }
 

@@ -6,7 +6,6 @@ package org.ohmstead.measure.scpi;
 import java.io.Closeable;
 import java.io.IOException;
 import java.net.InetSocketAddress;
-import java.net.SocketTimeoutException;
 import java.net.StandardSocketOptions;
 import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
@@ -16,12 +15,14 @@ import java.nio.channels.ClosedSelectorException;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.Selector;
 import java.nio.channels.SocketChannel;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A TCP link on which every wait has an end and obeys interrupts. One thread reads; any thread may write, a whole command at a time, and
  * close.
  */
 final class Link implements Closeable {
+    private static final Messages TEXTS = Messages.of(Link.class);
     private static final long NANOS_PER_MILLI = 1_000_000;
 
     private final SocketChannel channel;
@@ -35,14 +36,14 @@ final class Link implements Closeable {
     static Link connect(ScpiAddress address, long deadline) throws IOException, InterruptedException {
         InetSocketAddress where = new InetSocketAddress(address.host(), address.port());
         if (where.isUnresolved()) {
-            throw new UnknownHostException("the name " + address.host() + " is not known");
+            throw new UnknownHostException(TEXTS.text("link.reason.unknown", address.host()));
         }
         Link link = open();
         boolean connected = false;
         try {
             if (!link.channel.connect(where)
                     && !(link.await(SelectionKey.OP_CONNECT, deadline) && link.channel.finishConnect())) {
-                throw new SocketTimeoutException("nothing answers there");
+                throw LinkFault.of(() -> TEXTS.text("link.reason.silent"));
             }
             connected = true;
             return link;
@@ -92,7 +93,7 @@ final class Link implements Closeable {
             SelectionKey key = channel.register(room, SelectionKey.OP_WRITE);
             while (rest.hasRemaining()) {
                 if (!await(room, key, SelectionKey.OP_WRITE, deadline)) {
-                    throw new SocketTimeoutException("it takes nothing more");
+                    throw LinkFault.of(() -> TEXTS.text("link.reason.full"));
                 }
                 channel.write(rest);
             }
@@ -113,7 +114,7 @@ final class Link implements Closeable {
             key.interestOps(operation);
             while (true) {
                 if (Thread.interrupted()) {
-                    throw new InterruptedException("The wait for an instrument was ended.");
+                    throw new InterruptedException(TEXTS.text("link.reason.ended"));
                 }
                 long left = deadline - System.nanoTime();
                 with.selectedKeys().clear();
@@ -129,7 +130,7 @@ final class Link implements Closeable {
                 }
             }
         } catch (ClosedSelectorException | CancelledKeyException closed) {
-            throw new IOException("the link was closed meanwhile", closed);
+            throw LinkFault.of(() -> TEXTS.text("link.reason.closed"), closed);
         }
     }
 

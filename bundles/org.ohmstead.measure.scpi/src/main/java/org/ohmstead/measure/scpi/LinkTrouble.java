@@ -4,67 +4,71 @@
 package org.ohmstead.measure.scpi;
 
 import java.io.IOException;
+import java.util.List;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** The sentences about a link to an instrument. */
 record LinkTrouble(ScpiAddress address) {
-    private static final String CHECK =
-            "Check that the instrument is on, that its network cable is in and that nothing else holds its only link.";
+    private static final Messages TEXTS = Messages.of(LinkTrouble.class);
 
     MeasurementException notMade(IOException failure) {
-        return new MeasurementException(
-                "No link to the instrument at " + address + " could be made (" + reason(failure)
-                        + "). Check its address and port. " + CHECK,
-                failure);
+        return MeasurementException.of(() -> TEXTS.text("trouble.notMade", address, reason(failure), check()), failure);
     }
 
     MeasurementException notClosed(IOException failure) {
-        return new MeasurementException(
-                "The link to the instrument at " + address + " did not close (" + reason(failure)
-                        + "). Switch the instrument off and on if it does not answer any more.",
-                failure);
+        return MeasurementException.of(() -> TEXTS.text("trouble.notClosed", address, reason(failure)), failure);
+    }
+
+    MeasurementException manyErrors(List<ScpiError> errors, String query) {
+        return MeasurementException.of(
+                () -> TEXTS.text("trouble.manyErrors", address, String.valueOf(errors.size()), query, errors.get(0)));
+    }
+
+    static String closedMeanwhile() {
+        return TEXTS.text("link.reason.closed");
     }
 
     MeasurementException closed() {
-        return new MeasurementException(
-                "The link to the instrument at " + address + " was closed. Open the bench again to go on measuring.");
+        return MeasurementException.of(() -> TEXTS.text("trouble.closed", address));
     }
 
     MeasurementException droppedAfter(String command, IOException failure) {
-        return new MeasurementException(
-                "The instrument at " + address + " dropped the link (" + reason(failure) + ") after \"" + command
-                        + "\", which it may or may not have got. " + CHECK,
-                failure);
+        return MeasurementException.of(
+                () -> TEXTS.text("trouble.dropped", address, reason(failure), command, check()), failure);
     }
 
     /** Says that commands may be lost, since the link was not the same before and after them. */
     MeasurementException madeAnewWithin(String action) {
-        return new MeasurementException("The instrument at " + address + " dropped the link within [" + action
-                + "], so that it may not have got all of it. " + CHECK);
+        return MeasurementException.of(() -> TEXTS.text("trouble.droppedWithin", address, action, check()));
     }
 
     MeasurementException switchedOffAndOn() {
-        return new MeasurementException("The instrument at " + address
-                + " was switched off and on meanwhile, so its settings are lost. Open the bench again to go on.");
+        return MeasurementException.of(() -> TEXTS.text("trouble.offAndOn", address));
     }
 
     MeasurementException notAllowed(String command) {
-        return new MeasurementException("The bench was made safe before \"" + command
-                + "\" was sent to the instrument at " + address + ". Set the supply volts to go on.");
+        return MeasurementException.of(() -> TEXTS.text("trouble.notAllowed", command, address));
     }
 
     MeasurementException failed(String query, AnswerFault fault) {
-        return new MeasurementException(
-                "The instrument at " + address + " " + fault.getMessage() + " after \"" + query + "\". "
-                        + fault.remedy(),
-                fault);
+        return MeasurementException.of(
+                () -> TEXTS.text("trouble.failed", address, fault.what(), query, fault.remedy()), fault);
     }
 
     static AnswerFault lost(IOException failure) {
-        return new AnswerFault(AnswerFault.After.LOST, "dropped the link (" + reason(failure) + ")", CHECK, failure);
+        return new AnswerFault(
+                AnswerFault.After.LOST, () -> TEXTS.text("trouble.lost", reason(failure)), LinkTrouble::check, failure);
+    }
+
+    private static String check() {
+        return TEXTS.text("trouble.check");
     }
 
     private static String reason(IOException failure) {
-        return failure.getMessage() == null ? failure.getClass().getSimpleName() : Answer.shown(failure.getMessage());
+        return failure.getMessage() == null
+                ? failure.getClass().getSimpleName()
+                : Answer.shown(Said.by(failure).text());
     }
 }

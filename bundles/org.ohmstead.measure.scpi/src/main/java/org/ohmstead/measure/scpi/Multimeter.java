@@ -5,9 +5,11 @@ package org.ohmstead.measure.scpi;
 
 import java.util.Map;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
 
 /** A meter of direct volts, direct amperes or temperature that is spoken to by a command set. */
 public final class Multimeter {
+    private static final Messages TEXTS = Messages.of(Multimeter.class);
     private final Instrument instrument;
 
     /**
@@ -45,8 +47,8 @@ public final class Multimeter {
     /** Makes sure that its command set says how to do something. */
     void require(String action) throws MeasurementException {
         if (!instrument.set().has(action)) {
-            throw new MeasurementException("The command set \""
-                    + instrument.set().id() + "\" has no [" + action + "]. Add it, or choose another command set.");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("set.lacks", instrument.set().id(), action));
         }
     }
 

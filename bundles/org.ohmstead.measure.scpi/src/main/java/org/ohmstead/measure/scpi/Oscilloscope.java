@@ -7,9 +7,11 @@ import java.time.Duration;
 import java.util.Map;
 import org.ohmstead.measure.MeasurementException;
 import org.ohmstead.signal.Waveform;
+import org.ohmstead.units.text.Messages;
 
 /** A recorder of waveforms that is spoken to by a command set. Volts are those at its own inputs. */
 public final class Oscilloscope {
+    private static final Messages TEXTS = Messages.of(Oscilloscope.class);
     private final Instrument instrument;
     private int armedOn;
 
@@ -43,7 +45,7 @@ public final class Oscilloscope {
         if (!instrument.set().has("read range")) {
             return peakVolts;
         }
-        return positive(instrument.number("read range", Map.of("channel", channel)) / perPeak, "range");
+        return positive(instrument.number("read range", Map.of("channel", channel)) / perPeak, "instrument.range");
     }
 
     /**
@@ -94,14 +96,15 @@ public final class Oscilloscope {
         if (!instrument.set().has("wait")) {
             requireArmed();
         }
-        double interval = positive(instrument.number("interval", values), "interval between samples");
+        double interval = positive(instrument.number("interval", values), "instrument.interval");
         for (int i = 0; i < samples.length; i++) {
             samples[i] = (samples[i] - reference) * scale + zero;
             if (!Double.isFinite(samples[i])) {
-                throw new MeasurementException(
-                        "The instrument at " + address() + " gives a scale of " + Show.number(scale)
-                                + ", with which its samples are no volts. Check [scale] of the command set \""
-                                + instrument.set().id() + "\".");
+                throw MeasurementException.of(() -> TEXTS.text(
+                        "instrument.scale",
+                        address(),
+                        Show.said(scale),
+                        instrument.set().id()));
             }
         }
         return Waveform.of(1 / interval, samples);
@@ -127,11 +130,10 @@ public final class Oscilloscope {
         return instrument.set().has(action) ? instrument.number(action, values) : otherwise;
     }
 
-    private double positive(double value, String what) throws MeasurementException {
+    private double positive(double value, String complaint) throws MeasurementException {
         if (!Double.isFinite(value) || value <= 0) {
-            throw new MeasurementException("The instrument at " + address() + " says that its " + what + " is "
-                    + Show.number(value) + ", which must be above 0. Check the command set \""
-                    + instrument.set().id() + "\".");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    complaint, address(), Show.said(value), instrument.set().id()));
         }
         return value;
     }

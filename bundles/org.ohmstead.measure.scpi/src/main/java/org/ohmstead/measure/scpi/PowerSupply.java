@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
 
 /** A direct-current supply that is spoken to by a command set. */
 public final class PowerSupply {
+    private static final Messages TEXTS = Messages.of(PowerSupply.class);
     private final Instrument instrument;
 
     /**
@@ -65,13 +67,13 @@ public final class PowerSupply {
 
     /** Returns its output in volts. */
     public double measureVolts() throws MeasurementException, InterruptedException {
-        require(measuresVolts(), "volts");
+        require("measure volts");
         return instrument.number("measure volts", Map.of());
     }
 
     /** Returns its output current in amperes. */
     public double measureAmps() throws MeasurementException, InterruptedException {
-        require(measuresAmps(), "amps");
+        require("measure amps");
         return instrument.number("measure amps", Map.of());
     }
 
@@ -95,11 +97,10 @@ public final class PowerSupply {
         return instrument.commands("output off", Map.of());
     }
 
-    private void require(boolean can, String what) throws MeasurementException {
-        if (!can) {
-            throw new MeasurementException(
-                    "The command set \"" + instrument.set().id() + "\" has no [measure " + what
-                            + "]. Add it, or read it with a multimeter.");
+    private void require(String action) throws MeasurementException {
+        if (!instrument.set().has(action)) {
+            throw MeasurementException.of(
+                    () -> TEXTS.text("set.lacks.supply", instrument.set().id(), action));
         }
     }
 }

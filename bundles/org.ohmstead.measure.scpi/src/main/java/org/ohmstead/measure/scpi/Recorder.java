@@ -14,9 +14,11 @@ import org.ohmstead.measure.Observation;
 import org.ohmstead.model.Mode;
 import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.Waveform;
+import org.ohmstead.units.text.Messages;
 
 /** An oscilloscope at the amplifier: finds the range, and turns its channels into those of the amplifier. */
 final class Recorder {
+    private static final Messages TEXTS = Messages.of(Recorder.class);
     /** A peak that is this near to the end of the range may have been cut off. */
     private static final double FULL = 0.97;
 
@@ -103,10 +105,8 @@ final class Recorder {
         List<String> channels = channels(mode, channelCount);
         double exact = Math.ceil(seconds * sampleRateHz);
         if (exact > mostPoints) {
-            throw new MeasurementException("A record of " + Show.number(seconds) + " s at " + Show.number(sampleRateHz)
-                    + " samples per second has more than the " + mostPoints
-                    + " samples that the oscilloscope takes. Lower the"
-                    + " sample rate in the bench's settings, or record for a shorter time.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "record.tooLong", Show.said(seconds), Show.said(sampleRateHz), String.valueOf(mostPoints)));
         }
         int points = Math.max(FEWEST_POINTS, (int) exact);
         oscilloscope.setTime(points, sampleRateHz);
@@ -145,11 +145,10 @@ final class Recorder {
                     case SINGLE -> 1;
                 };
         if (wiring.output().size() < needed) {
-            throw new MeasurementException(
-                    "The oscilloscope has " + wiring.output().size()
-                            + " channels at the amplifier's output, but " + needed + " are needed in "
-                            + mode.name().toLowerCase(Locale.ROOT) + " mode. Enter more in the bench's settings"
-                            + (mode == Mode.BRIDGED ? ", or say that a differential probe is on its first." : "."));
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "record.channels." + mode.name(),
+                    String.valueOf(wiring.output().size()),
+                    String.valueOf(needed)));
         }
         return wiring.output().subList(0, needed);
     }
@@ -196,20 +195,23 @@ final class Recorder {
     private Waveform whole(Waveform waveform, String channel, double seconds, List<Waveform> before)
             throws MeasurementException {
         if (waveform.durationSeconds() < SHORTEST * seconds) {
-            throw new MeasurementException("The oscilloscope at " + oscilloscope.address() + " sent only "
-                    + Show.number(waveform.durationSeconds()) + " s of channel " + channel + " instead of "
-                    + Show.number(seconds) + " s. Check its record length, and [set time] of its command set.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "record.short",
+                    oscilloscope.address(),
+                    Show.said(waveform.durationSeconds()),
+                    channel,
+                    Show.said(seconds)));
         }
         if (!before.isEmpty() && before.get(0).size() != waveform.size()) {
-            throw new MeasurementException("The oscilloscope at " + oscilloscope.address() + " sent " + waveform.size()
-                    + " samples of channel " + channel + ", but "
-                    + before.get(0).size()
-                    + " of the one before. Check [fetch] of its command set.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "record.otherLength",
+                    oscilloscope.address(),
+                    String.valueOf(waveform.size()),
+                    channel,
+                    String.valueOf(before.get(0).size())));
         }
         if (!before.isEmpty() && before.get(0).sampleRateHz() != waveform.sampleRateHz()) {
-            throw new MeasurementException(
-                    "The oscilloscope at " + oscilloscope.address() + " changed its sample rate while" + " channel "
-                            + channel + " was fetched. Check that nobody else uses it.");
+            throw MeasurementException.of(() -> TEXTS.text("record.otherRate", oscilloscope.address(), channel));
         }
         return waveform;
     }
@@ -222,6 +224,7 @@ final class Recorder {
         } else {
             take.output().forEach(each -> output.add(times(each, wiring.attenuation())));
         }
+        // These two are kept with the capture, so they are English whoever records.
         String source = "oscilloscope at " + oscilloscope.address();
         String format = String.format(
                 Locale.ROOT,

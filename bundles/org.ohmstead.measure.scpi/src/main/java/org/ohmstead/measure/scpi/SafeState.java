@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /**
  * Switches instruments off from any thread. The commands go out at once on the links that are there, between the lines of whoever uses
@@ -15,6 +17,7 @@ import org.ohmstead.measure.MeasurementException;
  * commands are sent once more, since on the other they may stand behind something slow.
  */
 final class SafeState {
+    private static final Messages TEXTS = Messages.of(SafeState.class);
     private static final Duration PATIENCE = Duration.ofMillis(1500);
 
     private SafeState() {}
@@ -22,20 +25,20 @@ final class SafeState {
     /**
      * Something to be switched off.
      *
-     * @param name to begin a sentence
+     * @param key with what the names of the texts about it begin
      * @param connection its usual link
      * @param commands without answers
      */
-    record Target(String name, ScpiConnection connection, List<String> commands) {
+    record Target(String key, ScpiConnection connection, List<String> commands) {
         Target {
             commands = List.copyOf(commands);
         }
     }
 
     /** Switches all of them off. Returns a sentence for each that did not confirm it. An interrupt does not stop it, and is kept. */
-    static List<String> switchOff(List<Target> targets, ScpiOptions options) {
+    static List<Said> switchOff(List<Target> targets, ScpiOptions options) {
         boolean interrupted = Thread.interrupted();
-        List<String> failures = new ArrayList<>();
+        List<Said> failures = new ArrayList<>();
         List<Boolean> told = new ArrayList<>();
         for (Target target : targets) {
             boolean sent = false;
@@ -63,7 +66,7 @@ final class SafeState {
         return failures;
     }
 
-    private static Optional<String> confirm(Target target, boolean told, ScpiOptions options)
+    private static Optional<Said> confirm(Target target, boolean told, ScpiOptions options)
             throws InterruptedException {
         if (target.connection().finishesNow(target.commands(), PATIENCE)) {
             return Optional.empty();
@@ -76,11 +79,7 @@ final class SafeState {
             own.finish(PATIENCE);
             return Optional.empty();
         } catch (MeasurementException failed) {
-            return Optional.of(target.name()
-                    + (told
-                            ? " was told to switch off, but did not confirm it: "
-                            : " could not be told to switch off: ")
-                    + failed.getMessage() + " Switch it off by hand.");
+            return Optional.of(Said.of(TEXTS, target.key() + (told ? ".unconfirmed" : ".untold"), Said.by(failed)));
         }
     }
 }

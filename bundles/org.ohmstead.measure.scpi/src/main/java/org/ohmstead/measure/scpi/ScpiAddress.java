@@ -6,6 +6,7 @@ package org.ohmstead.measure.scpi;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.measure.MeasurementException;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Where an instrument listens.
@@ -14,6 +15,7 @@ import org.ohmstead.measure.MeasurementException;
  * @param port 1 to 65535
  */
 public record ScpiAddress(String host, int port) {
+    private static final Messages TEXTS = Messages.of(ScpiAddress.class);
     /** The port that is taken when none is said: "scpi-raw" of the IANA service name and port number registry. */
     public static final int USUAL_PORT = 5025;
 
@@ -42,9 +44,7 @@ public record ScpiAddress(String host, int port) {
                 return new ScpiAddress(matcher.group(1), port);
             }
         }
-        throw new MeasurementException(
-                "\"" + Answer.shown(stripped) + "\" is no address of an instrument. Write its name or"
-                        + " number and its port, such as 192.0.2.7:5025 or [2001:db8::7]:5025.");
+        throw MeasurementException.of(() -> TEXTS.text("open.noInstrument", Answer.shown(stripped)));
     }
 
     @Override

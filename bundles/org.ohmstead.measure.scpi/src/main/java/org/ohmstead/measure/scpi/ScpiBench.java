@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.stream.Collectors;
 import org.ohmstead.measure.Ability;
 import org.ohmstead.measure.Acquisition;
 import org.ohmstead.measure.Bench;
@@ -23,9 +24,12 @@ import org.ohmstead.measure.Observation;
 import org.ohmstead.measure.Subject;
 import org.ohmstead.model.BenchLoad;
 import org.ohmstead.model.Mode;
+import org.ohmstead.units.text.Messages;
+import org.ohmstead.units.text.Said;
 
 /** A bench of instruments that is open. */
 final class ScpiBench implements Bench {
+    private static final Messages TEXTS = Messages.of(ScpiBench.class);
     private final BenchParts parts;
     private final int channelCount;
     private final Set<Ability> abilities;
@@ -102,32 +106,27 @@ final class ScpiBench implements Bench {
         }
         boolean other = newMode != mode || !newLoad.equals(load);
         if (other && !abilities.contains(Ability.SELECT_LOAD)) {
-            throw new MeasurementException("The bench cannot connect the load \"" + newLoad.id() + "\" ("
-                    + words(newMode) + "); it was opened with \"" + load.id() + "\" (" + words(mode)
-                    + "). Switch the supply off, connect it by hand, and open the bench again for it.");
+            throw MeasurementException.of(
+                    () -> TEXTS.text("bench.otherLoad", newLoad.id(), words(newMode), load.id(), words(mode)));
         }
         mode = newMode;
         load = newLoad;
     }
 
     private static String words(Mode mode) {
-        return switch (mode) {
-            case STEREO -> "stereo";
-            case BRIDGED -> "bridged";
-            case SINGLE -> "one channel";
-        };
+        return TEXTS.text("bench.mode." + mode.name());
     }
 
     @Override
     public void setSupplyVolts(double supplyVolts) throws MeasurementException, InterruptedException {
         Checks.positive(supplyVolts, "supplyVolts");
         requireOpen();
-        PowerSupply supply = required(parts.supply(), "set the supply volts", "a supply");
+        PowerSupply supply = required(parts.supply(), "bench.noSupply");
         if (supplyVolts > parts.limits().mostVolts()) {
-            throw new MeasurementException("A supply of " + Show.number(supplyVolts) + " V is above the "
-                    + Show.number(parts.limits().mostVolts())
-                    + " V that the bench is limited to. Lower it in the plan, or"
-                    + " raise the limit in the bench's settings and the supply's highest volts in the project.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "bench.aboveLimit",
+                    Show.said(supplyVolts),
+                    Show.said(parts.limits().mostVolts())));
         }
         standDown.lockInterruptibly();
         standing.set(false);
@@ -138,10 +137,8 @@ final class ScpiBench implements Bench {
         double allowed = parts.limits().agreementVolts();
         if (terminalVolts.isPresent() && Math.abs(terminalVolts.getAsDouble() - supplyVolts) > allowed) {
             supply.off();
-            throw new MeasurementException("The supply was set to " + Show.number(supplyVolts) + " V, but "
-                    + Show.number(terminalVolts.getAsDouble())
-                    + " V were read at the amplifier's terminals, so it was switched off again. Check the supply leads"
-                    + " and fuses, the current limit, and that the meter is at the terminals.");
+            throw MeasurementException.of(() ->
+                    TEXTS.text("bench.disagrees", Show.said(supplyVolts), Show.said(terminalVolts.getAsDouble())));
         }
     }
 
@@ -155,12 +152,10 @@ final class ScpiBench implements Bench {
             }
             return;
         }
-        Generator generator = required(parts.generator(), "feed anything in", "a generator");
+        Generator generator = required(parts.generator(), "bench.noGenerator");
         if (standing.get()) {
-            throw new MeasurementException("The bench was made safe, so nothing is fed. "
-                    + (parts.supply().isPresent()
-                            ? "Set the supply volts anew to go on."
-                            : "Open the bench again to go on."));
+            throw MeasurementException.of(
+                    () -> TEXTS.text(parts.supply().isPresent() ? "bench.safe.supply" : "bench.safe"));
         }
         if (feed instanceof Feed.Tone tone) {
             tone(generator, tone);
@@ -175,9 +170,8 @@ final class ScpiBench implements Bench {
     private void tone(Generator generator, Feed.Tone tone) throws MeasurementException, InterruptedException {
         OptionalInt only = tone.channel();
         if (only.isPresent() && (generator.outputCount() < 2 || only.getAsInt() >= generator.outputCount())) {
-            throw new MeasurementException("The generator has " + generator.outputCount()
-                    + " outputs, so channel " + (only.getAsInt() + 1)
-                    + " cannot be fed by itself. Enter an output for each channel in the bench's settings.");
+            throw MeasurementException.of(() -> TEXTS.text(
+                    "bench.fewOutputs", String.valueOf(generator.outputCount()), String.valueOf(only.getAsInt() + 1)));
         }
         for (int output = 0; output < generator.outputCount(); output++) {
             if (only.isPresent() && only.getAsInt() != output) {
@@ -210,8 +204,7 @@ final class ScpiBench implements Bench {
     public Acquisition acquire(double seconds) throws MeasurementException, InterruptedException {
         Checks.positive(seconds, "seconds");
         requireOpen();
-        return required(parts.recorder(), "record the output", "an oscilloscope")
-                .record(seconds, mode, channelCount, this::observe);
+        return required(parts.recorder(), "bench.noOscilloscope").record(seconds, mode, channelCount, this::observe);
     }
 
     @Override
@@ -260,20 +253,24 @@ final class ScpiBench implements Bench {
         if (closed.get()) {
             return;
         }
-        List<String> failures = switchOff();
+        List<Said> failures = switchOff();
         if (!failures.isEmpty()) {
-            throw new MeasurementException(String.join(" ", failures));
+            throw failed(failures);
         }
     }
 
-    private List<String> switchOff() {
+    private static MeasurementException failed(List<Said> failures) {
+        return MeasurementException.of(() -> failures.stream().map(Said::text).collect(Collectors.joining(" ")));
+    }
+
+    private List<Said> switchOff() {
         List<SafeState.Target> targets = new ArrayList<>();
         parts.generator()
                 .ifPresent(generator -> targets.add(
-                        new SafeState.Target("The generator", generator.connection(), generator.offCommands())));
+                        new SafeState.Target("off.generator", generator.connection(), generator.offCommands())));
         parts.supply()
                 .ifPresent(supply ->
-                        targets.add(new SafeState.Target("The supply", supply.connection(), supply.offCommands())));
+                        targets.add(new SafeState.Target("off.supply", supply.connection(), supply.offCommands())));
         standDown.lock();
         try {
             standing.set(true);
@@ -289,27 +286,26 @@ final class ScpiBench implements Bench {
             return;
         }
         standing.set(true);
-        List<String> failures = new ArrayList<>(switchOff());
+        List<Said> failures = new ArrayList<>(switchOff());
         for (ScpiConnection connection : parts.connections()) {
             try {
                 connection.close();
             } catch (MeasurementException failed) {
-                failures.add(failed.getMessage());
+                failures.add(Said.by(failed));
             }
         }
         if (!failures.isEmpty()) {
-            throw new MeasurementException(String.join(" ", failures));
+            throw failed(failures);
         }
     }
 
     private void requireOpen() throws MeasurementException {
         if (closed.get()) {
-            throw new MeasurementException("The bench was closed. Open it again to go on.");
+            throw MeasurementException.of(() -> TEXTS.text("bench.closed"));
         }
     }
 
-    private static <T> T required(Optional<T> part, String what, String needs) throws MeasurementException {
-        return part.orElseThrow(() -> new MeasurementException("The bench cannot " + what + ", since " + needs
-                + " has no address in its settings. Enter one, or choose another measurement."));
+    private static <T> T required(Optional<T> part, String complaint) throws MeasurementException {
+        return part.orElseThrow(() -> MeasurementException.of(() -> TEXTS.text(complaint)));
     }
 }

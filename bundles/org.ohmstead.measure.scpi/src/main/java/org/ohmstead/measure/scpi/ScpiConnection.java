@@ -164,9 +164,7 @@ public final class ScpiConnection implements AutoCloseable {
                 return List.copyOf(errors);
             }
             if (errors.size() == options.mostErrors()) {
-                throw new MeasurementException("The instrument at " + address + " gave " + errors.size()
-                        + " errors after \"" + query + "\" and has still more, the first being " + errors.get(0)
-                        + ". Switch it off and on, and check that the command set suits it.");
+                throw trouble.manyErrors(errors, query);
             }
             errors.add(error.get());
         }
@@ -330,7 +328,7 @@ public final class ScpiConnection implements AutoCloseable {
         try {
             Link now = link;
             if (now == null) {
-                throw new IOException("the link was closed meanwhile");
+                throw LinkFault.of(LinkTrouble::closedMeanwhile);
             }
             if (!allowed.getAsBoolean()) {
                 return false;

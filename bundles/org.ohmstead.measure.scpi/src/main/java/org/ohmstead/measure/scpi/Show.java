@@ -5,6 +5,8 @@ package org.ohmstead.measure.scpi;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.text.DecimalFormatSymbols;
+import org.ohmstead.units.text.Language;
 
 /** Writes numbers, for messages and for commands. */
 final class Show {
@@ -18,5 +20,11 @@ final class Show {
             return value == 0 ? "0" : Double.toString(value);
         }
         return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    /** Returns a number for a message, with the decimal mark of the language spoken now. */
+    static String said(double value) {
+        char mark = DecimalFormatSymbols.getInstance(Language.current()).getDecimalSeparator();
+        return number(value).replace('.', mark);
     }
 }
