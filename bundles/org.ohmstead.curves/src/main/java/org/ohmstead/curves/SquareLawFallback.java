@@ -65,7 +65,7 @@ public record SquareLawFallback(
         Estimate curve = UncertaintyBudget.of(
                         powerWatts,
                         Contribution.of("readings", ratio, meanPowerWatts),
-                        new Contribution("square law", 1, modelWatts, Double.POSITIVE_INFINITY))
+                        new Contribution("squareLaw", 1, modelWatts, Double.POSITIVE_INFINITY))
                 .combined();
         double scatter = Readings.relativeScatter(points, birgeRatio) * powerWatts;
         return new Prediction(

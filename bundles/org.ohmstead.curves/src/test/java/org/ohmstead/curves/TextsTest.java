@@ -11,13 +11,17 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmstead.units.text.Language;
 
 class TextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{\\d");
@@ -45,5 +49,17 @@ class TextsTest {
         for (String key : english.stringPropertyNames()) {
             assertEquals(places(english.getProperty(key)), places(german.getProperty(key)), key);
         }
+    }
+
+    @Test
+    void aCurveDescribesItselfInTheReadersLanguage() {
+        PowerCurve curve = PowerCurveFit.fit(List.of(new PowerPoint(12.6, 100, 1, "")), 4);
+        String german = Language.speaking(Locale.GERMAN, curve::describe);
+        assertEquals(
+                "Alle Ablesungen liegen nahe 12.6 V, daher ist dies eine Umrechnung nach dem Quadratgesetz von nur"
+                        + " einer Spannung aus; aufwärts sagt sie zu wenig voraus, wo die Endstufe sättigt; ist die eigene"
+                        + " Versorgung des Verstärkers geregelt, ändert sich die Leistung kaum. Bei einer zweiten"
+                        + " Versorgungsspannung ablesen.",
+                german);
     }
 }

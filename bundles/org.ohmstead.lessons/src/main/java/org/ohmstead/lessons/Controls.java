@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ohmstead.lessons.internal.Faults;
 import org.ohmstead.units.Quantity;
 import org.ohmstead.units.QuantityException;
 import org.ohmstead.units.QuantityFormat;
@@ -108,8 +109,7 @@ public final class Controls {
     public Controls withText(String id, String text) throws LessonException {
         Control control = controls.get(id);
         if (control == null) {
-            throw new LessonException(
-                    "There is no control '" + id + "' in this lesson. Its controls are: " + ids() + ".");
+            throw Faults.of("control.none", id, ids());
         }
         if (control instanceof Control.Slider slider) {
             return with(id, inRange(slider, readNumber(slider.unit(), id, text)));
@@ -117,13 +117,12 @@ public final class Controls {
         String word = text.strip();
         if (control instanceof Control.Choice choice) {
             if (choice.options().stream().noneMatch(option -> option.id().equals(word))) {
-                throw new LessonException(
-                        "'" + text + "' is no option of '" + id + "'. Write one of: " + optionIds(choice) + ".");
+                throw Faults.of("control.option", text, id, optionIds(choice));
             }
             return withChosen(id, word);
         }
         if (!word.equals("on") && !word.equals("off")) {
-            throw new LessonException("'" + text + "' is no position of the switch '" + id + "'. Write on or off.");
+            throw Faults.of("control.switch", text, id);
         }
         return with(id, word.equals("on") ? 1 : 0);
     }
@@ -138,14 +137,18 @@ public final class Controls {
         try {
             return QuantityParser.parse(text, unit).value();
         } catch (QuantityException e) {
-            throw new LessonException("'" + text + "' is no value of '" + name + "': " + e.getMessage(), e);
+            throw Faults.because(e, "control.value", text, name, e.getMessage());
         }
     }
 
     private static double inRange(Control.Slider slider, double value) throws LessonException {
         if (value < slider.least() || value > slider.most()) {
-            throw new LessonException("'" + slider.id() + "' cannot be " + plain(slider, value) + ". It goes from "
-                    + plain(slider, slider.least()) + " to " + plain(slider, slider.most()) + ".");
+            throw Faults.of(
+                    "control.range",
+                    slider.id(),
+                    plain(slider, value),
+                    plain(slider, slider.least()),
+                    plain(slider, slider.most()));
         }
         return value;
     }

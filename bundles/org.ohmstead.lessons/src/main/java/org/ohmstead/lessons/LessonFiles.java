@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ohmstead.lessons.internal.DescribedLesson;
 import org.ohmstead.lessons.internal.DescriptionKeys;
+import org.ohmstead.lessons.internal.Faults;
 
 /**
  * Lessons that a trainer describes in a file: another lesson's model with own texts, start values, ranges and question. A description is
@@ -61,20 +62,15 @@ public final class LessonFiles {
         DescriptionKeys keys = new DescriptionKeys(name);
         try {
             if (Files.size(file) > MOST_BYTES) {
-                throw new LessonException("The description " + name + " is larger than " + MOST_BYTES
-                        + " bytes, so it is not one of a lesson. Choose another file.");
+                throw Faults.of("file.large", name, MOST_BYTES);
             }
             try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
                 keys.load(reader);
             }
         } catch (CharacterCodingException e) {
-            throw new LessonException(
-                    "The description " + name + " is not written in UTF-8. Save it with that encoding.", e);
+            throw Faults.because(e, "file.encoding", name);
         } catch (IOException e) {
-            throw new LessonException(
-                    "The description " + name + " cannot be read (" + e.getMessage()
-                            + "). Check that it exists and may be read.",
-                    e);
+            throw Faults.because(e, "file.unread", name, e.getMessage());
         }
         return DescribedLesson.of(keys, bases);
     }
@@ -99,8 +95,7 @@ public final class LessonFiles {
                 if (taken.add(lesson.id())) {
                     lessons.add(lesson);
                 } else {
-                    problems.add("The description " + file.getFileName() + " calls its lesson '" + lesson.id()
-                            + "', as another lesson is called. Give it another name after the key 'lesson'.");
+                    problems.add(Faults.say("file.taken", file.getFileName(), lesson.id()));
                 }
             } catch (LessonException e) {
                 problems.add(e.getMessage());
@@ -116,8 +111,7 @@ public final class LessonFiles {
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            problems.add("The folder " + folder.getFileName() + " of lessons cannot be read (" + e.getMessage()
-                    + "). Check that it may be read.");
+            problems.add(Faults.say("folder.unread", folder.getFileName(), e.getMessage()));
             return List.of();
         }
     }

@@ -11,9 +11,11 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmstead.units.text.Messages;
 
 /** The markings on resistors (IEC 60062): letters and digits such as 4K7J, and rings of colour. */
 public final class ResistorCode {
+    private static final Messages TEXTS = Messages.of(ResistorCode.class);
     private static final Pattern WORD = Pattern.compile("[^\\s,;/-]+");
     private static final double NO_BAND_RATIO = 0.2;
     private static final double FINE_RATIO = 0.02;
@@ -54,10 +56,7 @@ public final class ResistorCode {
         }
         if (value.ratedWatts().isPresent()) {
             throw new NotationException(
-                    text,
-                    text.indexOf('@'),
-                    "A marking has no rating in it.",
-                    "Write the value and the tolerance letter alone.");
+                    text, text.indexOf('@'), TEXTS.text("marking.rating"), TEXTS.text("marking.ratingRemedy"));
         }
         return new Marking(value.ohms(), value.toleranceRatio(), OptionalDouble.empty());
     }
@@ -92,10 +91,9 @@ public final class ResistorCode {
     public static String letters(double ohms, double toleranceRatio) {
         return letters(ohms)
                 + ToleranceLetter.letter(toleranceRatio)
-                        .orElseThrow(
-                                () -> new IllegalArgumentException(
-                                        "toleranceRatio is " + toleranceRatio
-                                                + "; it must be 0.001, 0.0025, 0.005, 0.01, 0.02, 0.05, 0.1 or 0.2, which have a letter"));
+                        .orElseThrow(() -> new IllegalArgumentException("toleranceRatio is " + toleranceRatio
+                                + "; it must be 0.001, 0.0025, 0.005, 0.01, 0.02, 0.05, 0.1 or 0.2,"
+                                + " which have a letter"));
     }
 
     /**
@@ -117,8 +115,8 @@ public final class ResistorCode {
                 throw new NotationException(
                         text,
                         words.start(),
-                        "This is not a colour of the code.",
-                        "Write " + ResistorColour.names() + ".");
+                        TEXTS.text("marking.noColour"),
+                        TEXTS.text("marking.noColourRemedy", ResistorColour.names()));
             }
             colours.add(colour.get());
             positions.add(words.start());
@@ -128,8 +126,8 @@ public final class ResistorCode {
             throw new NotationException(
                     text,
                     count > 6 ? positions.get(6) : text.length(),
-                    "A colour code has 3 to 6 rings; here are " + count + ".",
-                    "Write all rings in reading order, such as yellow violet gold gold.");
+                    TEXTS.text("marking.count", Integer.toString(count)),
+                    TEXTS.text("marking.countRemedy"));
         }
         return new Rings(text, colours, positions).read();
     }
@@ -193,33 +191,33 @@ public final class ResistorCode {
             int digits = count <= 4 ? 2 : 3;
             int whole = 0;
             for (int i = 0; i < digits; i++) {
-                whole = whole * 10 + colour(i, ResistorColour::digit, "a digit");
+                whole = whole * 10 + colour(i, ResistorColour::digit, "marking.noDigit");
             }
             if (whole == 0) {
                 throw new NotationException(
-                        text, positions.get(0), "The digits come to 0 ohm.", "Read the rings from the other end.");
+                        text, positions.get(0), TEXTS.text("marking.zero"), TEXTS.text("marking.zeroRemedy"));
             }
-            int exponent = colour(digits, ResistorColour::exponent, "a multiplier");
+            int exponent = colour(digits, ResistorColour::exponent, "marking.noMultiplier");
             double ohms = BigDecimal.valueOf(whole, -exponent).doubleValue();
-            double tolerance =
-                    count == 3 ? NO_BAND_RATIO : colour(digits + 1, ResistorColour::toleranceRatio, "a tolerance");
+            double tolerance = count == 3
+                    ? NO_BAND_RATIO
+                    : colour(digits + 1, ResistorColour::toleranceRatio, "marking.noTolerance");
             OptionalDouble coefficient = count < 6
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(
-                            colour(5, ResistorColour::temperatureCoefficientPerKelvin, "a temperature coefficient"));
+                            colour(5, ResistorColour::temperatureCoefficientPerKelvin, "marking.noCoefficient"));
             return new Marking(ohms, OptionalDouble.of(tolerance), coefficient);
         }
 
-        private <N extends Number> N colour(int index, Function<ResistorColour, Optional<N>> meaning, String what)
+        private <N extends Number> N colour(int index, Function<ResistorColour, Optional<N>> meaning, String complaint)
                 throws NotationException {
             Optional<N> value = meaning.apply(colours.get(index));
             if (value.isEmpty()) {
                 throw new NotationException(
                         text,
                         positions.get(index),
-                        "This ring should be " + what + ", but "
-                                + colours.get(index).spoken() + " stands for none.",
-                        "Check the colour, or read the rings from the other end.");
+                        TEXTS.text(complaint, colours.get(index).spoken()),
+                        TEXTS.text("marking.ringRemedy"));
             }
             return value.get();
         }

@@ -6,6 +6,7 @@ package org.ohmstead.metrology;
 import java.util.Arrays;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.LeastSquaresAlgebra;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A fit of y = sum of coefficient(j) x(j) by least squares (Householder QR with refinement, no normal equations),
@@ -33,10 +34,10 @@ public final class LinearFit {
         }
         LeastSquaresAlgebra algebra = new LeastSquaresAlgebra(rows);
         if (algebra.dependentColumn().isPresent()) {
-            throw new FitException("The data cannot tell coefficient "
-                    + (algebra.dependentColumn().getAsInt() + 1)
-                    + " of the fit from the ones before it. Take readings at more different"
-                    + " conditions, or leave it out.");
+            throw new FitException(Messages.of(LinearFit.class)
+                    .text(
+                            "fit.coefficient",
+                            String.valueOf(algebra.dependentColumn().getAsInt() + 1)));
         }
         this.coefficients = algebra.solve(rightSide);
         this.unitCovariance = Covariance.of(algebra.inverseNormalMatrix());

@@ -15,6 +15,7 @@ import org.ohmstead.metrology.internal.Bounds;
 import org.ohmstead.metrology.internal.Checks;
 import org.ohmstead.metrology.internal.LeastSquaresAlgebra;
 import org.ohmstead.metrology.internal.WeightedProblem;
+import org.ohmstead.units.text.Messages;
 
 /**
  * A fit of a {@link FitModel} by weighted nonlinear least squares: the sum of ((y - model)/u)² is made smallest by the
@@ -110,8 +111,7 @@ public final class NonlinearFit {
         WeightedProblem problem = new WeightedProblem(model, observations, bounds);
         double[] inner = problem.inner(start);
         if (!problem.isFiniteAt(inner)) {
-            throw new FitException("The model has no finite value or slope at the start " + Arrays.toString(start)
-                    + ". Start the fit nearer to the data.");
+            throw new FitException(Messages.of(NonlinearFit.class).text("fit.start", Arrays.toString(start)));
         }
         boolean converged = true;
         int iterations;
@@ -146,10 +146,8 @@ public final class NonlinearFit {
             LeastSquaresAlgebra algebra = new LeastSquaresAlgebra(problem.jacobian(parameters, free));
             OptionalInt dependent = algebra.dependentColumn();
             if (dependent.isPresent()) {
-                throw new FitException("The data do not determine parameter "
-                        + (free.get(dependent.getAsInt()) + 1)
-                        + " of the fit: another value with changed other parameters fits as well."
-                        + " Take readings at more different conditions, or fix the parameter.");
+                throw new FitException(Messages.of(NonlinearFit.class)
+                        .text("fit.parameter", String.valueOf(free.get(dependent.getAsInt()) + 1)));
             }
             double[][] inverse = algebra.inverseNormalMatrix();
             for (int i = 0; i < inverse.length; i++) {

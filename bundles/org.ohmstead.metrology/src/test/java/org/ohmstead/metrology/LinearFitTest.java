@@ -12,7 +12,9 @@ import static org.ohmstead.metrology.Tolerances.assertClose;
 
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.ohmstead.units.text.Language;
 
 class LinearFitTest {
 
@@ -156,6 +158,18 @@ class LinearFitTest {
         LinearFit exact = LinearFit.line(new double[] {1, 2}, new double[] {3, 5});
         assertClose(2, exact.coefficient(1), REL_EXACT);
         assertThrows(IllegalStateException.class, exact::covariance);
+    }
+
+    @Test
+    void saysInGermanWhatTheDataCannotTell() {
+        FitException same = Language.speaking(
+                Locale.GERMAN,
+                () -> assertThrows(
+                        FitException.class, () -> LinearFit.line(new double[] {13, 13, 13}, new double[] {1, 2, 3})));
+        assertEquals(
+                "Die Daten können den Koeffizienten 2 der Anpassung nicht von denen davor unterscheiden. Ablesungen bei"
+                        + " verschiedeneren Bedingungen nehmen, oder ihn weglassen.",
+                same.getMessage());
     }
 
     private static double[] column(double[][] table, int index) {

@@ -47,9 +47,7 @@ public final class DescribedLesson {
                 bases.stream().filter(lesson -> lesson.id().equals(model)).findFirst();
         if (base.isEmpty()) {
             throw keys.wrong(
-                    "model",
-                    "names '" + model + "', and there is no such lesson",
-                    "Write one of: " + bases.stream().map(Lesson::id).collect(Collectors.joining(", ")));
+                    "model", "model", model, bases.stream().map(Lesson::id).collect(Collectors.joining(", ")));
         }
         return new DescribedLesson(keys, base.get()).lesson();
     }
@@ -57,15 +55,14 @@ public final class DescribedLesson {
     private Lesson lesson() throws LessonException {
         String id = keys.need("lesson", "our-workshop");
         if (!id.matches(ID)) {
-            throw keys.wrong(
-                    "lesson", "is '" + id + "'", "Use small letters, digits and hyphens, and begin with a letter");
+            throw keys.wrong("lesson", "id", id);
         }
         List<Control> controls = new ArrayList<>();
         for (Control control : base.controls()) {
             shown(control).ifPresent(controls::add);
         }
         if (controls.isEmpty()) {
-            throw keys.wrong("fixed", "takes all controls away", "Leave at least one for the learner");
+            throw keys.wrong("fixed", "fixed");
         }
         List<String> formulas = keys.numbered("formula");
         Lesson lesson = new Lesson(
@@ -88,11 +85,8 @@ public final class DescribedLesson {
         if (unknown.isPresent()) {
             throw keys.wrong(
                     unknown.get(),
-                    "is not known",
-                    "The keys are lesson, model, title, idea, explanation, question, tolerance, tolerance.absolute,"
-                            + " formula.1, source.1, caution.1, and start, least, most or fixed with a point and a"
-                            + " control: "
-                            + base.controls().stream().map(Control::id).collect(Collectors.joining(", ")));
+                    "unknown",
+                    base.controls().stream().map(Control::id).collect(Collectors.joining(", ")));
         }
         return lesson;
     }
@@ -126,10 +120,7 @@ public final class DescribedLesson {
         double least = end(slider, "least.", slider.least());
         double most = end(slider, "most.", slider.most());
         if (!(least < most)) {
-            throw keys.wrong(
-                    "most." + slider.id(),
-                    "is not above least." + slider.id(),
-                    "Choose ends that lie apart, within the range of the lesson " + base.id());
+            throw keys.wrong("most." + slider.id(), "ends", slider.id(), base.id());
         }
         return slider.withRange(least, most, Math.max(least, Math.min(most, slider.start())));
     }
@@ -155,10 +146,7 @@ public final class DescribedLesson {
         Optional<String> absolute = keys.get("tolerance.absolute");
         if (base.prediction() instanceof Prediction.Choice choice) {
             if (relative.isPresent() || absolute.isPresent()) {
-                throw keys.wrong(
-                        relative.isPresent() ? "tolerance" : "tolerance.absolute",
-                        "has no meaning here, because the question asks for an option",
-                        "Leave it out");
+                throw keys.wrong(relative.isPresent() ? "tolerance" : "tolerance.absolute", "tolerance");
             }
             return new Prediction.Choice(question, choice.options());
         }
@@ -181,10 +169,9 @@ public final class DescribedLesson {
             throw keys.wrong(key, new LessonException(e.getMessage(), e));
         }
         if (!(value >= 0 && value <= most)) {
-            throw keys.wrong(
-                    key,
-                    "is " + text,
-                    "Write a number from 0" + (most < Double.MAX_VALUE ? " to " + (int) most : " on"));
+            throw most < Double.MAX_VALUE
+                    ? keys.wrong(key, "number.between", text, (int) most)
+                    : keys.wrong(key, "number", text);
         }
         return value;
     }

@@ -6,11 +6,13 @@ package org.ohmstead.lessons.internal;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.ohmstead.lessons.LessonException;
 
 /** The keys and values of a description, and which of them were asked for. */
@@ -45,14 +47,10 @@ public final class DescriptionKeys {
         try {
             properties.load(reader);
         } catch (IllegalArgumentException e) {
-            throw new LessonException(
-                    "The description " + file
-                            + " has a character written as \\u without four hexadecimal digits after it."
-                            + " Write the character itself.",
-                    e);
+            throw Faults.because(e, "file.escape", file);
         }
         if (!twice.isEmpty()) {
-            throw wrong(twice.get(0), "comes twice", "Keep one of them");
+            throw wrong(twice.get(0), "twice");
         }
         left.putAll(values);
     }
@@ -67,7 +65,7 @@ public final class DescriptionKeys {
     String need(String key, String example) throws LessonException {
         Optional<String> value = get(key);
         if (value.isEmpty()) {
-            throw wrong(key, "is missing", "Add a line such as: " + key + " = " + example);
+            throw wrong(key, "missing", example);
         }
         return value.get();
     }
@@ -86,16 +84,15 @@ public final class DescriptionKeys {
         return left.keySet().stream().findFirst();
     }
 
-    /** Returns what is said to a key that is wrong. */
-    LessonException wrong(String key, String what, String remedy) {
-        return new LessonException(
-                "In the description " + file + " the key '" + key + "' " + what + ". " + remedy + ".");
+    /** Returns what is said to a key that is wrong; the text gets the file, the key and then the rest. */
+    LessonException wrong(String key, String what, Object... further) {
+        return Faults.of(
+                "key." + what,
+                Stream.concat(Stream.of(file, key), Arrays.stream(further)).toArray());
     }
 
     /** Returns the same with what led to it. */
     LessonException wrong(String key, LessonException cause) {
-        return new LessonException(
-                "In the description " + file + " the key '" + key + "' has a wrong value. " + cause.getMessage(),
-                cause);
+        return Faults.because(cause, "key.value", file, key, cause.getMessage());
     }
 }
