@@ -12,7 +12,7 @@ final class AmbientOption {
             names = "--ambient-celsius",
             paramLabel = "T",
             defaultValue = "25",
-            description = "Temperature of the air around the resistors (default ${DEFAULT-VALUE}).")
+            descriptionKey = "ambient.ambient-celsius")
     private String ambientCelsius;
 
     /** Returns it in degrees Celsius. */

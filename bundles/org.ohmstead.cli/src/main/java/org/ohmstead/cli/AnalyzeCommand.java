@@ -31,18 +31,8 @@ import picocli.CommandLine.Parameters;
 /** Analyses one recorded waveform. */
 @Command(
         name = "analyze",
-        description = {
-            "Analyse a recorded waveform: volts, power, distortion, clipping, tone bursts.",
-            "",
-            "Works on a WAV file (16, 24, 32 bit or float) or a CSV file (time in seconds, then one column for each channel)."
-                    + " The tone's frequency is found by itself; harmonics up to the 20th within 20 Hz to 20 kHz count as distortion."
-                    + " A tone burst is evaluated inside the burst only, over whole cycles.",
-            ""
-        },
-        footer = {
-            "",
-            "Example: ohmstead analyze capture.wav --volts-per-full-scale 50 --load-ohms 4R0",
-        })
+        description = {"${bundle:analyze.does}", "", "${bundle:analyze.more}", ""},
+        footer = {"", "${bundle:analyze.example}"})
 final class AnalyzeCommand implements Callable<Integer> {
     private static final QuantityFormat FIVE = QuantityFormat.digits(5);
     private static final QuantityFormat THREE = QuantityFormat.digits(3);
@@ -55,35 +45,27 @@ final class AnalyzeCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "FILE", description = "The recorded waveform.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "analyze.FILE")
     private Path file;
 
     @Option(
             names = "--volts-per-full-scale",
             paramLabel = "V",
             required = true,
-            description = "Volts that full scale stands for; give it again for each further channel that differs."
-                    + " In a CSV file it multiplies the columns: 1 if they are in volts.")
+            descriptionKey = "analyze.volts-per-full-scale")
     private List<String> voltsPerFullScale;
 
-    @Option(
-            names = "--load-ohms",
-            paramLabel = "R",
-            required = true,
-            description = "Load resistance as seen from the terminals, for example 4, 4R02 or 0R5.")
+    @Option(names = "--load-ohms", paramLabel = "R", required = true, descriptionKey = "analyze.load-ohms")
     private String loadOhms;
 
     @Option(
             names = "--load-microhenries",
             paramLabel = "L",
             defaultValue = "0",
-            description = "Inductance in series with it; power is then that of the real part (default 0).")
+            descriptionKey = "analyze.load-microhenries")
     private double loadMicrohenries;
 
-    @Option(
-            names = "--frequency-hz",
-            paramLabel = "F",
-            description = "Where to look for the tone, within 10 %%; without it the strongest component is taken.")
+    @Option(names = "--frequency-hz", paramLabel = "F", descriptionKey = "analyze.frequency-hz")
     private String frequencyHz;
 
     AnalyzeCommand(Console console) {
@@ -94,7 +76,7 @@ final class AnalyzeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         double ohms = Quantities.positive(loadOhms, Unit.OHM, "--load-ohms");
         if (!Double.isFinite(loadMicrohenries) || loadMicrohenries < 0) {
-            throw new InputException("--load-microhenries is " + loadMicrohenries + "; it must be at least 0.");
+            throw new InputException(Texts.of("analyze.microhenries", loadMicrohenries));
         }
         List<Double> scales = new ArrayList<>();
         for (String text : voltsPerFullScale) {
@@ -114,7 +96,7 @@ final class AnalyzeCommand implements Callable<Integer> {
                 file, scales.stream().mapToDouble(Double::doubleValue).toArray());
         List<ChannelAnalysis> channels = new ArrayList<>();
         for (int i = 0; i < capture.channels().size(); i++) {
-            console.progress(i + 1, capture.channels().size(), "channel");
+            console.progress(i + 1, capture.channels().size(), Texts.of("analyze.progress"));
             channels.add(analyze(capture, i, settings));
         }
         if (json.wanted()) {
@@ -130,7 +112,7 @@ final class AnalyzeCommand implements Callable<Integer> {
             return WaveformAnalyzer.analyze(capture.channels().get(channel), settings);
         } catch (CaptureException e) {
             throw new InputException(
-                    file.getFileName() + ", channel " + (char) ('A' + channel) + ": " + e.getMessage());
+                    Texts.of("analyze.fault", file.getFileName(), (char) ('A' + channel), e.getMessage()));
         }
     }
 
@@ -193,25 +175,30 @@ final class AnalyzeCommand implements Callable<Integer> {
         for (int i = 0; i < channels.size(); i++) {
             ChannelAnalysis analysis = channels.get(i);
             console.line("");
-            console.line("Channel " + (char) ('A' + i));
-            row("frequency", FIVE.format(new Quantity(analysis.frequencyHz(), Unit.HERTZ)));
+            console.line(Texts.of("analyze.channel", (char) ('A' + i)));
+            row(Texts.of("analyze.frequency"), FIVE.format(new Quantity(analysis.frequencyHz(), Unit.HERTZ)));
             row(
-                    "output",
-                    FIVE.format(new Quantity(analysis.outputVoltsRms(), Unit.VOLT)) + " RMS, "
-                            + FIVE.format(new Quantity(analysis.outputVoltsPeak(), Unit.VOLT)) + " peak, "
-                            + THREE.format(new Quantity(shown(analysis.dcVolts()), Unit.VOLT)) + " direct");
-            row("crest factor", Texts.fixed(analysis.crestFactorDb(), 2) + " dB");
-            row("power", FIVE.format(new Quantity(analysis.powerWatts(), Unit.WATT)));
+                    Texts.of("analyze.output"),
+                    Texts.of(
+                            "analyze.volts",
+                            FIVE.format(new Quantity(analysis.outputVoltsRms(), Unit.VOLT)),
+                            FIVE.format(new Quantity(analysis.outputVoltsPeak(), Unit.VOLT)),
+                            THREE.format(new Quantity(shown(analysis.dcVolts()), Unit.VOLT))));
+            row(Texts.of("analyze.crest"), Texts.fixed(analysis.crestFactorDb(), 2) + " dB");
+            row(Texts.of("analyze.power"), FIVE.format(new Quantity(analysis.powerWatts(), Unit.WATT)));
             row(
-                    "distortion",
-                    THREE.format(100 * analysis.thdFRatio()) + " % THD_F, "
-                            + THREE.format(100 * analysis.thdPlusNoiseRRatio()) + " % THD+N ("
-                            + Texts.number(analysis.bandLowHz()) + " Hz to " + Texts.number(analysis.bandHighHz())
-                            + " Hz), harmonics 2 to " + analysis.highestHarmonicCounted());
+                    Texts.of("analyze.distortion"),
+                    Texts.of(
+                            "analyze.thd",
+                            THREE.format(100 * analysis.thdFRatio()),
+                            THREE.format(100 * analysis.thdPlusNoiseRRatio()),
+                            Texts.number(analysis.bandLowHz()),
+                            Texts.number(analysis.bandHighHz()),
+                            analysis.highestHarmonicCounted()));
             row("SINAD", Texts.fixed(analysis.sinadDb(), 1) + " dB");
-            row("clipping", clipping(analysis));
-            analysis.burst().ifPresent(burst -> row("burst", burstText(burst)));
-            analysis.notes().forEach(note -> row("note", note));
+            row(Texts.of("analyze.clipping"), clipping(analysis));
+            analysis.burst().ifPresent(burst -> row(Texts.of("analyze.burst"), burstText(burst)));
+            analysis.notes().forEach(note -> row(Texts.of("analyze.note"), note));
         }
     }
 
@@ -222,21 +209,28 @@ final class AnalyzeCommand implements Callable<Integer> {
 
     private static String clipping(ChannelAnalysis analysis) {
         return analysis.clipping().clipped()
-                ? Texts.fixed(analysis.clipping().driveOverOnsetDb(), 2) + " dB over onset, flat for "
-                        + Texts.fixed(100 * analysis.clipping().flatShare(), 1) + " % of the time"
-                : "none";
+                ? Texts.of(
+                        "analyze.overOnset",
+                        Texts.fixed(analysis.clipping().driveOverOnsetDb(), 2),
+                        Texts.fixed(100 * analysis.clipping().flatShare(), 1))
+                : Texts.of("analyze.notClipped");
     }
 
     private static String burstText(Burst burst) {
-        String period = burst.periodSeconds().isPresent()
-                ? " every " + THREE.format(new Quantity(burst.periodSeconds().getAsDouble(), Unit.SECOND))
-                : "";
-        return FIVE.format(new Quantity(burst.powerWatts(), Unit.WATT)) + " for "
-                + THREE.format(new Quantity(burst.onSeconds(), Unit.SECOND)) + period + ", mean "
-                + FIVE.format(new Quantity(burst.meanPowerWatts(), Unit.WATT));
+        String power = FIVE.format(new Quantity(burst.powerWatts(), Unit.WATT));
+        String on = THREE.format(new Quantity(burst.onSeconds(), Unit.SECOND));
+        String mean = FIVE.format(new Quantity(burst.meanPowerWatts(), Unit.WATT));
+        return burst.periodSeconds().isPresent()
+                ? Texts.of(
+                        "analyze.bursts",
+                        power,
+                        on,
+                        THREE.format(new Quantity(burst.periodSeconds().getAsDouble(), Unit.SECOND)),
+                        mean)
+                : Texts.of("analyze.oneBurst", power, on, mean);
     }
 
     private void row(String name, String value) {
-        console.line(String.format("  %-13s %s", name, value));
+        console.line(Texts.row(name, value));
     }
 }

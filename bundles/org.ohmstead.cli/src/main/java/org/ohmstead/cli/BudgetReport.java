@@ -39,10 +39,8 @@ final class BudgetReport {
 
     void print(Console console, String entry) {
         Estimate result = budget.result();
-        console.line("Entry " + entry + ", channel " + budget.channel().channel() + ": "
-                + Texts.fixed(result.value(), 2) + " W");
-        TextTable table = new TextTable(
-                "part", "shape", ">freedom", ">u of input", "", ">W per unit", ">u of power W", ">share %");
+        console.line(Texts.of("budget.head", entry, budget.channel().channel(), Texts.fixed(result.value(), 2)));
+        TextTable table = TextTable.named("budget.columns");
         for (BudgetLine line : budget.lines()) {
             table.row(
                     line.source(),
@@ -57,14 +55,16 @@ final class BudgetReport {
         table.print(console);
         console.line("");
         String percent = Texts.number(100 * coverage) + " %";
-        console.line("combined standard uncertainty  " + Texts.two(result.standardUncertainty()) + " W");
-        console.line("effective degrees of freedom   " + freedom(result.degreesOfFreedom()));
-        console.line("coverage factor for " + percent + "  k = " + Texts.three(result.coverageFactor(coverage)));
-        console.line("expanded uncertainty           " + Texts.two(result.expandedUncertainty(coverage)) + " W");
-        console.line("interval, law of propagation   " + interval(result.interval(coverage)));
+        console.line(Texts.of("budget.combined", Texts.two(result.standardUncertainty())));
+        console.line(Texts.of("budget.freedom", freedom(result.degreesOfFreedom())));
+        console.line(Texts.of("budget.factor", percent, Texts.three(result.coverageFactor(coverage))));
+        console.line(Texts.of("budget.expanded", Texts.two(result.expandedUncertainty(coverage))));
+        console.line(Texts.of("budget.propagation", interval(result.interval(coverage))));
         compared.ifPresent(both -> {
-            console.line("interval, Monte Carlo          " + interval(both.monteCarloInterval())
-                    + ", standard uncertainty " + Texts.two(both.monteCarlo().standardUncertainty()) + " W");
+            console.line(Texts.of(
+                    "budget.monteCarlo",
+                    interval(both.monteCarloInterval()),
+                    Texts.two(both.monteCarlo().standardUncertainty())));
             console.line(both.sentence("W"));
         });
         budget.notes().forEach(console::line);
@@ -72,11 +72,11 @@ final class BudgetReport {
     }
 
     private static String interval(CoverageInterval interval) {
-        return Texts.fixed(interval.lower(), 2) + " to " + Texts.fixed(interval.upper(), 2) + " W";
+        return Texts.of("budget.interval", Texts.fixed(interval.lower(), 2), Texts.fixed(interval.upper(), 2));
     }
 
     private static String freedom(double degreesOfFreedom) {
-        return Double.isInfinite(degreesOfFreedom) ? "infinite" : Texts.three(degreesOfFreedom);
+        return Double.isInfinite(degreesOfFreedom) ? Texts.of("budget.infinite") : Texts.three(degreesOfFreedom);
     }
 
     private static String share(double ratio) {

@@ -11,10 +11,10 @@ final class BurstOptions {
     private static final double LONGEST_SECONDS = 1e6;
     private static final double SHORTEST_SECONDS = 1e-6;
 
-    @Option(names = "--on-seconds", paramLabel = "S", description = "Length of each burst, when there are bursts.")
+    @Option(names = "--on-seconds", paramLabel = "S", descriptionKey = "burst.on-seconds")
     private String onSeconds;
 
-    @Option(names = "--period-seconds", paramLabel = "S", description = "From the start of one burst to the next.")
+    @Option(names = "--period-seconds", paramLabel = "S", descriptionKey = "burst.period-seconds")
     private String periodSeconds;
 
     /** A rhythm: how long each burst is, and how far they are apart from start to start. */
@@ -28,14 +28,13 @@ final class BurstOptions {
     /** Returns the rhythm. */
     Rhythm rhythm() throws InputException {
         if (onSeconds == null || periodSeconds == null) {
-            throw new InputException("Bursts need both --on-seconds and --period-seconds; one of them is missing.");
+            throw new InputException(Texts.of("bursts.both"));
         }
         double on = Quantities.within(onSeconds, Unit.SECOND, SHORTEST_SECONDS, LONGEST_SECONDS, "--on-seconds");
         double period =
                 Quantities.within(periodSeconds, Unit.SECOND, SHORTEST_SECONDS, LONGEST_SECONDS, "--period-seconds");
         if (period <= on) {
-            throw new InputException("--period-seconds is " + periodSeconds + "; it must be longer than --on-seconds, "
-                    + onSeconds + ".");
+            throw new InputException(Texts.of("bursts.short", periodSeconds, onSeconds));
         }
         return new Rhythm(on, period);
     }

@@ -23,38 +23,22 @@ final class CableOptions {
     private static final double STRAND_FILL_RATIO = 0.75;
     private static final double MILLIMETRES_PER_METRE = 1000;
 
-    @Option(
-            names = "--square-millimetres",
-            paramLabel = "A",
-            description = "Cross-section of one lead of the supply cable, such as 25.")
+    @Option(names = "--square-millimetres", paramLabel = "A", descriptionKey = "cable.square-millimetres")
     private String squareMillimetres;
 
-    @Option(names = "--gauge", paramLabel = "N", description = "The same as an American wire gauge: 4, or 1/0 to 4/0.")
+    @Option(names = "--gauge", paramLabel = "N", descriptionKey = "cable.gauge")
     private String gauge;
 
-    @Option(
-            names = "--metres",
-            paramLabel = "L",
-            description = "Length of the cable from the supply to the amplifier, one way.")
+    @Option(names = "--metres", paramLabel = "L", descriptionKey = "cable.metres")
     private String metres;
 
-    @Option(
-            names = "--limit-celsius",
-            paramLabel = "T",
-            defaultValue = "70",
-            description = "The hottest that the wire may get for the sake of its insulation (default ${DEFAULT-VALUE},"
-                    + " general-purpose PVC of IEC 60227).")
+    @Option(names = "--limit-celsius", paramLabel = "T", defaultValue = "70", descriptionKey = "cable.limit-celsius")
     private String limitCelsius;
 
-    @Option(
-            names = "--outer-millimetres",
-            paramLabel = "D",
-            description = "Outer diameter of one lead; otherwise 1 mm of insulation is taken.")
+    @Option(names = "--outer-millimetres", paramLabel = "D", descriptionKey = "cable.outer-millimetres")
     private String outerMillimetres;
 
-    @Option(
-            names = "--copper-clad-aluminium",
-            description = "The wire is aluminium in a skin of copper, not copper: about 1.6 times the resistance.")
+    @Option(names = "--copper-clad-aluminium", descriptionKey = "cable.copper-clad-aluminium")
     private boolean clad;
 
     /** Returns whether a cable is described at all. */
@@ -66,7 +50,7 @@ final class CableOptions {
     CableLead lead() throws InputException {
         double area = area();
         if (metres == null) {
-            throw new InputException("The length of the cable is missing. Give it one way with --metres.");
+            throw new InputException(Texts.of("cable.noLength"));
         }
         double loop = 2 * Quantities.within(metres, Unit.METRE, SHORTEST_METRES, LONGEST_METRES, "--metres");
         return lead(area, loop);
@@ -95,18 +79,14 @@ final class CableOptions {
         double wire = 2 * Math.sqrt(area / Math.PI);
         double outer = Quantities.millimetres(outerMillimetres, 0, WIDEST_MILLIMETRES, "--outer-millimetres");
         if (outer * MILLIMETRES_PER_METRE < wire) {
-            throw new InputException("--outer-millimetres is " + outerMillimetres + "; the wire alone is "
-                    + Texts.three(wire) + " mm thick. Give the diameter with the insulation.");
+            throw new InputException(Texts.of("cable.outer", outerMillimetres, Texts.three(wire)));
         }
         return outer;
     }
 
     private double area() throws InputException {
         if ((squareMillimetres == null) == (gauge == null)) {
-            throw new InputException(
-                    squareMillimetres == null
-                            ? "The size of the cable is missing. Give --square-millimetres, such as 25, or --gauge, such as 4."
-                            : "Both --square-millimetres and --gauge are given; leave one of them out.");
+            throw new InputException(squareMillimetres == null ? Texts.of("cable.noSize") : Texts.of("cable.twoSizes"));
         }
         if (squareMillimetres != null) {
             String number = squareMillimetres.strip().replaceAll("\\s*mm(2|\u00b2)$", "");
@@ -119,8 +99,7 @@ final class CableOptions {
         }
         OptionalInt number = CopperWire.gauge(gauge);
         if (number.isEmpty()) {
-            throw new InputException(
-                    "--gauge is " + gauge + "; American wire gauges are 1/0 to 4/0 and 0 to 40, such as 4.");
+            throw new InputException(Texts.of("cable.gauge", gauge));
         }
         return CopperWire.gaugeSquareMillimetres(number.getAsInt());
     }

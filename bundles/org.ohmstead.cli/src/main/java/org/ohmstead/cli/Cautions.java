@@ -13,7 +13,7 @@ final class Cautions {
 
     static void print(Console console, List<String> cautions) {
         console.line("");
-        console.line("Caution: " + String.join(" ", cautions));
+        console.line(Texts.of("cautions.line", String.join(" ", cautions)));
     }
 
     static void put(ObjectNode root, List<String> cautions) {

@@ -30,12 +30,8 @@ import picocli.CommandLine.Mixin;
 /** Lists what is wrong or risky in a project. */
 @Command(
         name = "check",
-        description = {
-            "List what is wrong or risky in a project: missing loads, steps below the lowest load, supply range, calibration run out,"
-                    + " ratings that no step measures; what gets too hot, or is too much for supply, fuses and loads.",
-            ""
-        },
-        footer = {"", "Exit code 1 when there is an error among them.", "Example: ohmstead check kestrel.ohmstead"})
+        description = {"${bundle:check.does}", ""},
+        footer = {"", "${bundle:check.exit}", "${bundle:check.example}"})
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
@@ -70,11 +66,13 @@ final class CheckCommand implements Callable<Integer> {
             }
             console.json(root);
         } else if (problems.isEmpty()) {
-            console.line("No problems: " + folder.project().plan().size() + " steps, "
-                    + folder.project().amplifier().ratings().size() + " ratings.");
+            console.line(Texts.of(
+                    "check.none",
+                    folder.project().plan().size(),
+                    folder.project().amplifier().ratings().size()));
         } else {
             for (Problem problem : problems) {
-                console.line(problem.severity() + "  " + problem.where());
+                console.line(Texts.severity(problem.severity()) + "  " + problem.where());
                 console.line("    " + problem.what());
                 console.line("    " + problem.remedy());
             }

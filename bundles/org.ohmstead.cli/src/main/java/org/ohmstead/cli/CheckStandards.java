@@ -13,15 +13,14 @@ final class CheckStandards {
     /** Returns the check standard with an id; refuses one that the project does not have. */
     static CheckStandard find(Project project, String id) throws InputException {
         if (project.checkStandards().isEmpty()) {
-            throw new InputException(
-                    "The project has no check standards. Enter one: something steady that you measure again and"
-                            + " again to see whether the bench still is what it was.");
+            throw new InputException(Texts.of("standards.none"));
         }
         return project.checkStandard(id)
-                .orElseThrow(() -> new InputException("The project has no check standard \"" + id + "\". It has "
-                        + Texts.some(project.checkStandards().stream()
+                .orElseThrow(() -> new InputException(Texts.of(
+                        "standards.unknown",
+                        id,
+                        Texts.some(project.checkStandards().stream()
                                 .map(CheckStandard::id)
-                                .toList())
-                        + "."));
+                                .toList()))));
     }
 }

@@ -32,7 +32,8 @@ public final class CommandLineApplication implements IApplication {
      * @param wish the language that is asked for; null or blank for none
      */
     static String language(String[] words, String wish) {
-        boolean forPrograms = Arrays.asList(words).contains("--json");
+        boolean forPrograms =
+                Arrays.stream(words).anyMatch(word -> word.equals("--json") || word.equals("--json=true"));
         boolean asked = wish != null && !wish.isBlank();
         return asked && !forPrograms ? wish : Locale.ENGLISH.getLanguage();
     }

@@ -46,27 +46,21 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         description = {
-            "Compare up to ten amplifiers, or the same one in several periods, at a common supply voltage and load.",
+            "${bundle:compare.does}",
             "",
-            "Readings at that voltage count as they are; else the power comes from the curve through readings on both"
-                    + " sides of it, never beyond them. What the same meters make uncertain in both cancels. Prices come"
-                    + " from the projects; with --index-table they are brought to the money of one period.",
+            "${bundle:compare.more}",
             "",
-            "With --lab what other benches handed over to the shared log is compared as well, each amplifier with its"
-                    + " serial number; the projects' own readings count once. The first project that names a shared log"
-                    + " says which.",
+            "${bundle:compare.more2}",
             "",
-            "The index table is CSV in UTF-8 with the header period,index, a comma between columns and a point as"
-                    + " decimal mark; a period is a year 2024 or a month 2024-03. Nothing is interpolated in it.",
+            "${bundle:compare.more3}",
             ""
         },
         footer = {
             "",
-            "Exit code 1 when something could not be compared.",
-            "Example: ohmstead compare kestrel.ohmstead heron.ohmstead --at 14.4V --load 4ohm",
-            "Example: ohmstead compare kestrel.ohmstead --at 13.8 --load 2 --mode bridged --period 2022 --period"
-                    + " 2025..",
-            "Example: ohmstead compare kestrel.ohmstead --at 14.4 --load 4 --lab-find 'amplifier:Heron*'"
+            "${bundle:compare.exit}",
+            "${bundle:compare.example}",
+            "${bundle:compare.example2}",
+            "${bundle:compare.example3}"
         })
 final class CompareCommand implements Callable<Integer> {
     private static final double HIGHEST_VOLTS = 100;
@@ -82,80 +76,43 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(arity = "1..*", paramLabel = "PROJECT", description = "Folders of projects or their project.json.")
+    @Parameters(arity = "1..*", paramLabel = "PROJECT", descriptionKey = "compare.PROJECT")
     private List<Path> projects;
 
-    @Option(
-            names = "--at",
-            paramLabel = "V",
-            required = true,
-            description = "The common supply voltage at the terminals.")
+    @Option(names = "--at", paramLabel = "V", required = true, descriptionKey = "compare.at")
     private String supplyVolts;
 
-    @Option(
-            names = "--load",
-            paramLabel = "R",
-            required = true,
-            description = "The common load, for example 4ohm or 2R67.")
+    @Option(names = "--load", paramLabel = "R", required = true, descriptionKey = "compare.load")
     private String loadOhms;
 
-    @Option(
-            names = "--mode",
-            paramLabel = "MODE",
-            defaultValue = "STEREO",
-            description = "How the channels meet the load: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--mode", paramLabel = "MODE", defaultValue = "STEREO", descriptionKey = "compare.mode")
     private Mode mode;
 
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            defaultValue = "CONTINUOUS",
-            description = "Steady tone or burst: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--kind", paramLabel = "KIND", defaultValue = "CONTINUOUS", descriptionKey = "compare.kind")
     private PowerKind kind;
 
-    @Option(
-            names = "--distortion",
-            paramLabel = "PERCENT",
-            description = "Power at this limit of THD_F (default: the end point that most have).")
+    @Option(names = "--distortion", paramLabel = "PERCENT", descriptionKey = "compare.distortion")
     private String distortion;
 
-    @Option(
-            names = "--frequency",
-            paramLabel = "F",
-            description = "Of the tone, for example 1kHz (default: the one that most have).")
+    @Option(names = "--frequency", paramLabel = "F", descriptionKey = "compare.frequency")
     private String frequency;
 
-    @Option(
-            names = "--period",
-            paramLabel = "PERIOD",
-            description =
-                    "Compare what was measured then: 2024, 2024-03, 2023-05-01..2024 or 2024..; give it several times"
-                            + " to compare periods.")
+    @Option(names = "--period", paramLabel = "PERIOD", descriptionKey = "compare.period")
     private List<String> periods = new ArrayList<>();
 
-    @Option(names = "--lab", description = "Compare with what is in the shared log, too.")
+    @Option(names = "--lab", descriptionKey = "compare.lab")
     private boolean lab;
 
-    @Option(
-            names = "--lab-find",
-            paramLabel = "QUERY",
-            description = "Compare with what such a query finds in the shared log; as for lab find.")
+    @Option(names = "--lab-find", paramLabel = "QUERY", descriptionKey = "compare.lab-find")
     private String labQuery;
 
-    @Option(names = "--index-table", paramLabel = "FILE", description = "Table of a price index; needs --base.")
+    @Option(names = "--index-table", paramLabel = "FILE", descriptionKey = "compare.index-table")
     private Path indexTable;
 
-    @Option(
-            names = "--base",
-            paramLabel = "PERIOD",
-            description = "Period of the table to whose money prices are brought.")
+    @Option(names = "--base", paramLabel = "PERIOD", descriptionKey = "compare.base")
     private String base;
 
-    @Option(
-            names = "--confidence",
-            paramLabel = "PERCENT",
-            defaultValue = "95",
-            description = "Of intervals and statements (default ${DEFAULT-VALUE}).")
+    @Option(names = "--confidence", paramLabel = "PERCENT", defaultValue = "95", descriptionKey = "compare.confidence")
     private String confidence;
 
     CompareCommand(Console console) {
@@ -165,9 +122,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if ((indexTable == null) != (base == null)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--index-table and --base go together: the table, and the period of it to compare in.");
+            throw new ParameterException(spec.commandLine(), Texts.of("compare.indexBase"));
         }
         ComparisonRequest request = request();
         try {
@@ -187,12 +142,11 @@ final class CompareCommand implements Callable<Integer> {
     private ComparisonRequest request() throws InputException {
         double volts = Quantities.positive(supplyVolts, Unit.VOLT, "--at");
         if (volts > HIGHEST_VOLTS) {
-            throw new InputException("--at is " + supplyVolts + "; supply volts lie above 0 and up to 100.");
+            throw new InputException(Texts.of("compare.volts", supplyVolts));
         }
         double level = Quantities.ratio(confidence, "--confidence");
         if (level <= 0 || level >= 1) {
-            throw new InputException(
-                    "--confidence is " + confidence + "; it must lie between 0 and 100 %, such as 95.");
+            throw new InputException(Texts.of("compare.confidence", confidence));
         }
         return new ComparisonRequest(
                 volts,
@@ -210,7 +164,7 @@ final class CompareCommand implements Callable<Integer> {
         }
         double ratio = Quantities.ratio(distortion, "--distortion");
         if (ratio <= 0) {
-            throw new InputException("--distortion is " + distortion + "; a limit above 0 % is needed, such as 1.");
+            throw new InputException(Texts.of("compare.distortion", distortion));
         }
         return Optional.of(new EndPoint.DistortionLimit(ratio, DistortionMeasure.THD_F));
     }
@@ -230,7 +184,7 @@ final class CompareCommand implements Callable<Integer> {
                 List<Subject> found = Subject.of(name(folder), folder.project(), entries, time.getValue());
                 if (found.isEmpty() && inLab.isEmpty()) {
                     throw new InputException(
-                            nothing("The log of " + folder.folder(), time.getKey()) + " Look at: ohmstead log list");
+                            Texts.of("compare.seeLog", nothing("compare.ofProject", folder.folder(), time.getKey())));
                 }
                 subjects.addAll(found);
             }
@@ -239,8 +193,7 @@ final class CompareCommand implements Callable<Integer> {
             subjects.addAll(labSubjects(folders, inLab.get(), known, times));
         }
         if (subjects.isEmpty()) {
-            throw new InputException(
-                    "Neither the projects nor the shared log hold such a valid reading. Look at: ohmstead lab find");
+            throw new InputException(Texts.of("compare.nowhere"));
         }
         return Subject.withOwnNames(subjects);
     }
@@ -287,15 +240,15 @@ final class CompareCommand implements Callable<Integer> {
         for (Map.Entry<String, Period> time : times.entrySet()) {
             List<Subject> found = Subject.of(LabReadings.SOURCE, entries, time.getValue());
             if (found.isEmpty()) {
-                console.message(nothing("Besides those of the projects, the shared log", time.getKey()));
+                console.message(nothing("compare.ofLab", "", time.getKey()));
             }
             subjects.addAll(found);
         }
         return subjects;
     }
 
-    private static String nothing(String where, String period) {
-        return where + " holds no valid reading" + (period.isEmpty() ? "" : " of " + period) + ".";
+    private static String nothing(String key, Object where, String period) {
+        return period.isEmpty() ? Texts.of(key, where) : Texts.of(key + ".period", where, period);
     }
 
     private static String name(ProjectFolder folder) {

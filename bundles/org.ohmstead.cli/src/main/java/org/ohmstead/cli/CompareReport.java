@@ -38,17 +38,7 @@ record CompareReport(Comparison comparison, List<PricePerWatt> prices) {
             console.line(comparison.request().words() + ", "
                     + comparison.ground().map(Comparison.Ground::words).orElse(""));
             console.line("");
-            TextTable table = new TextTable(
-                    "amplifier",
-                    "channel",
-                    ">W",
-                    ">\u00b1 W",
-                    "from",
-                    ">price",
-                    "currency",
-                    ">per W",
-                    ">\u00b1",
-                    ">adjusted per W");
+            TextTable table = TextTable.named("compare.columns");
             for (SubjectPower power : comparison.powers()) {
                 row(table, power);
             }
@@ -68,7 +58,7 @@ record CompareReport(Comparison comparison, List<PricePerWatt> prices) {
                 power.channel(),
                 Texts.fixed(watts.value(), 1),
                 Texts.fixed(watts.expandedUncertainty(confidence()), 1),
-                power.origin() == SubjectPower.Origin.DIRECT ? "readings there" : "curve",
+                power.origin() == SubjectPower.Origin.DIRECT ? Texts.of("compare.direct") : Texts.of("compare.curve"),
                 price.map(each -> Texts.fixed(each.price().amount(), 2)).orElse(""),
                 price.map(each -> each.price().currency()).orElse(""),
                 price.map(each -> Texts.three(each.perWatt().value())).orElse(""),

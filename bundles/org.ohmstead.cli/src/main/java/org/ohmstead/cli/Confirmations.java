@@ -70,9 +70,7 @@ final class Confirmations {
             given.add(new Yes(stepIds(each.getValue()), each.getKey().what(), options.who(), reason.get()));
         }
         if (!all && !console.hasPerson()) {
-            console.message(
-                    "Nobody can be asked here, so these warnings count as refused. Say yes to them with --yes and"
-                            + " --reason, or choose steps with --step.");
+            console.message(Texts.of("confirm.nobody"));
         }
         return all;
     }
@@ -96,13 +94,12 @@ final class Confirmations {
         if (options.yes()) {
             return Optional.of(options.reason());
         }
-        console.status("WARNING  " + Texts.some(stepIds));
+        console.status(Texts.of("confirm.warning", Texts.some(stepIds)));
         console.status("    " + warning.what());
         console.status("    " + warning.remedy());
         if (!console.hasPerson()) {
             return Optional.empty();
         }
-        return console.ask("    Type why it is no obstacle to say yes, or an empty line to say no: ")
-                .filter(line -> !line.isEmpty());
+        return console.ask(Texts.of("confirm.ask")).filter(line -> !line.isEmpty());
     }
 }

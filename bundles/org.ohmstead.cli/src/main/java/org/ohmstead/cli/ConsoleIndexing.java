@@ -16,7 +16,9 @@ final class ConsoleIndexing implements IndexProgress {
     @Override
     public void indexed(long done, long total) {
         console.progress(
-                (int) Math.min(Integer.MAX_VALUE, done), (int) Math.min(Integer.MAX_VALUE, total), "entries indexed");
+                (int) Math.min(Integer.MAX_VALUE, done),
+                (int) Math.min(Integer.MAX_VALUE, total),
+                Texts.of("indexing.progress"));
     }
 
     @Override

@@ -3,6 +3,8 @@
 
 package org.ohmstead.cli;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmstead.measure.bench.OperatorPort;
@@ -21,9 +23,11 @@ final class ConsoleOperator implements OperatorPort {
     @Override
     public OptionalDouble ask(Question question) throws InterruptedException {
         String unit = question.unit().symbol();
-        String prompt = capital(question.what()) + (unit.isEmpty() ? "" : " in " + unit) + " (about "
-                + Texts.three(question.likely().low()) + " to "
-                + Texts.three(question.likely().high()) + "): ";
+        String low = Texts.three(question.likely().low());
+        String high = Texts.three(question.likely().high());
+        String prompt = unit.isEmpty()
+                ? Texts.of("operator.ask", capital(question.what()), low, high)
+                : Texts.of("operator.askIn", capital(question.what()), unit, low, high);
         while (true) {
             Optional<String> answer = answer(prompt);
             if (answer.isEmpty()) {
@@ -49,14 +53,14 @@ final class ConsoleOperator implements OperatorPort {
     @Override
     public boolean confirm(String sentences) throws InterruptedException {
         while (true) {
-            Optional<String> answer = answer(sentences + " Type y for yes: ");
-            if (answer.isEmpty() || answer.get().matches("(?i)no?")) {
+            Optional<String> answer = answer(Texts.of("operator.confirm", sentences));
+            if (answer.isEmpty() || isOneOf("operator.no", answer.get())) {
                 return false;
             }
-            if (answer.get().matches("(?i)y(es)?")) {
+            if (isOneOf("operator.yes", answer.get())) {
                 return true;
             }
-            console.message("\"" + answer.get() + "\" is neither yes nor no. Type y or n; an empty line means no.");
+            console.message(Texts.of("operator.neither", answer.get()));
         }
     }
 
@@ -66,6 +70,11 @@ final class ConsoleOperator implements OperatorPort {
     }
 
     /** Returns what was typed; empty when it was nothing. */
+    /** Returns whether an answer is one of the words of a text, which has "|" between them. */
+    private static boolean isOneOf(String key, String answer) {
+        return List.of(Texts.of(key).split("\\|")).contains(answer.toLowerCase(Locale.ROOT));
+    }
+
     private Optional<String> answer(String prompt) throws InterruptedException {
         return console.ask(prompt).filter(line -> !line.isEmpty());
     }

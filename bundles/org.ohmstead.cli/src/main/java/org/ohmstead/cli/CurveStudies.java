@@ -33,7 +33,7 @@ import org.ohmstead.testlog.LogEntry;
 final class CurveStudies {
     private record Key(PowerKind kind, EndPoint endPoint, double frequencyHz) {
         String words() {
-            return Texts.kind(kind) + " power at " + Texts.number(frequencyHz) + " Hz to " + Texts.endPoint(endPoint);
+            return Texts.of("studies.kind", Texts.kind(kind), Texts.number(frequencyHz), Texts.endPoint(endPoint));
         }
     }
 
@@ -97,7 +97,7 @@ final class CurveStudies {
     void print(Console console, double confidence) {
         outcomes.forEach((key, outcome) -> {
             console.line("");
-            console.line("All loads and modes together, " + key.words() + ":");
+            console.line(Texts.of("studies.head", key.words()));
             if (outcome instanceof StudyOutcome.Refused refused) {
                 console.line("  " + refused.reason());
             } else if (outcome instanceof PowerStudy study) {
@@ -120,8 +120,12 @@ final class CurveStudies {
                 for (PowerStudy.PlacedLoad load : own.loads()) {
                     if (other.loads().contains(load)) {
                         for (double volts : supplyVolts) {
-                            String where = key.words() + ", " + Texts.number(load.loadOhms()) + " ohms "
-                                    + Texts.mode(load.mode()) + " at " + Texts.number(volts) + " V: ";
+                            String where = Texts.of(
+                                    "studies.where",
+                                    key.words(),
+                                    Texts.number(load.loadOhms()),
+                                    Texts.mode(load.mode()),
+                                    Texts.number(volts));
                             PowerDifference.of(
                                             ownName,
                                             own.predict(volts, load.loadOhms(), load.mode()),
@@ -134,17 +138,17 @@ final class CurveStudies {
                 }
             }
         });
-        return sentences.isEmpty()
-                ? List.of(ownName + " and " + otherName
-                        + " have no kind of power, end point, frequency and load in common.")
-                : sentences;
+        return sentences.isEmpty() ? List.of(Texts.of("studies.apart", ownName, otherName)) : sentences;
     }
 
     private void printWish(Console console, PowerStudy study, double confidence) {
         for (double volts : supplyVolts) {
             PowerPrediction prediction = study.predict(volts, wish.loadOhms().getAsDouble(), wish.mode());
-            String where = Texts.number(wish.loadOhms().getAsDouble()) + " ohms " + Texts.mode(wish.mode()) + " at "
-                    + Texts.number(volts) + " V: ";
+            String where = Texts.of(
+                    "studies.wish",
+                    Texts.number(wish.loadOhms().getAsDouble()),
+                    Texts.mode(wish.mode()),
+                    Texts.number(volts));
             if (prediction instanceof PowerPrediction.Predicted predicted) {
                 console.line("  " + where + Texts.fixed(predicted.powerWatts(), 1) + " \u00b1 "
                         + Texts.fixed(predicted.wholeEstimate().expandedUncertainty(confidence), 1) + " W. "

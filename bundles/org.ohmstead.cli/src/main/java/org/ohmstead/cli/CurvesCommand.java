@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.ohmstead.curves.LoadCurve;
 import org.ohmstead.curves.LoadCurves;
 import org.ohmstead.curves.PowerCurve;
@@ -38,17 +39,8 @@ import picocli.CommandLine.Option;
 /** Fits power against supply voltage. */
 @Command(
         name = "curves",
-        description = {
-            "Fit power against supply voltage to the logged readings, and state the power at any voltage.",
-            "",
-            "For each load, mode and channel the output stage's peak volts are taken as a straight line in the supply volts"
-                    + " (gain times supply less a saturation voltage). With one supply voltage only, power is scaled by its square and"
-                    + " said to be.",
-            "Then all loads and modes of an end point are studied together: which kind of supply the readings speak for, what the"
-                    + " output stage loses, which readings do not lie on the same curve.",
-            ""
-        },
-        footer = {"", "Example: ohmstead curves kestrel.ohmstead --at 12.6,13.8,14.4"})
+        description = {"${bundle:curves.does}", "", "${bundle:curves.more}", "${bundle:curves.more2}", ""},
+        footer = {"", "${bundle:curves.example}"})
 final class CurvesCommand implements Callable<Integer> {
     private final Console console;
 
@@ -66,40 +58,22 @@ final class CurvesCommand implements Callable<Integer> {
             paramLabel = "V",
             split = ",",
             defaultValue = "12.0,12.6,13.8,14.4",
-            description = "Supply volts to state the power at (default ${DEFAULT-VALUE}).")
+            descriptionKey = "curves.at")
     private List<Double> supplyVolts;
 
-    @Option(
-            names = "--load-ohms",
-            paramLabel = "R",
-            description = "A load to predict the power into, whether it was measured or not, for example 3 or 2R67.")
+    @Option(names = "--load-ohms", paramLabel = "R", descriptionKey = "curves.load-ohms")
     private String loadOhms;
 
-    @Option(
-            names = "--mode",
-            paramLabel = "MODE",
-            defaultValue = "STEREO",
-            description = "How the channels meet that load: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--mode", paramLabel = "MODE", defaultValue = "STEREO", descriptionKey = "curves.mode")
     private Mode mode;
 
-    @Option(
-            names = "--read-at-supply",
-            paramLabel = "EFFICIENCY",
-            description =
-                    "In the joint study, take the logged supply volts as read at the supply and bring them to the terminals"
-                            + " through the bench's cable, for an amplifier with all channels driven that turns so many percent of its input"
-                            + " into output.")
+    @Option(names = "--read-at-supply", paramLabel = "EFFICIENCY", descriptionKey = "curves.read-at-supply")
     private String readAtSupply;
 
-    @Option(
-            names = "--against",
-            paramLabel = "PROJECT",
-            description =
-                    "Another project, or the same amplifier in another year: how the powers differ, in W, %% and dB, and"
-                            + " whether that could be heard.")
+    @Option(names = "--against", paramLabel = "PROJECT", descriptionKey = "curves.against")
     private Path against;
 
-    @Option(names = "--robust", description = "Let readings far off the curve count less (Huber's method).")
+    @Option(names = "--robust", descriptionKey = "curves.robust")
     private boolean robust;
 
     CurvesCommand(Console console) {
@@ -109,11 +83,11 @@ final class CurvesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (supplyVolts.isEmpty()) {
-            throw new InputException("--at names no supply volts; give some, for example 12.6,14.4.");
+            throw new InputException(Texts.of("curves.noVolts"));
         }
         for (double volts : supplyVolts) {
             if (!Double.isFinite(volts) || volts <= 0 || volts > 100) {
-                throw new InputException("--at has " + volts + "; supply volts lie above 0 and up to 100.");
+                throw new InputException(Texts.of("curves.volts", volts));
             }
         }
         ProjectFolder folder = project.open();
@@ -122,9 +96,7 @@ final class CurvesCommand implements Callable<Integer> {
         List<LoadCurve> curves = LoadCurves.fit(
                 entries.stream().flatMap(entry -> entry.reading().stream()).toList());
         if (curves.isEmpty()) {
-            throw new InputException(
-                    "The log of " + folder.folder()
-                            + " holds no valid reading that reached its end point. Run steps first, or look at: ohmstead log list");
+            throw new InputException(Texts.of("curves.none", folder.folder()));
         }
         double confidence = folder.project().sheet().confidence();
         CurveStudies studies = new CurveStudies(
@@ -175,8 +147,7 @@ final class CurvesCommand implements Callable<Integer> {
         }
         double efficiency = Quantities.ratio(readAtSupply, "--read-at-supply");
         if (efficiency <= 0) {
-            throw new InputException(
-                    "--read-at-supply is " + readAtSupply + "; an efficiency above 0 % is needed, such as 70.");
+            throw new InputException(Texts.of("curves.efficiency", readAtSupply));
         }
         return Optional.of(new CableModel(
                 project.bench().cable().loopOhms(),
@@ -185,10 +156,10 @@ final class CurvesCommand implements Callable<Integer> {
     }
 
     private void print(List<LoadCurve> curves, double confidence) {
-        List<String> headers = new ArrayList<>(List.of("power", "to", "mode", ">load \u03a9", "channel"));
-        supplyVolts.forEach(volts -> headers.add(">W at " + Texts.number(volts) + " V"));
-        headers.add(">% per V");
-        TextTable table = new TextTable(headers.toArray(String[]::new));
+        String volts = supplyVolts.stream()
+                .map(each -> Texts.of("curves.columns.power", Texts.number(each)))
+                .collect(Collectors.joining("|"));
+        TextTable table = TextTable.named("curves.columns", volts);
         for (LoadCurve curve : curves) {
             List<String> cells = new ArrayList<>(List.of(
                     Texts.kind(curve.kind()),
@@ -196,18 +167,18 @@ final class CurvesCommand implements Callable<Integer> {
                     Texts.mode(curve.mode()),
                     Texts.number(curve.nominalLoadOhms()),
                     curve.channel()));
-            for (double volts : supplyVolts) {
-                Estimate power = curve.powerAt(volts);
+            for (double supply : supplyVolts) {
+                Estimate power = curve.powerAt(supply);
                 cells.add(Texts.fixed(power.value(), 1) + " \u00b1 "
                         + Texts.fixed(power.expandedUncertainty(confidence), 1)
-                        + (curve.curve().predict(volts).extrapolated() ? "*" : " "));
+                        + (curve.curve().predict(supply).extrapolated() ? "*" : " "));
             }
             cells.add(Texts.fixed(curve.curve().percentPerVolt(middle(curve)), 1));
             table.row(cells.toArray(String[]::new));
         }
         table.print(console);
         console.line("");
-        console.line("Intervals cover " + Texts.number(100 * confidence) + " %.  * outside the measured supply volts.");
+        console.line(Texts.of("curves.intervals", Texts.number(100 * confidence)));
         curves.stream()
                 .map(LoadCurve::curve)
                 .map(PowerCurve::describe)

@@ -26,12 +26,7 @@ import picocli.CommandLine.Option;
 /** The main job from beginning to end on the invented demo project. */
 @Command(
         name = "demo",
-        description = {
-            "Run the main job on the invented demo project: captures of a simulated amplifier in, judged results sheet out.",
-            "",
-            "The demo project is copied into a folder of its own, which each demo makes anew; nothing else is touched.",
-            ""
-        })
+        description = {"${bundle:demo.does}", "", "${bundle:demo.more}", ""})
 final class DemoCommand implements Callable<Integer> {
     private final Console console;
 
@@ -41,10 +36,10 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Option(names = "--output", paramLabel = "FOLDER", description = "Where to put the demo's project.")
+    @Option(names = "--output", paramLabel = "FOLDER", descriptionKey = "demo.output")
     private Path output;
 
-    @Option(names = "--data", paramLabel = "FOLDER", description = "Where the demo data lie.")
+    @Option(names = "--data", paramLabel = "FOLDER", descriptionKey = "demo.data")
     private Path data;
 
     DemoCommand(Console console) {
@@ -84,20 +79,21 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private void print(ProjectFolder folder, ReplayOutcome outcome, PublishedSheet published, Path csv) {
-        console.line(folder.project().title() + " (invented; captures from a circuit simulator)");
-        console.line(outcome.logged().size() + " readings made and logged from "
-                + outcome.logged().stream()
+        console.line(Texts.of("demo.title", folder.project().title()));
+        console.line(Texts.of(
+                "demo.readings",
+                outcome.logged().size(),
+                outcome.logged().stream()
                         .flatMap(entry -> entry.reading().stream())
                         .mapToInt(reading -> reading.provenance().captures().size())
-                        .sum()
-                + " captures");
+                        .sum()));
         console.line("");
         RatingTable.print(published.sheet(), console);
         console.line("");
-        console.line("sheet  " + published.html());
+        console.line(Texts.of("sheet.html", published.html()));
         console.line("       " + published.pdf());
-        console.line("log    " + folder.logFile());
-        console.line("csv    " + csv);
+        console.line(Texts.of("demo.log", folder.logFile()));
+        console.line(Texts.of("demo.csv", csv));
     }
 
     private static Optional<Path> environment(String name) {

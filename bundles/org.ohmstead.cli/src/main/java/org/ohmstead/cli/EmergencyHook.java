@@ -30,7 +30,7 @@ final class EmergencyHook implements AutoCloseable {
         run.emergencyStop(who + ", by ending the program").forEach(console::message);
         try {
             if (!over.await(MOST_SECONDS, TimeUnit.SECONDS)) {
-                console.message("The run did not end in time. What the log holds is whole; see to the bench yourself.");
+                console.message(Texts.of("emergency.late"));
             }
         } catch (InterruptedException told) {
             Thread.currentThread().interrupt();

@@ -6,18 +6,25 @@ package org.ohmstead.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import org.ohmstead.model.ChannelReading;
 import org.ohmstead.model.MeasuredFigure;
 import org.ohmstead.model.MeasuredFigures;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogNote;
 import org.ohmstead.testlog.VoidNote;
+import org.ohmstead.units.text.Language;
 
 /** Entries of the log as JSON, and the remark that goes with them. */
 final class EntryJson {
     private EntryJson() {}
 
     static ObjectNode summary(LogEntry entry) {
+        // Programs read it, also where a person's words would be said in another language.
+        return Language.speaking(Locale.ENGLISH, () -> made(entry));
+    }
+
+    private static ObjectNode made(LogEntry entry) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("id", entry.id());
         node.put("sequence", entry.sequence());
@@ -67,10 +74,10 @@ final class EntryJson {
     /** Returns why an entry does not count, what a note says, or which measurement found figures; empty for a valid reading. */
     static String remark(LogEntry entry) {
         if (entry.voided()) {
-            return "void: " + entry.voidedBy().map(VoidNote::reason).orElse("");
+            return Texts.of("entry.void", entry.voidedBy().map(VoidNote::reason).orElse(""));
         }
         return entry.voids()
-                .map(voided -> "voids " + voided.targetId() + ": " + voided.reason())
+                .map(voided -> Texts.of("entry.voids", voided.targetId(), voided.reason()))
                 .or(() -> entry.note().map(LogNote::text))
                 .or(() -> entry.figures().map(MeasuredFigures::measurementId))
                 .orElse("");

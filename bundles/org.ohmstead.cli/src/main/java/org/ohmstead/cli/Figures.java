@@ -36,7 +36,7 @@ final class Figures {
     void add(String label, String name, Range range, String unit) {
         String low = Texts.three(range.low());
         String high = Texts.three(range.high());
-        rows.add(new Row(label, low.equals(high) ? low : low + " to " + high, unit));
+        rows.add(new Row(label, low.equals(high) ? low : Texts.between(low, high), unit));
         Ranges.put(document, name, range);
     }
 
@@ -47,7 +47,7 @@ final class Figures {
     }
 
     void print(Console console) {
-        TextTable table = new TextTable("figure", ">value", "unit");
+        TextTable table = TextTable.named("figures.columns");
         rows.forEach(row -> table.row(row.label(), row.value(), row.unit()));
         table.print(console);
     }

@@ -12,24 +12,13 @@ import picocli.CommandLine.Option;
 
 /** How a file of a test signal is stored. */
 final class FileOptions {
-    @Option(
-            names = "--samples",
-            paramLabel = "KIND",
-            description = "16, 24 or 32 for integers of so many bits with dither, or float (default: 24, in a set 16).")
+    @Option(names = "--samples", paramLabel = "KIND", descriptionKey = "file.samples")
     private String samples;
 
-    @Option(
-            names = "--channels",
-            paramLabel = "USE",
-            defaultValue = "both",
-            description = "mono, both, left, right, or right-inverted for bridged inputs (default both).")
+    @Option(names = "--channels", paramLabel = "USE", defaultValue = "both", descriptionKey = "file.channels")
     private String channels;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "Chooses the dither; the same seed gives the same file (default 1).")
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "file.seed")
     private long seed;
 
     SampleFormat format(SampleFormat usual) throws InputException {
@@ -41,7 +30,7 @@ final class FileOptions {
             case "24" -> SampleFormat.INTEGER_24;
             case "32" -> SampleFormat.INTEGER_32;
             case "float" -> SampleFormat.FLOAT_32;
-            default -> throw new InputException("--samples is " + samples + "; it must be 16, 24, 32 or float.");
+            default -> throw new InputException(Texts.of("file.samples", samples));
         };
     }
 
@@ -50,8 +39,7 @@ final class FileOptions {
                 Arrays.stream(ChannelUse.values()).map(FileOptions::name).toList();
         int index = names.indexOf(channels.strip().toLowerCase(Locale.ROOT));
         if (index < 0) {
-            throw new InputException(
-                    "--channels is " + channels + "; it must be one of " + String.join(", ", names) + ".");
+            throw new InputException(Texts.of("file.channels", channels, String.join(", ", names)));
         }
         return ChannelUse.values()[index];
     }

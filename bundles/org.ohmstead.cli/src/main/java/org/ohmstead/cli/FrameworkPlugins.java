@@ -25,15 +25,13 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
     private static final String COMPONENTS = "Service-Component";
     private static final String COMPONENT_RUNTIME = "org.apache.felix.scr";
     private static final long WAIT_SECONDS = 10;
-    private static final String MISSING =
-            "The plug-ins cannot be reached. Start Ohmstead by its own start script, or install it anew.";
 
     private Optional<ServiceRegistration<OperatorPort>> registration = Optional.empty();
     private Optional<ServiceReference<Catalog>> reference = Optional.empty();
 
     @Override
     public Catalog catalog(OperatorPort operator) throws OutsideException {
-        BundleContext context = context().orElseThrow(() -> new OutsideException(MISSING));
+        BundleContext context = context().orElseThrow(() -> new OutsideException(Texts.of("plugins.missing")));
         DropIns.install(context);
         startComponents(context);
         // Whoever works on the command line is asked there, even where a window could ask as well.
@@ -42,7 +40,7 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
         registration = Optional.of(context.registerService(OperatorPort.class, operator, first));
         reference = Optional.of(awaited(context));
         return Optional.ofNullable(context.getService(reference.get()))
-                .orElseThrow(() -> new OutsideException(MISSING));
+                .orElseThrow(() -> new OutsideException(Texts.of("plugins.missing")));
     }
 
     private static Optional<BundleContext> context() {
@@ -66,7 +64,7 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
             bundle.start(runtime ? Bundle.START_TRANSIENT : Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
         } catch (BundleException failed) {
             if (runtime) {
-                throw new OutsideException(MISSING + " (" + failed.getMessage() + ")");
+                throw new OutsideException(Texts.of("plugins.missing") + " (" + failed.getMessage() + ")");
             }
             // A module that does not start is missing from the list; the others are there.
             System.getLogger(FrameworkPlugins.class.getName())
@@ -87,12 +85,12 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
             if (found == null && there.await(WAIT_SECONDS, TimeUnit.SECONDS)) {
                 found = context.getServiceReference(Catalog.class);
             }
-            return Optional.ofNullable(found).orElseThrow(() -> new OutsideException(MISSING));
+            return Optional.ofNullable(found).orElseThrow(() -> new OutsideException(Texts.of("plugins.missing")));
         } catch (InvalidSyntaxException never) {
             throw new IllegalStateException("the filter is written here", never);
         } catch (InterruptedException told) {
             Thread.currentThread().interrupt();
-            throw new OutsideException("It was interrupted before the plug-ins were there. Start it again.");
+            throw new OutsideException(Texts.of("plugins.interrupted"));
         } finally {
             context.removeServiceListener(listener);
         }

@@ -19,14 +19,10 @@ final class FuseOptions {
     private static final double MOST_AMPS = 1000;
     private static final double LEAST_AMPS = 0.01;
 
-    @Option(names = "--rated-amps", paramLabel = "I", description = "Rated current of one fuse.")
+    @Option(names = "--rated-amps", paramLabel = "I", descriptionKey = "fuse.rated-amps")
     private String ratedAmps;
 
-    @Option(
-            names = "--count",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "How many lie side by side, 1 to 20 (default ${DEFAULT-VALUE}).")
+    @Option(names = "--count", paramLabel = "N", defaultValue = "1", descriptionKey = "fuse.count")
     private int count;
 
     @Option(
@@ -34,7 +30,7 @@ final class FuseOptions {
             paramLabel = "KIND",
             defaultValue = "blade",
             converter = KindConverter.class,
-            description = "blade, large-blade or cartridge (default ${DEFAULT-VALUE}).")
+            descriptionKey = "fuse.kind")
     private FuseKind kind;
 
     /** Returns whether a fuse is described. */
@@ -45,10 +41,10 @@ final class FuseOptions {
     /** Returns the fuses. */
     FuseBank bank() throws InputException {
         if (ratedAmps == null) {
-            throw new InputException("The fuse's rating is missing. Give --rated-amps, such as 30.");
+            throw new InputException(Texts.of("fuse.noRating"));
         }
         if (count < 1 || count > MOST) {
-            throw new InputException("--count is " + count + "; it must be between 1 and " + MOST + ".");
+            throw new InputException(Texts.of("fuse.count", count, MOST));
         }
         return new FuseBank(
                 kind, Quantities.within(ratedAmps, Unit.AMPERE, LEAST_AMPS, MOST_AMPS, "--rated-amps"), count);
@@ -61,11 +57,12 @@ final class FuseOptions {
             return Arrays.stream(FuseKind.values())
                     .filter(each -> word(each).equalsIgnoreCase(text.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("expected one of "
-                            + Arrays.stream(FuseKind.values())
+                    .orElseThrow(() -> new TypeConversionException(Texts.of(
+                            "fuse.kind",
+                            Arrays.stream(FuseKind.values())
                                     .map(KindConverter::word)
-                                    .collect(Collectors.joining(", "))
-                            + " but was '" + text + "'"));
+                                    .collect(Collectors.joining(", ")),
+                            text)));
         }
 
         private static String word(FuseKind kind) {

@@ -22,8 +22,6 @@ import org.ohmstead.testlog.LogEntry;
 final class HandingOver implements RunListener, AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(5);
     private static final Duration TICK = Duration.ofSeconds(1);
-    private static final String LATER = " What waits is handed over with the next word that adds to the log, or"
-            + " when the project is open in the workbench.";
 
     private final Optional<ScheduledThreadPoolExecutor> thread;
     private final Optional<LabSharing> sharing;
@@ -105,7 +103,7 @@ final class HandingOver implements RunListener, AutoCloseable {
     }
 
     private static String sentence(SharingState state) {
-        return state.sentence() + (inStep(state) ? "" : LATER);
+        return inStep(state) ? state.sentence() : Texts.of("handing.later", state.sentence());
     }
 
     @Override

@@ -43,18 +43,17 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
     /** Reads a file. */
     static HeatRecordFile read(Path file) throws InputException, IOException {
         if (Files.isDirectory(file)) {
-            throw new InputException(
-                    file + " is a folder. Give a file with a line for each reading: seconds, celsius.");
+            throw new InputException(Texts.of("heatFile.folder", file));
         }
         try {
             if (Files.size(file) > MOST_BYTES) {
-                throw new InputException(file + " is larger than 20 MB. Keep a line for every second or so.");
+                throw new InputException(Texts.of("heatFile.large", file));
             }
             return parse(String.valueOf(file.getFileName()), Files.readString(file));
         } catch (NoSuchFileException missing) {
-            throw new InputException(file + " does not exist. Check the name.");
+            throw new InputException(Texts.of("heatFile.missing", file));
         } catch (CharacterCodingException foreign) {
-            throw new InputException(file + " is not UTF-8 text. Save the readings as CSV with that encoding.");
+            throw new InputException(Texts.of("heatFile.encoding", file));
         }
     }
 
@@ -87,12 +86,11 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
                 watts.add(number(cells, columns[2], Unit.WATT, place));
             }
             if (readings.size() > MOST_READINGS) {
-                throw new InputException(name + " has more than " + MOST_READINGS
-                        + " readings. Thin them out; a few hundred tell as much.");
+                throw new InputException(Texts.of("heatFile.many", name, MOST_READINGS));
             }
         }
         if (readings.isEmpty()) {
-            throw new InputException(name + " holds no reading. Write a line for each: seconds, celsius.");
+            throw new InputException(Texts.of("heatFile.empty", name));
         }
         return new HeatRecordFile(readings, watts);
     }
@@ -116,7 +114,7 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
     /** Where a text stands, for messages. */
     private record Place(String name, int line) {
         InputException error(String what) {
-            return new InputException(name + ", line " + line + ": " + what);
+            return new InputException(Texts.of("heatFile.line", name, line, what));
         }
     }
 
@@ -129,13 +127,10 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
 
     private static int[] counted(String[] cells, Place place) throws InputException {
         if (cells.length < 2) {
-            throw place.error(
-                    "there is one column only. Write seconds and celsius with a comma, semicolon or tab between.");
+            throw place.error(Texts.of("heatFile.oneColumn"));
         }
         if (cells.length > NAMES.size()) {
-            throw place.error("there are " + cells.length
-                    + " columns without names. Write seconds, celsius and perhaps watts; with"
-                    + " decimal commas put semicolons between.");
+            throw place.error(Texts.of("heatFile.columns", cells.length));
         }
         return cells.length > 2 && !cells[2].isBlank() ? new int[] {0, 1, 2} : new int[] {0, 1};
     }
@@ -143,8 +138,7 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
     private static int[] named(String[] cells, Place place) throws InputException {
         int[] columns = NAMES.stream().mapToInt(names -> column(cells, names)).toArray();
         if (columns[0] < 0 || columns[1] < 0) {
-            throw place.error("the columns \"" + String.join(", ", cells)
-                    + "\" do not name seconds and celsius. Name them so, or leave the line out.");
+            throw place.error(Texts.of("heatFile.names", String.join(", ", cells)));
         }
         return columns[2] < 0 ? Arrays.copyOf(columns, 2) : columns;
     }
@@ -166,20 +160,17 @@ record HeatRecordFile(List<HeatReading> readings, List<Double> watts) {
             throws InputException {
         double seconds = number(cells, columns[0], Unit.SECOND, place);
         if (seconds < 0) {
-            throw place.error("the time is " + cells[columns[0]].strip()
-                    + "; times count from the moment the power comes on or goes off, and cannot be below 0.");
+            throw place.error(Texts.of("heatFile.negative", cells[columns[0]].strip()));
         }
         if (!before.isEmpty() && seconds <= before.get(before.size() - 1).seconds()) {
-            throw place.error(
-                    "the time " + cells[columns[0]].strip()
-                            + " is not after that of the line before. Sort the lines by time, and take out those that are there twice.");
+            throw place.error(Texts.of("heatFile.order", cells[columns[0]].strip()));
         }
         return new HeatReading(seconds, number(cells, columns[1], Unit.CELSIUS, place));
     }
 
     private static double number(String[] cells, int column, Unit unit, Place place) throws InputException {
         if (column >= cells.length) {
-            throw place.error("there are " + cells.length + " columns; " + (column + 1) + " are needed.");
+            throw place.error(Texts.of("heatFile.few", cells.length, column + 1));
         }
         try {
             return QuantityParser.parse(cells[column].replace("\"", ""), unit).value();

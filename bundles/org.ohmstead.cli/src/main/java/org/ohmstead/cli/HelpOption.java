@@ -10,6 +10,6 @@ final class HelpOption {
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
-            description = "Show this help.")
+            descriptionKey = "help.help")
     private boolean help;
 }

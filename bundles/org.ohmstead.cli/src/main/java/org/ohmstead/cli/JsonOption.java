@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 
 /** The option of words whose results machines may want. */
 final class JsonOption {
-    @Option(names = "--json", description = "Print one JSON document instead of text.")
+    @Option(names = "--json", descriptionKey = "json.json")
     private boolean json;
 
     boolean wanted() {

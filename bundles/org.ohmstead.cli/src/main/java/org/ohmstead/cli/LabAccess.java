@@ -23,8 +23,7 @@ final class LabAccess {
     /** Returns what a project says about the shared log. */
     static LabProject of(ProjectFolder folder) throws InputException {
         return LabProject.of(folder.project(), folder.folder())
-                .orElseThrow(() -> new InputException("The project " + folder.folder()
-                        + " names no shared log. Add sharedLog with host, port, database and bench to project.json."));
+                .orElseThrow(() -> new InputException(Texts.of("lab.none", folder.folder())));
     }
 
     /** Returns how many entries of a project's own log the shared log does not have yet. */
@@ -46,8 +45,7 @@ final class LabAccess {
                 .filter(info -> info.label().equals(wanted.toUpperCase(Locale.ROOT))
                         || wanted.length() >= 8 && info.chain().startsWith(wanted.toLowerCase(Locale.ROOT)))
                 .findFirst();
-        return found.orElseThrow(() -> new InputException(
-                "The shared log has no chain " + wanted + ". Take its letters from: ohmstead lab status."));
+        return found.orElseThrow(() -> new InputException(Texts.of("lab.noChain", wanted)));
     }
 
     /** Returns the exit code that a failure stands for. */
@@ -57,10 +55,5 @@ final class LabAccess {
             case WRONG_PASSWORD, UNREACHABLE, NOT_TRUSTED, NO_DATABASE, NO_RIGHT, OTHER_VERSION, BUSY -> ExitCodes
                     .OUTSIDE_FAILURE;
         };
-    }
-
-    /** Returns a count with its noun. */
-    static String count(long number, String one, String several) {
-        return number + " " + (number == 1 ? one : several);
     }
 }

@@ -15,11 +15,8 @@ import picocli.CommandLine.Parameters;
 /** Closes a chain of the shared log. */
 @Command(
         name = "close",
-        description = {
-            "Close a chain of the shared log, so that no bench can add to it any more, or open it again. For leads.",
-            ""
-        },
-        footer = {"", "Example: ohmstead lab close kestrel.ohmstead B --reason \"bench 2 was taken down\""})
+        description = {"${bundle:lab.close.does}", ""},
+        footer = {"", "${bundle:lab.close.example}"})
 final class LabCloseCommand implements Callable<Integer> {
     private final Console console;
 
@@ -32,16 +29,13 @@ final class LabCloseCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(
-            index = "1",
-            paramLabel = "CHAIN",
-            description = "The chain's letters from lab status, or the beginning of its hash.")
+    @Parameters(index = "1", paramLabel = "CHAIN", descriptionKey = "lab.close.CHAIN")
     private String name;
 
-    @Option(names = "--reason", paramLabel = "TEXT", required = true, description = "Why.")
+    @Option(names = "--reason", paramLabel = "TEXT", required = true, descriptionKey = "lab.close.reason")
     private String reason;
 
-    @Option(names = "--reopen", description = "Open a closed chain again.")
+    @Option(names = "--reopen", descriptionKey = "lab.close.reopen")
     private boolean reopen;
 
     LabCloseCommand(Console console) {
@@ -66,8 +60,7 @@ final class LabCloseCommand implements Callable<Integer> {
                     .put("chain", chain.chain())
                     .put("closed", !reopen));
         } else {
-            console.line("The chain " + chain.label() + " (" + chain.name() + ") "
-                    + (reopen ? "takes entries again." : "takes no more entries."));
+            console.line(Texts.of(reopen ? "lab.reopened" : "lab.closed", chain.label(), chain.name()));
         }
         return ExitCodes.DONE;
     }

@@ -11,15 +11,8 @@ import picocli.CommandLine.Spec;
 /** The word before the words about the shared log of a laboratory. */
 @Command(
         name = "lab",
-        description = {
-            "Share the test log with the other benches of a laboratory, on a PostgreSQL server that sharedLog in project.json names.",
-            "",
-            "Every bench goes on working with its own log, with or without the server, and hands over what is new. User name and"
-                    + " password come from the variables OHMSTEAD_LOG_USER and OHMSTEAD_LOG_PASSWORD or from a password file"
-                    + " (OHMSTEAD_LOG_PASSFILE, PGPASSFILE or .pgpass in your home folder), never from the project.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD")
+        description = {"${bundle:lab.does}", "", "${bundle:lab.more}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}")
 final class LabCommand implements Runnable {
     @Mixin
     private HelpOption help;

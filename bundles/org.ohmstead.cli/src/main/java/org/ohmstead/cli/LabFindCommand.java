@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -30,16 +29,8 @@ import picocli.CommandLine.Parameters;
 /** Finds entries of all benches. */
 @Command(
         name = "find",
-        description = {
-            "Find entries of all benches in the shared log, the newest first. Keeps an index in the project's folder, lab-index.db, which"
-                    + " may be deleted at any time.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when nothing was found.",
-            "Example: ohmstead lab find kestrel.ohmstead amplifier:Larkspur load:4 power:80..120"
-        })
+        description = {"${bundle:lab.find.does}", ""},
+        footer = {"", "${bundle:lab.find.exit}", "${bundle:lab.find.example}"})
 final class LabFindCommand implements Callable<Integer> {
     /** Name of the index of the shared log, in a project's folder. */
     static final String INDEX_NAME = "lab-index.db";
@@ -55,18 +46,10 @@ final class LabFindCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(
-            index = "1..*",
-            arity = "0..*",
-            paramLabel = "WORDS",
-            description = "What is looked for, as in the log's search field; everything when left out.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "WORDS", descriptionKey = "lab.find.WORDS")
     private List<String> words = List.of();
 
-    @Option(
-            names = "--limit",
-            paramLabel = "COUNT",
-            description = "How many to print at most (default: ${DEFAULT-VALUE}).",
-            defaultValue = "50")
+    @Option(names = "--limit", paramLabel = "COUNT", descriptionKey = "lab.find.limit", defaultValue = "50")
     private int limit;
 
     LabFindCommand(Console console) {
@@ -76,7 +59,7 @@ final class LabFindCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (limit < 1) {
-            throw new InputException("--limit is " + limit + "; it must be at least 1.");
+            throw new InputException(Texts.of("labFind.limit", limit));
         }
         Find find = find();
         ProjectFolder folder = project.open();
@@ -146,17 +129,7 @@ final class LabFindCommand implements Callable<Integer> {
     }
 
     private void print(List<IndexedEntry> entries, Map<String, String> benches, int count) {
-        TextTable table = new TextTable(
-                "entry",
-                "bench",
-                "taken (UTC)",
-                "amplifier",
-                "step",
-                ">load ohm",
-                ">supply V",
-                ">power W",
-                "state",
-                "text");
+        TextTable table = TextTable.named("labFind.columns");
         for (IndexedEntry entry : entries) {
             table.row(
                     entry.id(),
@@ -167,14 +140,14 @@ final class LabFindCommand implements Callable<Integer> {
                     text(entry.nominalLoadOhms(), 2),
                     text(entry.supplyVolts(), 2),
                     text(entry.powerWatts(), 2),
-                    entry.state().word() + (entry.overdue() ? ", overdue" : ""),
+                    Texts.state(entry),
                     entry.text());
         }
         table.print(console);
         console.line(
                 count > entries.size()
-                        ? String.format(Locale.ROOT, "%d found; the newest %d are shown.", count, entries.size())
-                        : count + " found.");
+                        ? Texts.of("labFind.newest", count, entries.size())
+                        : Texts.of("labFind.found", count));
     }
 
     private static String text(OptionalDouble value, int decimals) {

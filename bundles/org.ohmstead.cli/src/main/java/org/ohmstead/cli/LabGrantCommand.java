@@ -16,12 +16,8 @@ import picocli.CommandLine.Parameters;
 /** Gives a login a role in the shared log. */
 @Command(
         name = "grant",
-        description = {
-            "Give a login of the server a role in the shared log, in the place of any other: reader (sees), operator (also hands over),"
-                    + " lead (also closes chains and makes readers and operators), or none. Leads are made by the owner of the database.",
-            ""
-        },
-        footer = {"", "Example: ohmstead lab grant kestrel.ohmstead bench3 operator"})
+        description = {"${bundle:lab.grant.does}", ""},
+        footer = {"", "${bundle:lab.grant.example}"})
 final class LabGrantCommand implements Callable<Integer> {
     private static final String NONE = "none";
 
@@ -36,10 +32,10 @@ final class LabGrantCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "LOGIN", description = "Name of the login, as the server has it.")
+    @Parameters(index = "1", paramLabel = "LOGIN", descriptionKey = "lab.grant.LOGIN")
     private String login;
 
-    @Parameters(index = "2", paramLabel = "ROLE", description = "reader, operator, lead or none.")
+    @Parameters(index = "2", paramLabel = "ROLE", descriptionKey = "lab.grant.ROLE")
     private String word;
 
     LabGrantCommand(Console console) {
@@ -51,7 +47,7 @@ final class LabGrantCommand implements Callable<Integer> {
         String wanted = word.toLowerCase(Locale.ROOT);
         Optional<LabRole> role = LabRole.ofWord(wanted);
         if (role.isEmpty() && !wanted.equals(NONE)) {
-            throw new InputException("There is no role \"" + word + "\". Give reader, operator, lead or none.");
+            throw new InputException(Texts.of("lab.noRole", word));
         }
         try (SharedLab lab = LabAccess.of(project.open()).connect()) {
             lab.grant(login, role);
@@ -60,10 +56,7 @@ final class LabGrantCommand implements Callable<Integer> {
             console.json(
                     JsonNodeFactory.instance.objectNode().put("login", login).put("role", wanted));
         } else {
-            console.line(
-                    role.isEmpty()
-                            ? login + " has no role in the shared log any more."
-                            : login + " has the role of " + wanted + " in the shared log.");
+            console.line(role.isEmpty() ? Texts.of("lab.roleTaken", login) : Texts.of("lab.roleGiven", login, wanted));
         }
         return ExitCodes.DONE;
     }

@@ -15,12 +15,8 @@ import picocli.CommandLine.Mixin;
 /** Makes the shared log in a database. */
 @Command(
         name = "prepare",
-        description = {
-            "Make the shared log in the database that the project names, or bring it to the newest version. For the owner of the"
-                    + " database, who must be allowed to make roles; may be repeated.",
-            ""
-        },
-        footer = {"", "Example: OHMSTEAD_LOG_USER=labowner ohmstead lab prepare kestrel.ohmstead"})
+        description = {"${bundle:lab.prepare.does}", ""},
+        footer = {"", "${bundle:lab.prepare.example}"})
 final class LabPrepareCommand implements Callable<Integer> {
     private final Console console;
 
@@ -47,10 +43,7 @@ final class LabPrepareCommand implements Callable<Integer> {
                     .put("database", address.database())
                     .put("steps", steps));
         } else {
-            console.line(
-                    steps == 0
-                            ? "The shared log " + address + " is of the newest version already."
-                            : "The shared log " + address + " is ready. Give each login a role: ohmstead lab grant.");
+            console.line(steps == 0 ? Texts.of("lab.newest", address) : Texts.of("lab.ready", address));
         }
         return ExitCodes.DONE;
     }

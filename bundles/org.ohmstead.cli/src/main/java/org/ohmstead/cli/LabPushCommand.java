@@ -19,12 +19,8 @@ import picocli.CommandLine.Mixin;
 /** Hands over what is new. */
 @Command(
         name = "push",
-        description = {
-            "Hand over the entries of the project's log that the shared log does not have yet. May be repeated at will: what is there is"
-                    + " recognised, and a hand-over that was cut off is taken up where it stopped.",
-            ""
-        },
-        footer = {"", "Example: ohmstead lab push kestrel.ohmstead"})
+        description = {"${bundle:lab.push.does}", ""},
+        footer = {"", "${bundle:lab.push.example}"})
 final class LabPushCommand implements Callable<Integer> {
     private final Console console;
 

@@ -62,9 +62,8 @@ final class LabReadings {
     private static void requireWhole(SharedLab lab) throws SharedLabException, InputException {
         LabVerifyReport report = lab.verify(List.of());
         if (!report.intact()) {
-            throw new InputException("The shared log is not whole: "
-                    + report.faults().get(0).sentence()
-                    + " Nothing was made from it. See: ohmstead lab verify");
+            throw new InputException(
+                    Texts.of("lab.notWhole", report.faults().get(0).sentence()));
         }
     }
 }

@@ -19,11 +19,8 @@ import picocli.CommandLine.Mixin;
 /** Shows how the shared log stands. */
 @Command(
         name = "status",
-        description = {
-            "Show the shared log: the server, your role, its chains, and how much of this project it lacks.",
-            ""
-        },
-        footer = {"", "Example: ohmstead lab status kestrel.ohmstead"})
+        description = {"${bundle:lab.status.does}", ""},
+        footer = {"", "${bundle:lab.status.example}"})
 final class LabStatusCommand implements Callable<Integer> {
     private final Console console;
 
@@ -95,12 +92,14 @@ final class LabStatusCommand implements Callable<Integer> {
     }
 
     private void print(LabProject named, LabStatus status, List<LabChain> chains, long waiting) {
-        console.line(
-                "Shared log " + named.settings().host() + ":" + named.settings().port() + "/"
-                        + named.settings().database() + ", PostgreSQL " + status.server() + ", "
-                        + (status.encryption().isEmpty() ? "not encrypted (this computer)" : status.encryption())
-                        + ". Your role: " + status.role().word() + ".");
-        TextTable table = new TextTable("chain", "bench", "project", "amplifier", ">entries", "begun (UTC)", "remark");
+        console.line(Texts.of(
+                "labStatus.head",
+                named.settings().host() + ":" + named.settings().port() + "/"
+                        + named.settings().database(),
+                status.server(),
+                status.encryption().isEmpty() ? Texts.of("labStatus.notEncrypted") : status.encryption(),
+                status.role().word()));
+        TextTable table = TextTable.named("labStatus.columns");
         for (LabChain chain : chains) {
             table.row(
                     chain.info().label(),
@@ -112,18 +111,15 @@ final class LabStatusCommand implements Callable<Integer> {
                     remark(chain));
         }
         table.print(console);
-        console.line(
-                waiting == 0
-                        ? "The shared log has every entry of this project."
-                        : LabAccess.count(waiting, "entry of this project waits", "entries of this project wait")
-                                + " to be handed over: ohmstead lab push.");
+        console.line(waiting == 0 ? Texts.of("labStatus.all") : Texts.count("labStatus.waiting", waiting));
     }
 
     private static String remark(LabChain chain) {
-        String parts = chain.forked()
-                ? "parts from another chain after number " + (chain.info().firstSequence() - 1)
-                : "";
-        String closed = chain.closedBecause().map(reason -> "closed: " + reason).orElse("");
+        String parts =
+                chain.forked() ? Texts.of("labStatus.forked", chain.info().firstSequence() - 1) : "";
+        String closed = chain.closedBecause()
+                .map(reason -> Texts.of("labStatus.closed", reason))
+                .orElse("");
         return parts.isEmpty() || closed.isEmpty() ? parts + closed : parts + "; " + closed;
     }
 }

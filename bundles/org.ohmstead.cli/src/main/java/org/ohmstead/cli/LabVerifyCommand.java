@@ -20,13 +20,8 @@ import picocli.CommandLine.Option;
 /** Checks the shared log. */
 @Command(
         name = "verify",
-        description = {
-            "Check every entry of every chain of the shared log against its hash and the one before it, and what protects the tables.",
-            "",
-            "With --expected-head, for instance the head hash on a results sheet, a chain that lost its last entries shows too.",
-            ""
-        },
-        footer = {"", "Exit code 3 when something was changed.", "Example: ohmstead lab verify kestrel.ohmstead"})
+        description = {"${bundle:lab.verify.does}", "", "${bundle:lab.verify.more}", ""},
+        footer = {"", "${bundle:lab.verify.exit}", "${bundle:lab.verify.example}"})
 final class LabVerifyCommand implements Callable<Integer> {
     private final Console console;
 
@@ -39,10 +34,7 @@ final class LabVerifyCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(
-            names = "--expected-head",
-            paramLabel = "HASH",
-            description = "Hash of an entry that must be in one of the chains; may be repeated.")
+    @Option(names = "--expected-head", paramLabel = "HASH", descriptionKey = "lab.verify.expected-head")
     private List<String> expectedHeads = List.of();
 
     LabVerifyCommand(Console console) {
@@ -56,8 +48,7 @@ final class LabVerifyCommand implements Callable<Integer> {
                 .toList();
         for (String head : heads) {
             if (!head.matches("[0-9a-f]{64}")) {
-                throw new InputException("The expected head \"" + head
-                        + "\" is not a hash. Give the 64 hexadecimal digits from the results sheet.");
+                throw new InputException(Texts.of("labVerify.head", head));
             }
         }
         ProjectFolder folder = project.open();
@@ -94,19 +85,18 @@ final class LabVerifyCommand implements Callable<Integer> {
     }
 
     private void print(LabVerifyReport report, long waiting) {
-        console.line(LabAccess.count(report.entriesChecked(), "entry", "entries") + " in "
-                + LabAccess.count(report.chains().size(), "chain", "chains") + " checked.");
+        console.line(Texts.of(
+                "labVerify.checked",
+                Texts.count("entries", report.entriesChecked()),
+                Texts.count("chains", report.chains().size())));
         report.faults().forEach(fault -> console.message(fault.sentence()));
         if (report.intact()) {
-            console.line("The shared log is whole: nothing was changed, removed or put in between.");
+            console.line(Texts.of("labVerify.whole"));
         } else {
-            console.message(
-                    "The shared log was changed on the server. The benches' own logs are not touched by that: verify them, and"
-                            + " have the database restored from a backup.");
+            console.message(Texts.of("labVerify.changed"));
         }
         if (waiting > 0) {
-            console.line(LabAccess.count(waiting, "entry of this project is", "entries of this project are")
-                    + " not there: not handed over yet, or cut off at a chain's end.");
+            console.line(Texts.count("labVerify.waiting", waiting));
         }
     }
 }

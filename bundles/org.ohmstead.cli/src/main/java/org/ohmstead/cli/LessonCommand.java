@@ -11,19 +11,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about lessons. */
 @Command(
         name = "lesson",
-        description = {
-            "Lessons for people who learn to test amplifiers: one idea each, a question to answer first, figures for"
-                    + " any setting, and a sheet to print.",
-            "",
-            "A trainer adds lessons by files in the folder lessons of a project; --project brings them in.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "What a lesson shows happens on a real bench too: load resistors burn skin, loud sound damages hearing,"
-                    + " and supplies of tens of amperes melt what shorts them."
-        })
+        description = {"${bundle:lesson.does}", "", "${bundle:lesson.more}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:lesson.note}"})
 final class LessonCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -15,8 +15,8 @@ import picocli.CommandLine.Mixin;
 /** Lists the lessons. */
 @Command(
         name = "list",
-        description = {"List the lessons in the order in which they build on one another.", ""},
-        footer = {"", "Exit code 1 when a description of a lesson could not be read.", "Example: ohmstead lesson list"})
+        description = {"${bundle:lesson.list.does}", ""},
+        footer = {"", "${bundle:lesson.list.exit}", "${bundle:lesson.list.example}"})
 final class LessonListCommand implements Callable<Integer> {
     private final Console console;
 
@@ -39,7 +39,7 @@ final class LessonListCommand implements Callable<Integer> {
         if (json.wanted()) {
             console.json(document(found));
         } else {
-            TextTable table = new TextTable("lesson", "title");
+            TextTable table = TextTable.named("lesson.columns");
             found.lessons().forEach(lesson -> table.row(lesson.id(), lesson.title()));
             table.print(console);
         }

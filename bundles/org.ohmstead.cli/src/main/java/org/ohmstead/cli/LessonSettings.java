@@ -11,10 +11,7 @@ import picocli.CommandLine.Option;
 
 /** The options that set a lesson's controls. */
 final class LessonSettings {
-    @Option(
-            names = "--set",
-            paramLabel = "CONTROL=VALUE",
-            description = "Set a control, for example load=2R2; give it again for another.")
+    @Option(names = "--set", paramLabel = "CONTROL=VALUE", descriptionKey = "lesson.settings.set")
     private List<String> settings = List.of();
 
     /** Returns the lesson's controls with what was set. */
@@ -23,8 +20,8 @@ final class LessonSettings {
         for (String setting : settings) {
             int sign = setting.indexOf('=');
             if (sign < 1) {
-                throw new InputException("'" + setting + "' sets nothing. Write a control, =, and its value: "
-                        + lesson.controls().get(0).id() + "=...");
+                throw new InputException(Texts.of(
+                        "lesson.noSetting", setting, lesson.controls().get(0).id()));
             }
             try {
                 values = values.withText(setting.substring(0, sign).strip(), setting.substring(sign + 1));

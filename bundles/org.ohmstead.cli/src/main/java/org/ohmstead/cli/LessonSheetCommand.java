@@ -18,12 +18,8 @@ import picocli.CommandLine.Parameters;
 /** Writes a lesson's sheet to print. */
 @Command(
         name = "sheet",
-        description = {
-            "Write a lesson as a sheet to print, one HTML file: an exercise with room to write, or with --solution the"
-                    + " answer, figures, plots and explanation.",
-            ""
-        },
-        footer = {"", "Example: ohmstead lesson sheet clipping clipping.html --set drive=6 --paper letter"})
+        description = {"${bundle:lesson.sheet.does}", ""},
+        footer = {"", "${bundle:lesson.sheet.example}"})
 final class LessonSheetCommand implements Callable<Integer> {
     private final Console console;
 
@@ -36,16 +32,16 @@ final class LessonSheetCommand implements Callable<Integer> {
     @Mixin
     private LessonSettings settings;
 
-    @Parameters(index = "0", paramLabel = "ID", description = "Which lesson, as lesson list names it.")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "lesson.sheet.ID")
     private String id;
 
-    @Parameters(index = "1", paramLabel = "OUT.html", description = "The file to write; one that is there is replaced.")
+    @Parameters(index = "1", paramLabel = "OUT.html", descriptionKey = "lesson.sheet.OUT")
     private Path out;
 
-    @Option(names = "--solution", description = "Write the solution for the trainer instead of the exercise.")
+    @Option(names = "--solution", descriptionKey = "lesson.sheet.solution")
     private boolean solution;
 
-    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", description = "a4 (the default) or letter.")
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", descriptionKey = "lesson.sheet.paper")
     private PaperSize paper;
 
     LessonSheetCommand(Console console) {
@@ -58,7 +54,7 @@ final class LessonSheetCommand implements Callable<Integer> {
         LessonSheet.Kind kind = solution ? LessonSheet.Kind.SOLUTION : LessonSheet.Kind.EXERCISE;
         String page = LessonSheet.html(lesson, settings.of(lesson), kind, paper);
         Files.writeString(out, page, StandardCharsets.UTF_8);
-        console.line("Written: " + out);
+        console.line(Texts.of("lesson.written", out));
         return ExitCodes.DONE;
     }
 }

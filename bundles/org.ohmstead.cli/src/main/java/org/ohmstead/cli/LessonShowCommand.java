@@ -23,16 +23,8 @@ import picocli.CommandLine.Parameters;
 /** Shows a lesson: its question first, and the answer to whoever has predicted one or asks for it. */
 @Command(
         name = "show",
-        description = {
-            "Show a lesson at a setting of its controls. The figures that give the answer away are kept back until you"
-                    + " --predict it or ask for the --answer.",
-            ""
-        },
-        footer = {
-            "",
-            "With --json everything is in the document.",
-            "Example: ohmstead lesson show load-and-power --set load=2 --predict 1.9"
-        })
+        description = {"${bundle:lesson.show.does}", ""},
+        footer = {"", "${bundle:lesson.show.note}", "${bundle:lesson.show.example}"})
 final class LessonShowCommand implements Callable<Integer> {
     private final Console console;
 
@@ -48,16 +40,13 @@ final class LessonShowCommand implements Callable<Integer> {
     @Mixin
     private LessonSettings settings;
 
-    @Parameters(paramLabel = "ID", description = "Which lesson, as lesson list names it.")
+    @Parameters(paramLabel = "ID", descriptionKey = "lesson.show.ID")
     private String id;
 
-    @picocli.CommandLine.Option(
-            names = "--predict",
-            paramLabel = "ANSWER",
-            description = "What you expect: a number, or the id of an option.")
+    @picocli.CommandLine.Option(names = "--predict", paramLabel = "ANSWER", descriptionKey = "lesson.show.predict")
     private String predicted;
 
-    @picocli.CommandLine.Option(names = "--answer", description = "Show the answer, all figures and the explanation.")
+    @picocli.CommandLine.Option(names = "--answer", descriptionKey = "lesson.show.answer")
     private boolean answer;
 
     LessonShowCommand(Console console) {
@@ -89,8 +78,8 @@ final class LessonShowCommand implements Callable<Integer> {
             figures(result.figures(), lesson.locale());
             explain(lesson, result);
         }
-        lesson.cautions().forEach(caution -> console.line("Caution: " + caution));
-        result.cautions().forEach(caution -> console.line("Caution: " + caution));
+        lesson.cautions().forEach(caution -> console.line(Texts.of("cautions.line", caution)));
+        result.cautions().forEach(caution -> console.line(Texts.of("cautions.line", caution)));
         return ExitCodes.DONE;
     }
 
@@ -98,7 +87,7 @@ final class LessonShowCommand implements Callable<Integer> {
         console.line(lesson.title());
         console.line(lesson.idea());
         console.line("");
-        TextTable table = new TextTable("control", ">value", "what it is");
+        TextTable table = TextTable.named("lesson.controls");
         for (Control control : lesson.controls()) {
             table.row(control.id(), values.text(control.id(), lesson.locale()), control.label());
         }
@@ -107,7 +96,7 @@ final class LessonShowCommand implements Callable<Integer> {
     }
 
     private void figures(List<Figure> figures, Locale locale) {
-        TextTable table = new TextTable("figure", ">value");
+        TextTable table = TextTable.named("lesson.figures");
         figures.forEach(figure -> table.row(figure.name(), figure.text(locale)));
         table.print(console);
         console.line("");
@@ -126,7 +115,7 @@ final class LessonShowCommand implements Callable<Integer> {
         result.remarks().forEach(console::line);
         lesson.explanation().lines().forEach(console::line);
         lesson.formulas().forEach(formula -> console.line("  " + formula));
-        lesson.sources().forEach(origin -> console.line("Source: " + origin.text() + "."));
+        lesson.sources().forEach(origin -> console.line(Texts.of("lesson.source", origin.text())));
     }
 
     private Feedback feedback(Lesson lesson, LessonResult result) throws InputException {
@@ -135,14 +124,13 @@ final class LessonShowCommand implements Callable<Integer> {
                 return lesson.feedback(
                         QuantityParser.parse(predicted, number.unit()).value(), result);
             } catch (QuantityException wrong) {
-                throw new InputException("'" + predicted + "' is no answer to this question: " + wrong.getMessage());
+                throw new InputException(Texts.of("lesson.noAnswer", predicted, wrong.getMessage()));
             }
         }
         List<String> ids = ((Prediction.Choice) lesson.prediction())
                 .options().stream().map(Option::id).toList();
         if (!ids.contains(predicted)) {
-            throw new InputException(
-                    "'" + predicted + "' is no answer to this question. Write one of: " + String.join(", ", ids) + ".");
+            throw new InputException(Texts.of("lesson.noOption", predicted, String.join(", ", ids)));
         }
         return lesson.feedback(predicted, result);
     }

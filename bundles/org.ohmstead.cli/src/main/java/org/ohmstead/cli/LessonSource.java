@@ -25,16 +25,10 @@ import picocli.CommandLine.Option;
 
 /** Where the words about lessons have them from: those that Ohmstead brings, those of plug-ins, those that a trainer described. */
 final class LessonSource {
-    @Option(
-            names = "--project",
-            paramLabel = "PROJECT",
-            description = "Take the lessons described in the folder lessons of this project as well.")
+    @Option(names = "--project", paramLabel = "PROJECT", descriptionKey = "lesson.source.project")
     private Path project;
 
-    @Option(
-            names = "--lessons",
-            paramLabel = "FOLDER",
-            description = "Take the lessons described in this folder as well.")
+    @Option(names = "--lessons", paramLabel = "FOLDER", descriptionKey = "lesson.source.lessons")
     private Path folder;
 
     /** Reads them all. */
@@ -47,8 +41,7 @@ final class LessonSource {
         }
         if (folder != null) {
             if (!Files.isDirectory(folder)) {
-                throw new InputException(
-                        "There is no folder " + folder + ". Name the folder that holds the lessons' files.");
+                throw new InputException(Texts.of("lesson.noFolder", folder));
             }
             addDescribed(folder, lessons, problems);
         }
@@ -60,8 +53,10 @@ final class LessonSource {
         LessonFolder found = read();
         found.problems().forEach(console::message);
         return Lessons.find(found.lessons(), id)
-                .orElseThrow(() -> new InputException("There is no lesson '" + id + "'. The lessons are: "
-                        + found.lessons().stream().map(Lesson::id).collect(Collectors.joining(", ")) + "."));
+                .orElseThrow(() -> new InputException(Texts.of(
+                        "lesson.none",
+                        id,
+                        found.lessons().stream().map(Lesson::id).collect(Collectors.joining(", ")))));
     }
 
     private static void addDescribed(Path described, List<Lesson> lessons, List<String> problems) {

@@ -31,19 +31,8 @@ import picocli.CommandLine.Parameters;
 /** Plans the straps of a bank of resistors. */
 @Command(
         name = "bank",
-        description = {
-            "Plan a bank: one set of resistors and how to strap it for each load, with the fewest pieces and ends to move.",
-            "",
-            "Branches of a load are made of different pieces, as all are in use at the same time. The order of the loads is chosen"
-                    + " so that little has to be re-wired.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when a load cannot be made.",
-            "Example: ohmstead load bank --loads 8x2,4x2,2x2,4 --stock 8R2@100Wx8,3R9@100Wx4 --within-percent 5",
-            "Switch off and let the resistors cool before you move a lead. With a bridged output neither terminal is ground."
-        })
+        description = {"${bundle:load.bank.does}", "", "${bundle:load.bank.more}", ""},
+        footer = {"", "${bundle:load.bank.exit}", "${bundle:load.bank.example}", "${bundle:load.bank.note}"})
 final class LoadBankCommand implements Callable<Integer> {
     private static final Pattern LOAD = Pattern.compile("([^x@]+)(?:x(\\d{1,2}))?(?:@(.+))?");
 
@@ -58,33 +47,20 @@ final class LoadBankCommand implements Callable<Integer> {
     @Mixin
     private StockOption stock;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "PROJECT",
-            description = "A project whose stock and loads are used, unless others are named.")
+    @Parameters(arity = "0..1", paramLabel = "PROJECT", descriptionKey = "load.bank.PROJECT")
     private Path project;
 
-    @Option(
-            names = "--loads",
-            paramLabel = "LOADS",
-            split = ",",
-            description =
-                    "The loads wanted: ohms, then x and the number of branches (1 if left out), then @ and the power of each"
-                            + " branch if it matters, for example 8x2@100W,4x2,4.")
+    @Option(names = "--loads", paramLabel = "LOADS", split = ",", descriptionKey = "load.bank.loads")
     private List<String> loads;
 
     @Option(
             names = "--within-percent",
             paramLabel = "P",
             defaultValue = "2",
-            description = "How far a branch may be from its load (default ${DEFAULT-VALUE}).")
+            descriptionKey = "load.bank.within-percent")
     private String withinPercent;
 
-    @Option(
-            names = "--max-parts",
-            paramLabel = "N",
-            defaultValue = "8",
-            description = "The most resistors in one branch, 1 to 12 (default ${DEFAULT-VALUE}).")
+    @Option(names = "--max-parts", paramLabel = "N", defaultValue = "8", descriptionKey = "load.bank.max-parts")
     private int maxParts;
 
     @Mixin
@@ -100,20 +76,19 @@ final class LoadBankCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (maxParts < 1 || maxParts > 12) {
-            throw new InputException("--max-parts is " + maxParts + "; it must be between 1 and 12.");
+            throw new InputException(Texts.of("bank.maxParts", maxParts));
         }
         double within = Quantities.ratio(withinPercent, "--within-percent");
         Duration limit = timeLimit.limit();
         List<BankPlanRequest.Load> wanted = wanted(within);
         if (wanted.isEmpty() || wanted.size() > 12) {
-            throw new InputException("There are " + wanted.size()
-                    + " loads; a bank is planned for 1 to 12. Name those that matter with --loads.");
+            throw new InputException(Texts.of("bank.loads", wanted.size()));
         }
         Stock pieces = stock.given() || project == null ? stock.read() : StockOption.ofFile(project);
         BankPlan plan = BankPlan.find(
                 new BankPlanRequest(pieces, wanted, maxParts, ambient.celsius(), limit),
                 () -> false,
-                done -> console.progress((int) Math.round(100 * done), 100, "planning"));
+                done -> console.progress((int) Math.round(100 * done), 100, Texts.of("bank.progress")));
         if (json.wanted()) {
             console.json(document(wanted, plan));
         } else {
@@ -135,7 +110,7 @@ final class LoadBankCommand implements Callable<Integer> {
                         load.nominalOhms(), load.branches().size(), within, OptionalDouble.of(load.powerLimitWatts())));
             }
         } else {
-            throw new InputException("No loads are named. Give --loads, for example 8x2,4x2,4, or a project.");
+            throw new InputException(Texts.of("bank.noLoads"));
         }
         return wanted;
     }
@@ -143,21 +118,19 @@ final class LoadBankCommand implements Callable<Integer> {
     private static BankPlanRequest.Load load(String text, double within) throws InputException {
         Matcher parts = LOAD.matcher(text);
         if (!parts.matches()) {
-            throw new InputException("--loads has \"" + text
-                    + "\"; write ohms, perhaps x and the number of branches, perhaps @ and the power, as in 8x2@100W.");
+            throw new InputException(Texts.of("bank.notation", text));
         }
         double ohms = Quantities.positive(parts.group(1), Unit.OHM, "--loads");
         int branches = parts.group(2) == null ? 1 : Integer.parseInt(parts.group(2));
         if (branches < 1 || branches > 8) {
-            throw new InputException("--loads has \"" + text + "\"; a load has 1 to 8 branches.");
+            throw new InputException(Texts.of("bank.branches", text));
         }
         return new BankPlanRequest.Load(
                 ohms, branches, within, Quantities.optionalPositive(parts.group(3), Unit.WATT, "--loads"));
     }
 
     private void print(List<BankPlanRequest.Load> wanted, BankPlan plan) {
-        TextTable table =
-                new TextTable("load", "network of each branch", "pieces", ">error %", ">limit W", ">ends to move");
+        TextTable table = TextTable.named("bank.columns");
         for (BankPlan.Strap strap : plan.straps()) {
             BankPlanRequest.Load load = wanted.get(strap.loadIndex());
             int index = 0;
@@ -169,7 +142,7 @@ final class LoadBankCommand implements Callable<Integer> {
                         Texts.fixed(100 * branch.errorRatio(), 2),
                         branch.powerLimitWatts().isPresent()
                                 ? Texts.fixed(branch.powerLimitWatts().getAsDouble(), 0)
-                                : "unknown",
+                                : Texts.of("bank.unknown"),
                         index == 0 ? String.valueOf(strap.movedEnds()) : "");
                 index++;
             }
@@ -178,19 +151,20 @@ final class LoadBankCommand implements Callable<Integer> {
         console.line("");
         for (BankPlan.Strap strap : plan.straps()) {
             if (!strap.changes().isEmpty()) {
-                console.line("To " + name(wanted.get(strap.loadIndex())) + ":");
+                console.line(Texts.of("bank.change", name(wanted.get(strap.loadIndex()))));
                 strap.changes().forEach(change -> console.line("  " + change));
             }
         }
-        console.line("Pieces: " + plan.pieces().stream().map(Piece::toString).collect(Collectors.joining(", ")) + ".");
+        console.line(Texts.of(
+                "bank.pieces", plan.pieces().stream().map(Piece::toString).collect(Collectors.joining(", "))));
         console.line(plan.message());
-        console.line(
-                "Caution: switch off and let the resistors cool before you move a lead. With a bridged output neither terminal"
-                        + " is ground.");
+        console.line(Texts.of("bank.caution"));
     }
 
     private static String name(BankPlanRequest.Load load) {
-        return Texts.number(load.nominalOhms()) + " ohms" + (load.branches() > 1 ? " x " + load.branches() : "");
+        return load.branches() > 1
+                ? Texts.of("bank.ohms.branches", Texts.number(load.nominalOhms()), load.branches())
+                : Texts.of("bank.ohms", Texts.number(load.nominalOhms()));
     }
 
     private static ObjectNode document(List<BankPlanRequest.Load> wanted, BankPlan plan) {

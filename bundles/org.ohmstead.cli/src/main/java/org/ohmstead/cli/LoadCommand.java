@@ -11,18 +11,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about loads. */
 @Command(
         name = "load",
-        description = {
-            "Design loads: find networks of resistors for a resistance, look at one, plan the straps of a whole bank.",
-            "",
-            "Networks are written as + in series, || in parallel, with brackets: (8R2||8R2||15)+(3R3||0R47).",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "Load resistors get hot enough to burn and to set things on fire: mount them clear of whatever burns, with air around"
-                    + " them, and let them cool before you touch them. With a bridged output neither terminal is ground."
-        })
+        description = {"${bundle:load.does}", "", "${bundle:load.more}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:load.note}"})
 final class LoadCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -26,18 +26,8 @@ import picocli.CommandLine.Parameters;
 /** Finds networks of a wanted resistance. */
 @Command(
         name = "find",
-        description = {
-            "Find the networks of the resistors at hand that come nearest to a resistance.",
-            "",
-            "The search is exact: up to the number of parts that it states, no network comes nearer. Power limits are those for as"
-                    + " long as one likes at the ambient temperature, set by the resistor that reaches its limit first.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when nothing meets the limits.",
-            "Example: ohmstead load find --target-ohms 4 --stock 2R7,3R9,5R6x2,10 --max-parts 4"
-        })
+        description = {"${bundle:load.find.does}", "", "${bundle:load.find.more}", ""},
+        footer = {"", "${bundle:load.find.exit}", "${bundle:load.find.example}"})
 final class LoadFindCommand implements Callable<Integer> {
     private static final int MOST_PARTS = 30;
     private static final int SHOWN_PARETO = 12;
@@ -53,46 +43,28 @@ final class LoadFindCommand implements Callable<Integer> {
     @Mixin
     private StockOption stock;
 
-    @Parameters(arity = "0..1", paramLabel = "PROJECT", description = "A project whose stock is used.")
+    @Parameters(arity = "0..1", paramLabel = "PROJECT", descriptionKey = "load.find.PROJECT")
     private Path project;
 
-    @Option(
-            names = "--target-ohms",
-            paramLabel = "R",
-            required = true,
-            description = "The resistance wanted, for example 4 or 1R33.")
+    @Option(names = "--target-ohms", paramLabel = "R", required = true, descriptionKey = "load.find.target-ohms")
     private String targetOhms;
 
-    @Option(
-            names = "--max-parts",
-            paramLabel = "N",
-            defaultValue = "7",
-            description = "The most resistors in one network, 1 to 30 (default ${DEFAULT-VALUE}).")
+    @Option(names = "--max-parts", paramLabel = "N", defaultValue = "7", descriptionKey = "load.find.max-parts")
     private int maxParts;
 
-    @Option(names = "--within-percent", paramLabel = "P", description = "Only networks at most so far from the target.")
+    @Option(names = "--within-percent", paramLabel = "P", descriptionKey = "load.find.within-percent")
     private String withinPercent;
 
-    @Option(
-            names = "--power-watts",
-            paramLabel = "W",
-            description = "Only networks that take this power for as long as one likes.")
+    @Option(names = "--power-watts", paramLabel = "W", descriptionKey = "load.find.power-watts")
     private String powerWatts;
 
-    @Option(
-            names = "--band-hz",
-            paramLabel = "F",
-            description = "Only networks whose inductance makes less than 1 %% of power up to this frequency.")
+    @Option(names = "--band-hz", paramLabel = "F", descriptionKey = "load.find.band-hz")
     private String bandHz;
 
     @Mixin
     private AmbientOption ambient;
 
-    @Option(
-            names = "--count",
-            paramLabel = "N",
-            defaultValue = "10",
-            description = "How many different resistances to list, 1 to 1000 (default ${DEFAULT-VALUE}).")
+    @Option(names = "--count", paramLabel = "N", defaultValue = "10", descriptionKey = "load.find.count")
     private int count;
 
     @Mixin
@@ -106,10 +78,10 @@ final class LoadFindCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         double target = Quantities.positive(targetOhms, Unit.OHM, "--target-ohms");
         if (maxParts < 1 || maxParts > MOST_PARTS) {
-            throw new InputException("--max-parts is " + maxParts + "; it must be between 1 and " + MOST_PARTS + ".");
+            throw new InputException(Texts.of("loadFind.maxParts", maxParts, MOST_PARTS));
         }
         if (count < 1 || count > 1000) {
-            throw new InputException("--count is " + count + "; it must be between 1 and 1000.");
+            throw new InputException(Texts.of("loadFind.count", count));
         }
         OptionalDouble within = withinPercent == null
                 ? OptionalDouble.empty()
@@ -123,7 +95,9 @@ final class LoadFindCommand implements Callable<Integer> {
                 .withRanking(count, 1)
                 .withTimeLimit(limit);
         SearchResult result = NetworkSearch.run(
-                request, () -> false, done -> console.progress((int) Math.round(100 * done), 100, "searching"));
+                request,
+                () -> false,
+                done -> console.progress((int) Math.round(100 * done), 100, Texts.of("loadFind.progress")));
         if (json.wanted()) {
             console.json(document(request, result));
         } else {
@@ -138,7 +112,7 @@ final class LoadFindCommand implements Callable<Integer> {
 
     private Stock stock() throws Exception {
         if (project != null && stock.given()) {
-            throw new InputException("Both a project and --stock are named; leave one of them out.");
+            throw new InputException(Texts.of("loadFind.both"));
         }
         return project == null ? stock.read() : StockOption.ofFile(project);
     }
@@ -154,7 +128,7 @@ final class LoadFindCommand implements Callable<Integer> {
                 .toList();
         if (!others.isEmpty()) {
             console.line("");
-            console.line("Unbeaten in another way: fewer parts, a tighter worst case or more power.");
+            console.line(Texts.of("loadFind.others"));
             table(others);
         }
         console.line("");
@@ -162,18 +136,19 @@ final class LoadFindCommand implements Callable<Integer> {
     }
 
     private void table(List<Candidate> candidates) {
-        TextTable table = new TextTable("network", ">ohms", ">error %", ">parts", ">worst case ohms", ">limit W");
+        TextTable table = TextTable.named("loadFind.columns");
         for (Candidate candidate : candidates) {
             table.row(
                     NetworkNotation.format(candidate.network()),
                     Texts.number(candidate.ohms()),
                     Texts.fixed(100 * candidate.errorRatio(), 3),
                     String.valueOf(candidate.parts()),
-                    Texts.fixed(candidate.worstCaseLowOhms(), 3) + " to "
-                            + Texts.fixed(candidate.worstCaseHighOhms(), 3),
+                    Texts.between(
+                            Texts.fixed(candidate.worstCaseLowOhms(), 3),
+                            Texts.fixed(candidate.worstCaseHighOhms(), 3)),
                     candidate.powerLimitWatts().isPresent()
                             ? Texts.fixed(candidate.powerLimitWatts().getAsDouble(), 1)
-                            : "unknown");
+                            : Texts.of("loadFind.unknown"));
         }
         table.print(console);
     }

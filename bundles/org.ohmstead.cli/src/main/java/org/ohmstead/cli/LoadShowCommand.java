@@ -28,18 +28,8 @@ import picocli.CommandLine.Parameters;
 /** Shows what a network does at a power. */
 @Command(
         name = "show",
-        description = {
-            "Show a network at a power: its value, how its resistors share the power, what limits it, how hot it gets.",
-            "",
-            "The share of a resistor is also how strongly its tolerance counts. Temperatures are given where the parts' thermal"
-                    + " resistances are known.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when a resistor takes more than it may for as long as one likes.",
-            "Example: ohmstead load show \"(8R2||8R2||15)+(3R3||0R47)\" --power-watts 100"
-        })
+        description = {"${bundle:load.show.does}", "", "${bundle:load.show.more}", ""},
+        footer = {"", "${bundle:load.show.exit}", "${bundle:load.show.example}"})
 final class LoadShowCommand implements Callable<Integer> {
     private static final double ONE_PERCENT = 0.01;
 
@@ -54,12 +44,10 @@ final class LoadShowCommand implements Callable<Integer> {
     @Mixin
     private StockOption stock;
 
-    @Parameters(
-            paramLabel = "NETWORK",
-            description = "The network, for example \"8R2||8R2\"; ids are those of the stock.")
+    @Parameters(paramLabel = "NETWORK", descriptionKey = "load.show.NETWORK")
     private String notation;
 
-    @Option(names = "--power-watts", paramLabel = "W", required = true, description = "Power into the whole network.")
+    @Option(names = "--power-watts", paramLabel = "W", required = true, descriptionKey = "load.show.power-watts")
     private String powerWatts;
 
     @Mixin
@@ -85,26 +73,31 @@ final class LoadShowCommand implements Callable<Integer> {
         }
         OptionalDouble limit = analysis.powerLimitWatts();
         if (limit.isPresent() && limit.getAsDouble() < watts) {
-            console.message(
-                    Texts.fixed(watts, 1) + " W is more than this network may take for as long as one likes, "
-                            + Texts.fixed(limit.getAsDouble(), 1) + " W: "
-                            + analysis.limitingPart().orElseThrow().id()
-                            + " reaches its limit first. Use stronger or more resistors, or keep the test short and let them cool.");
+            console.message(Texts.of(
+                    "loadShow.tooMuch",
+                    Texts.fixed(watts, 1),
+                    Texts.fixed(limit.getAsDouble(), 1),
+                    analysis.limitingPart().orElseThrow().id()));
             return ExitCodes.FELL_SHORT;
         }
         return ExitCodes.DONE;
     }
 
     private void print(NetworkAnalysis analysis, Optional<LoadHeat> heat, double watts) {
-        console.line(NetworkNotation.format(analysis.network()) + " = " + Texts.number(analysis.ohms())
-                + " ohms, worst case "
-                + Texts.number(analysis.worstCaseLowOhms()) + " to " + Texts.number(analysis.worstCaseHighOhms())
-                + ", tolerances combined (RSS) \u00b1 " + Texts.fixed(100 * analysis.rssToleranceRatio(), 2) + " %");
-        console.line("At " + Texts.number(watts) + " W: " + Texts.fixed(analysis.voltsRms(watts), 2) + " V RMS, "
-                + Texts.fixed(analysis.ampsRms(watts), 2) + " A RMS");
+        console.line(Texts.of(
+                "loadShow.head",
+                NetworkNotation.format(analysis.network()),
+                Texts.number(analysis.ohms()),
+                Texts.number(analysis.worstCaseLowOhms()),
+                Texts.number(analysis.worstCaseHighOhms()),
+                Texts.fixed(100 * analysis.rssToleranceRatio(), 2)));
+        console.line(Texts.of(
+                "loadShow.at",
+                Texts.number(watts),
+                Texts.fixed(analysis.voltsRms(watts), 2),
+                Texts.fixed(analysis.ampsRms(watts), 2)));
         console.line("");
-        TextTable table =
-                new TextTable("part", ">ohms", ">share %", ">W", ">may take W", ">case \u00b0C", ">wire \u00b0C");
+        TextTable table = TextTable.named("loadShow.columns");
         for (int i = 0; i < analysis.size(); i++) {
             Optional<PartHeat> part = heat.map(LoadHeat::parts).map(parts(i));
             table.row(
@@ -120,13 +113,10 @@ final class LoadShowCommand implements Callable<Integer> {
         console.line("");
         console.line(limit(analysis));
         heat.filter(LoadShowCommand::warms)
-                .ifPresent(hot -> console.line(
-                        "Hot: " + Texts.number(hot.hotOhms()) + " ohms; a power from the cold value is off by "
-                                + Texts.fixed(100 * hot.overstatementRatio(), 2) + " %."));
+                .ifPresent(hot -> console.line(Texts.of(
+                        "loadShow.hot", Texts.number(hot.hotOhms()), Texts.fixed(100 * hot.overstatementRatio(), 2))));
         band(analysis.network());
-        console.line(
-                "Caution: resistors at power burn skin and set things on fire; give them air, keep clear, let them cool."
-                        + " With a bridged output neither terminal is ground.");
+        console.line(Texts.of("loadShow.caution"));
     }
 
     private static boolean warms(LoadHeat heat) {
@@ -145,11 +135,12 @@ final class LoadShowCommand implements Callable<Integer> {
 
     private static String limit(NetworkAnalysis analysis) {
         return analysis.powerLimitWatts().isPresent()
-                ? "It takes " + Texts.fixed(analysis.powerLimitWatts().getAsDouble(), 1)
-                        + " W for as long as one likes at "
-                        + Texts.number(analysis.ambientCelsius()) + " \u00b0C; "
-                        + analysis.limitingPart().orElseThrow().id() + " is the first to reach its limit."
-                : "What it takes is not known: a power rating is missing. Write it as in 8R2@50W, or name a stock with ratings.";
+                ? Texts.of(
+                        "loadShow.takes",
+                        Texts.fixed(analysis.powerLimitWatts().getAsDouble(), 1),
+                        Texts.number(analysis.ambientCelsius()),
+                        analysis.limitingPart().orElseThrow().id())
+                : Texts.of("loadShow.unknown");
     }
 
     private void band(Network network) {
@@ -160,10 +151,8 @@ final class LoadShowCommand implements Callable<Integer> {
             impedance
                     .powerLimitHz(ONE_PERCENT)
                     .ifPresentOrElse(
-                            hertz -> console.line("Volts squared over ohms overstates the power by less than 1 % up to "
-                                    + Texts.number(Math.rint(hertz)) + " Hz."),
-                            () -> console.line(
-                                    "The inductances known change the power by less than 1 % at any frequency."));
+                            hertz -> console.line(Texts.of("loadShow.upTo", Texts.number(Math.rint(hertz)))),
+                            () -> console.line(Texts.of("loadShow.inductances")));
         }
     }
 

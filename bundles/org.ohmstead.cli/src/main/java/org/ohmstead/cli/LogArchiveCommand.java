@@ -25,13 +25,8 @@ import picocli.CommandLine.Parameters;
 /** Archives a project. */
 @Command(
         name = "archive",
-        description = {
-            "Put the whole project into one file in a folder, read it back and check it, and say so in the log.",
-            "",
-            "Captures can be taken out of the project then; the log says in which archive they are. Nothing else is ever deleted.",
-            ""
-        },
-        footer = {"", "Example: ohmstead log archive kestrel.ohmstead /media/archive --take-out-before 2025-01-01"})
+        description = {"${bundle:log.archive.does}", "", "${bundle:log.archive.more}", ""},
+        footer = {"", "${bundle:log.archive.example}"})
 final class LogArchiveCommand implements Callable<Integer> {
     private final Console console;
 
@@ -44,23 +39,16 @@ final class LogArchiveCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "FOLDER", description = "Where the archive goes; must exist.")
+    @Parameters(index = "1", paramLabel = "FOLDER", descriptionKey = "log.archive.FOLDER")
     private Path target;
 
-    @Option(names = "--take-out-voided", description = "Delete the captures that only voided entries name.")
+    @Option(names = "--take-out-voided", descriptionKey = "log.archive.take-out-voided")
     private boolean voided;
 
-    @Option(
-            names = "--take-out-before",
-            paramLabel = "DAY",
-            description =
-                    "Delete the captures whose readings were all taken before this day (UTC), such as 2025-01-01.")
+    @Option(names = "--take-out-before", paramLabel = "DAY", descriptionKey = "log.archive.take-out-before")
     private LocalDate before;
 
-    @Option(
-            names = "--who",
-            paramLabel = "NAME",
-            description = "Who archives (default: the name you are logged in under).")
+    @Option(names = "--who", paramLabel = "NAME", descriptionKey = "log.archive.who")
     private String who = System.getProperty("user.name", "");
 
     LogArchiveCommand(Console console) {
@@ -70,7 +58,7 @@ final class LogArchiveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (voided && before != null) {
-            throw new InputException("Take out either voided captures or those before a day, one after the other.");
+            throw new InputException(Texts.of("archive.either"));
         }
         ProjectFolder folder = project.open();
         folder.readLog().close();
@@ -86,7 +74,7 @@ final class LogArchiveCommand implements Callable<Integer> {
         }
         Optional<SharingState> sharedLog =
                 HandingOver.all(folder, report.entryIds().size());
-        report.leftOut().forEach(sentence -> console.message("Not in the archive: " + sentence));
+        report.leftOut().forEach(sentence -> console.message(Texts.of("archive.leftOut", sentence)));
         report.notDeleted().forEach(console::message);
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
@@ -101,11 +89,11 @@ final class LogArchiveCommand implements Callable<Integer> {
             HandingOver.fill(root, sharedLog);
             console.json(root);
         } else {
-            console.line("archive  " + report.file());
+            console.line(Texts.of("archive.file", report.file()));
             console.line("sha256   " + report.sha256());
-            console.line("It was read back and is whole; entry " + String.join(", ", report.entryIds()) + " says so.");
+            console.line(Texts.of("archive.whole", String.join(", ", report.entryIds())));
             if (report.takenOut() > 0) {
-                console.line(report.takenOut() + " captures were taken out, " + report.freedBytes() + " bytes.");
+                console.line(Texts.of("archive.takenOut", report.takenOut(), report.freedBytes()));
             }
             HandingOver.say(console, sharedLog);
         }

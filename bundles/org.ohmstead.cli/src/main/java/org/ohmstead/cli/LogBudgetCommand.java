@@ -22,14 +22,8 @@ import picocli.CommandLine.Parameters;
 /** Shows where the uncertainty of a reading comes from. */
 @Command(
         name = "budget",
-        description = {
-            "Show where the uncertainty of a reading's power comes from, line by line.",
-            "",
-            "By the law of propagation (GUM), with effective degrees of freedom and the coverage factor of Student's t distribution;"
-                    + " beside it Monte Carlo (JCGM 101), which draws every part in its own shape, with a note when the two disagree.",
-            ""
-        },
-        footer = {"", "Example: ohmstead log budget kestrel.ohmstead R0003 --coverage 99"})
+        description = {"${bundle:log.budget.does}", "", "${bundle:log.budget.more}", ""},
+        footer = {"", "${bundle:log.budget.example}"})
 final class LogBudgetCommand implements Callable<Integer> {
     private static final double LEAST_COVERAGE = 0.5;
     private static final double MOST_COVERAGE = 0.9999;
@@ -45,17 +39,13 @@ final class LogBudgetCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the entry, for example R0003.")
+    @Parameters(index = "1", paramLabel = "ENTRY", descriptionKey = "log.budget.ENTRY")
     private String id;
 
-    @Option(names = "--channel", paramLabel = "NAME", description = "Only this channel, for example A or A+B.")
+    @Option(names = "--channel", paramLabel = "NAME", descriptionKey = "log.budget.channel")
     private String channel;
 
-    @Option(
-            names = "--coverage",
-            paramLabel = "PERCENT",
-            description =
-                    "Coverage of the expanded uncertainty, 50 to 99.99 (default: the confidence of the project's sheet).")
+    @Option(names = "--coverage", paramLabel = "PERCENT", descriptionKey = "log.budget.coverage")
     private String coverage;
 
     LogBudgetCommand(Console console) {
@@ -68,24 +58,24 @@ final class LogBudgetCommand implements Callable<Integer> {
         double covered =
                 coverage == null ? folder.project().sheet().confidence() : Quantities.ratio(coverage, "--coverage");
         if (covered < LEAST_COVERAGE || covered > MOST_COVERAGE) {
-            throw new InputException("--coverage is " + coverage + "; it must be between 50 and 99.99 %.");
+            throw new InputException(Texts.of("budget.coverage", coverage));
         }
         LogEntry entry = entry(folder);
-        Reading reading = entry.reading()
-                .orElseThrow(() -> new InputException("The entry " + id
-                        + " is no reading of power, so it has no budget. See the readings with: ohmstead log list "
-                        + project.path()));
+        Reading reading =
+                entry.reading().orElseThrow(() -> new InputException(Texts.of("budget.noReading", id, project.path())));
         List<ChannelReading> channels = reading.channels().stream()
                 .filter(each -> channel == null || each.channel().equals(channel))
                 .toList();
         if (channels.isEmpty()) {
-            throw new InputException("The reading " + id + " has no channel " + channel + "; it has "
-                    + String.join(
+            throw new InputException(Texts.of(
+                    "budget.noChannel",
+                    id,
+                    channel,
+                    String.join(
                             ", ",
                             reading.channels().stream()
                                     .map(ChannelReading::channel)
-                                    .toList())
-                    + ".");
+                                    .toList())));
         }
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         for (ChannelReading each : channels) {
@@ -93,7 +83,7 @@ final class LogBudgetCommand implements Callable<Integer> {
             if (json.wanted()) {
                 list.add(report.document());
             } else {
-                report.print(console, id + (entry.voided() ? " (voided)" : ""));
+                report.print(console, entry.voided() ? Texts.of("budget.voided", id) : id);
             }
         }
         if (json.wanted()) {
@@ -108,9 +98,7 @@ final class LogBudgetCommand implements Callable<Integer> {
 
     private LogEntry entry(ProjectFolder folder) throws Exception {
         try (TestLog log = folder.readLog()) {
-            return log.entry(id)
-                    .orElseThrow(() -> new InputException(
-                            "The log has no entry " + id + ". See the ids with: ohmstead log list " + project.path()));
+            return log.entry(id).orElseThrow(() -> new InputException(Texts.of("log.noEntry", id, project.path())));
         }
     }
 }

@@ -18,15 +18,8 @@ import picocli.CommandLine.Mixin;
 /** Checks the captures of a project. */
 @Command(
         name = "captures",
-        description = {
-            "Check every capture that the log names: is it there, and does its content still give its hash?",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when a capture is missing or changed.",
-            "Example: ohmstead log captures kestrel.ohmstead"
-        })
+        description = {"${bundle:log.captures.does}", ""},
+        footer = {"", "${bundle:log.captures.exit}", "${bundle:log.captures.example}"})
 final class LogCapturesCommand implements Callable<Integer> {
     private final Console console;
 
@@ -79,9 +72,13 @@ final class LogCapturesCommand implements Callable<Integer> {
                 console.line(finding.sentence());
             }
         }
-        console.line(report.count(State.PRESENT) + " captures are there as recorded, " + report.count(State.MISSING)
-                + " missing, " + report.count(State.CHANGED) + " changed, " + report.count(State.ARCHIVED)
-                + " in an archive, " + report.count(State.ELSEWHERE) + " with another bench; "
-                + report.count(State.UNNAMED) + " files are named by no entry.");
+        console.line(Texts.of(
+                "captures.summary",
+                report.count(State.PRESENT),
+                report.count(State.MISSING),
+                report.count(State.CHANGED),
+                report.count(State.ARCHIVED),
+                report.count(State.ELSEWHERE),
+                report.count(State.UNNAMED)));
     }
 }

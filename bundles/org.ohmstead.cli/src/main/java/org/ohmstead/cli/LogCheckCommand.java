@@ -32,16 +32,8 @@ import picocli.CommandLine.Parameters;
 /** Logs a value of a check standard that was read off an instrument. */
 @Command(
         name = "check",
-        description = {
-            "Log a value of a check standard that you read off an instrument, and say what the bench looks like with it.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the bench is not to be used before something is cleared up.",
-            "Example: ohmstead log check kestrel.ohmstead shunt \"10.03 mohm\" --operator \"N. N.\"",
-            "Write a negative value behind two dashes: ohmstead log check kestrel.ohmstead --operator \"N. N.\" -- gain -0.12"
-        })
+        description = {"${bundle:log.check.does}", ""},
+        footer = {"", "${bundle:log.check.exit}", "${bundle:log.check.example}", "${bundle:log.check.note}"})
 final class LogCheckCommand implements Callable<Integer> {
     private final Console console;
 
@@ -54,19 +46,16 @@ final class LogCheckCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "STANDARD", description = "Id of the check standard.")
+    @Parameters(index = "1", paramLabel = "STANDARD", descriptionKey = "log.check.STANDARD")
     private String id;
 
-    @Parameters(index = "2", paramLabel = "VALUE", description = "The value, in the standard's unit if you write none.")
+    @Parameters(index = "2", paramLabel = "VALUE", descriptionKey = "log.check.VALUE")
     private String value;
 
-    @Option(names = "--operator", paramLabel = "NAME", required = true, description = "Who read it.")
+    @Option(names = "--operator", paramLabel = "NAME", required = true, descriptionKey = "log.check.operator")
     private String operator;
 
-    @Option(
-            names = "--uncertainty",
-            paramLabel = "U",
-            description = "Standard uncertainty of the value, in the same unit, when it is known.")
+    @Option(names = "--uncertainty", paramLabel = "U", descriptionKey = "log.check.uncertainty")
     private String uncertainty;
 
     LogCheckCommand(Console console) {
@@ -78,8 +67,7 @@ final class LogCheckCommand implements Callable<Integer> {
         ProjectFolder folder = project.open();
         CheckStandard standard = CheckStandards.find(folder.project(), id);
         if (operator.isBlank()) {
-            throw new InputException(
-                    "--operator is blank; name who read the value, since values of persons are compared.");
+            throw new InputException(Texts.of("standards.operator"));
         }
         TypedCheck check = new TypedCheck(
                 standard,
@@ -106,7 +94,7 @@ final class LogCheckCommand implements Callable<Integer> {
             HandingOver.fill(root, sharedLog);
             console.json(root);
         } else {
-            console.line(entry.id() + " holds the value of \"" + standard.name() + "\".");
+            console.line(Texts.of("standards.logged", entry.id(), standard.name()));
             QualityText.findings(console, List.of(review));
             HandingOver.say(console, sharedLog);
         }
@@ -119,7 +107,7 @@ final class LogCheckCommand implements Callable<Integer> {
         }
         double found = quantity(uncertainty, standard.unit(), "--uncertainty");
         if (found < 0) {
-            throw new InputException("--uncertainty is " + uncertainty + "; it must be at least 0.");
+            throw new InputException(Texts.of("standards.uncertainty", uncertainty));
         }
         return OptionalDouble.of(found);
     }

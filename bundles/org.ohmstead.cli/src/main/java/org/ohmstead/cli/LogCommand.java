@@ -11,14 +11,8 @@ import picocli.CommandLine.Spec;
 /** The word before the words about the test log. */
 @Command(
         name = "log",
-        description = {
-            "Look at the test log, verify it, void a bad reading, export it.",
-            "Watch the bench by its check standards, and figures over time.",
-            "",
-            "The log is append-only: nothing is overwritten. Each entry holds the hash of the one before, so any change shows.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD")
+        description = {"${bundle:log.does}", "${bundle:log.more}", "", "${bundle:log.more2}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}")
 final class LogCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -34,18 +34,8 @@ import picocli.CommandLine.Parameters;
 /** Writes the log out for other programs. */
 @Command(
         name = "export",
-        description = {
-            "Write the log out for other programs:%n"
-                    + "  csv    a row for each channel of each reading, units in the headings: UTF-8, commas, decimal points, quoting%n"
-                    + "         and line ends by RFC 4180; with --decimal-comma semicolons and decimal commas, named in the first line%n"
-                    + "  xlsx   a workbook with readings, sweep levels and figures%n"
-                    + "  json   every entry as a line of JSON, its content as an object%n"
-                    + "  jsonl  every entry exactly as it is stored, with its chain, to be verified or joined elsewhere",
-            "",
-            "A text that a spreadsheet would take for a formula gets an apostrophe in front; an import takes it away again.",
-            ""
-        },
-        footer = {"", "Example: ohmstead log export csv kestrel.ohmstead --output readings.csv"})
+        description = {"${bundle:log.export.does}", "", "${bundle:log.export.more}", ""},
+        footer = {"", "${bundle:log.export.example}"})
 final class LogExportCommand implements Callable<Integer> {
     private final Console console;
 
@@ -60,23 +50,16 @@ final class LogExportCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    @Parameters(index = "0", paramLabel = "FORM", description = "csv, xlsx, json or jsonl.")
+    @Parameters(index = "0", paramLabel = "FORM", descriptionKey = "log.export.FORM")
     private Form form;
 
-    @Parameters(index = "1", paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    @Parameters(index = "1", paramLabel = "PROJECT", descriptionKey = "log.export.PROJECT")
     private Path project;
 
-    @Option(
-            names = "--output",
-            paramLabel = "FILE",
-            description = "Where to write it; without it to standard output. A workbook needs it.")
+    @Option(names = "--output", paramLabel = "FILE", descriptionKey = "log.export.output")
     private Path output;
 
-    @Option(
-            names = "--decimal-comma",
-            description =
-                    "Of csv: semicolon between cells, decimal comma, byte order mark, for spreadsheets set to a language that"
-                            + " writes numbers so.")
+    @Option(names = "--decimal-comma", descriptionKey = "log.export.decimal-comma")
     private boolean decimalComma;
 
     LogExportCommand(Console console) {
@@ -86,10 +69,10 @@ final class LogExportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (decimalComma && form != Form.CSV) {
-            throw new InputException("Only csv is written with decimal commas; leave --decimal-comma out.");
+            throw new InputException(Texts.of("export.comma"));
         }
         if (form == Form.XLSX && output == null) {
-            throw new InputException("A workbook goes into a file. Name it with --output.");
+            throw new InputException(Texts.of("export.workbook"));
         }
         ProjectFolder folder = ProjectFolder.open(project);
         Optional<String> fault;

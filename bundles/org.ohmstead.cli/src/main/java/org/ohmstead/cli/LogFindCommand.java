@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.ProjectFolder;
@@ -27,22 +26,8 @@ import picocli.CommandLine.Parameters;
 /** Finds entries of the log. */
 @Command(
         name = "find",
-        description = {
-            "Find entries of the log, with an index that is kept beside it.",
-            "",
-            "A query has conditions, such as amplifier:Larkspur*, serial:, bench:, operator:, mode:stereo, load:4,"
-                    + " step:, chain:B, kind:reading, state:valid, overdue:yes, from:2026-01-01, to:2026-01-31 (days of"
-                    + " UTC), figures with a range, such as power:80..120, thd:..1%%, supply:13.. or dampingFactor:50..,"
-                    + " and plain words.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when nothing was found.",
-            "Put the query in single quotation marks, and values with blanks in it in double ones.",
-            "Example: ohmstead log find kestrel.ohmstead 'amplifier:\"Larkspur 2\" power:80..120 sagged' --sort"
-                    + " power_watts"
-        })
+        description = {"${bundle:log.find.does}", "", "${bundle:log.find.more}", ""},
+        footer = {"", "${bundle:log.find.exit}", "${bundle:log.find.note}", "${bundle:log.find.example}"})
 final class LogFindCommand implements Callable<Integer> {
     private final Console console;
 
@@ -55,26 +40,16 @@ final class LogFindCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(
-            index = "1..*",
-            arity = "0..*",
-            paramLabel = "QUERY",
-            description = "What to find; everything when it is left out.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "QUERY", descriptionKey = "log.find.QUERY")
     private List<String> query = List.of();
 
-    @Option(
-            names = "--sort",
-            paramLabel = "COLUMN",
-            description = "What to order by (default: ${DEFAULT-VALUE}): ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--sort", paramLabel = "COLUMN", descriptionKey = "log.find.sort")
     private IndexColumn column = IndexColumn.PLACE;
 
-    @Option(names = "--falling", description = "The greatest, or newest, first.")
+    @Option(names = "--falling", descriptionKey = "log.find.falling")
     private boolean falling;
 
-    @Option(
-            names = "--limit",
-            paramLabel = "COUNT",
-            description = "How many to list (default: ${DEFAULT-VALUE}); all are counted.")
+    @Option(names = "--limit", paramLabel = "COUNT", descriptionKey = "log.find.limit")
     private int limit = 100;
 
     LogFindCommand(Console console) {
@@ -85,7 +60,7 @@ final class LogFindCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Find find = find();
         if (limit < 0) {
-            throw new InputException("--limit is " + limit + ". Give a number of entries, at least 0.");
+            throw new InputException(Texts.of("find.limit", limit));
         }
         ProjectFolder folder = project.open();
         try (TestLog log = folder.readLog();
@@ -117,18 +92,7 @@ final class LogFindCommand implements Callable<Integer> {
             console.json(root);
             return;
         }
-        TextTable table = new TextTable(
-                "entry",
-                "taken (UTC)",
-                "amplifier",
-                "serial",
-                "step",
-                "mode",
-                "load",
-                ">supply V",
-                ">power W",
-                "state",
-                "remark");
+        TextTable table = TextTable.named("find.columns");
         for (IndexedEntry entry : entries) {
             table.row(
                     entry.id(),
@@ -136,18 +100,17 @@ final class LogFindCommand implements Callable<Integer> {
                     entry.amplifier(),
                     entry.serialNumber(),
                     entry.stepId(),
-                    entry.mode()
-                            .map(mode -> mode.name().toLowerCase(Locale.ROOT))
-                            .orElse(""),
+                    entry.mode().map(Texts::mode).orElse(""),
                     entry.loadId(),
                     figure(entry.supplyVolts()),
                     figure(entry.powerWatts()),
-                    entry.state().word() + (entry.overdue() ? ", overdue" : ""),
+                    Texts.state(entry),
                     entry.text());
         }
         table.print(console);
-        String left = size > entries.size() ? "; the first " + entries.size() + " are listed" : "";
-        console.line((size == 1 ? "1 entry" : size + " entries") + " found" + left + ".");
+        String found = Texts.count("entries", size);
+        console.line(
+                size > entries.size() ? Texts.of("find.first", found, entries.size()) : Texts.of("find.found", found));
     }
 
     private static String figure(OptionalDouble value) {

@@ -39,24 +39,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "import",
         description = {
-            "Take readings of a table (csv, xlsx) into the log, or join the log of another bench (jsonl, log.db, a"
-                    + " project's folder).",
+            "${bundle:log.import.does}",
             "",
-            "A table's headings name the unit of each quantity: power_W, power (mW), load [ohm], supply_V, case_K,"
-                    + " thd_f_percent. Needed: taken_at_utc (or taken_at with a zone), mode, load_ohm, frequency_Hz,"
-                    + " end_point with end_point_limit_percent, power_W, power_std_uncertainty_W (or"
-                    + " power_expanded_uncertainty_W, k = 2), thd_f_percent, supply_V. Nothing is added unless all rows"
-                    + " are good, and nothing comes twice.",
+            "${bundle:log.import.more}",
             "",
-            "A joined log keeps its entries and its chain; a further entry shows where it joined.",
+            "${bundle:log.import.more2}",
             ""
         },
-        footer = {
-            "",
-            "Exit code 1 when rows were left out.",
-            "Examples: ohmstead log import kestrel.ohmstead earlier.csv",
-            "          ohmstead log import kestrel.ohmstead ../bench2/kestrel.ohmstead --bench \"bench 2\""
-        })
+        footer = {"", "${bundle:log.import.exit}", "${bundle:log.import.note}", "${bundle:log.import.note2}"})
 final class LogImportCommand implements Callable<Integer> {
     private final Console console;
 
@@ -69,53 +59,34 @@ final class LogImportCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "The table, or the other log.")
+    @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "log.import.FILE")
     private Path file;
 
-    @Option(
-            names = "--decimal-comma",
-            description =
-                    "The csv has semicolons between cells and decimal commas (a first line that says so is believed"
-                            + " without it).")
+    @Option(names = "--decimal-comma", descriptionKey = "log.import.decimal-comma")
     private boolean decimalComma;
 
-    @Option(names = "--skip-bad", description = "Add the good readings although something is wrong with others.")
+    @Option(names = "--skip-bad", descriptionKey = "log.import.skip-bad")
     private boolean skipBad;
 
-    @Option(names = "--dry-run", description = "Only say what would come in from a table.")
+    @Option(names = "--dry-run", descriptionKey = "log.import.dry-run")
     private boolean dryRun;
 
-    @Option(
-            names = "--uncertainty-percent",
-            paramLabel = "PERCENT",
-            description = "Standard uncertainty (k = 1) of the powers, where the table has no column for it.")
+    @Option(names = "--uncertainty-percent", paramLabel = "PERCENT", descriptionKey = "log.import.uncertainty-percent")
     private Double uncertaintyPercent;
 
-    @Option(
-            names = "--amplifier",
-            paramLabel = "NAME",
-            description =
-                    "Which amplifier the readings are about, where the table does not say (default: the project's).")
+    @Option(names = "--amplifier", paramLabel = "NAME", descriptionKey = "log.import.amplifier")
     private String amplifier;
 
-    @Option(names = "--serial", paramLabel = "NUMBER", description = "Its serial number.")
+    @Option(names = "--serial", paramLabel = "NUMBER", descriptionKey = "log.import.serial")
     private String serial;
 
-    @Option(
-            names = "--bench",
-            paramLabel = "NAME",
-            description = "What the other bench is called; needed to join its log.")
+    @Option(names = "--bench", paramLabel = "NAME", descriptionKey = "log.import.bench")
     private String bench;
 
-    @Option(
-            names = "--as-readings",
-            description = "Take the readings of a jsonl as this bench's own, as imported, instead of joining the log.")
+    @Option(names = "--as-readings", descriptionKey = "log.import.as-readings")
     private boolean asReadings;
 
-    @Option(
-            names = "--who",
-            paramLabel = "NAME",
-            description = "Who imports (default: the name you are logged in under).")
+    @Option(names = "--who", paramLabel = "NAME", descriptionKey = "log.import.who")
     private String who = System.getProperty("user.name", "");
 
     LogImportCommand(Console console) {
@@ -128,8 +99,7 @@ final class LogImportCommand implements Callable<Integer> {
         boolean lines = name().endsWith(".jsonl");
         boolean otherLog = Files.isDirectory(file) || name().endsWith(".db");
         if (name().endsWith(".zip")) {
-            throw new InputException("A packed project is not imported. Unpack it with: ohmstead project unpack " + file
-                    + " FOLDER, then import the folder to join its log.");
+            throw new InputException(Texts.of("import.packed", file));
         }
         if (otherLog || lines && !asReadings) {
             return join(folder);
@@ -141,8 +111,7 @@ final class LogImportCommand implements Callable<Integer> {
         }
         if (table.faultCount() > 0 && !skipBad) {
             table.faults().forEach(fault -> console.message(fault.text()));
-            throw new InputException("Nothing was imported from " + file.getFileName() + ": " + table.badReadings()
-                    + " of its readings cannot be. Put them right, or leave them out with --skip-bad.");
+            throw new InputException(Texts.of("import.nothing", file.getFileName(), table.badReadings()));
         }
         ReadingImport.Report report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
@@ -168,7 +137,7 @@ final class LogImportCommand implements Callable<Integer> {
                 serial != null ? serial : other ? "" : own.serialNumber(),
                 bench != null ? bench : "");
         if (uncertaintyPercent != null && !(uncertaintyPercent > 0 && uncertaintyPercent <= 100)) {
-            throw new InputException("--uncertainty-percent must lie above 0 and at most at 100.");
+            throw new InputException(Texts.of("import.uncertainty"));
         }
         return new ImportSettings(
                 decimalComma ? CsvDialect.SEMICOLON : CsvDialect.COMMA,
@@ -184,7 +153,7 @@ final class LogImportCommand implements Callable<Integer> {
             throws ExchangeException, TestLogException, ProjectFileException, JobException, IOException,
                     InterruptedException {
         if (bench == null || bench.isBlank()) {
-            throw new InputException("To join another log the name of its bench is needed. Give it with --bench.");
+            throw new InputException(Texts.of("import.bench"));
         }
         return new Joining(file, bench, who).to(folder, console, json.wanted());
     }
@@ -217,27 +186,27 @@ final class LogImportCommand implements Callable<Integer> {
     private void print(ReadingImport table, Optional<ReadingImport.Report> report, List<String> added) {
         table.faults().forEach(fault -> console.message(fault.text()));
         if (!table.unusedHeadings().isEmpty()) {
-            console.message("Not used: the columns " + String.join(", ", table.unusedHeadings()) + ".");
+            console.message(Texts.of("import.unused", String.join(", ", table.unusedHeadings())));
         }
         if (table.voidedRows() > 0) {
-            console.line(table.voidedRows() + " rows are voided and were passed over.");
+            console.line(Texts.of("import.voided", table.voidedRows()));
         }
         if (report.isEmpty()) {
-            console.line(table.readings().size() + " readings can come in, " + table.badReadings() + " cannot.");
+            console.line(Texts.of("import.can", table.readings().size(), table.badReadings()));
             return;
         }
         console.line(
                 added.isEmpty()
-                        ? "No reading was added."
-                        : added.size() + " readings were added, " + added.get(0) + " to " + added.get(added.size() - 1)
-                                + ".");
+                        ? Texts.of("import.none")
+                        : Texts.of("import.added", added.size(), added.get(0), added.get(added.size() - 1)));
         if (report.get().alreadyThere() > 0) {
-            console.line(report.get().alreadyThere() + " were in the log already"
-                    + (report.get().alreadyVoided() > 0 ? ", " + report.get().alreadyVoided() + " of them voided" : "")
-                    + ".");
+            console.line(Texts.of(
+                    report.get().alreadyVoided() > 0 ? "import.already.voided" : "import.already",
+                    report.get().alreadyThere(),
+                    report.get().alreadyVoided()));
         }
         if (report.get().leftOut() > 0) {
-            console.line(report.get().leftOut() + " were left out.");
+            console.line(Texts.of("import.leftOut", report.get().leftOut()));
         }
     }
 }

@@ -13,18 +13,8 @@ import picocli.CommandLine.Parameters;
 /** Joins another bench's log. */
 @Command(
         name = "join",
-        description = {
-            "Join another bench's log to that of a project. Its entries come as they are, with their own chain; a"
-                    + " further entry of the project's log holds the head of that chain.",
-            "",
-            "Joining again takes only what is new. A copy of the same log that went another way comes from where they"
-                    + " parted.",
-            ""
-        },
-        footer = {
-            "",
-            "Example: ohmstead log join kestrel.ohmstead second.ohmstead --name \"Second bench\" --operator \"N. N.\""
-        })
+        description = {"${bundle:log.join.does}", "", "${bundle:log.join.more}", ""},
+        footer = {"", "${bundle:log.join.example}"})
 final class LogJoinCommand implements Callable<Integer> {
     private final Console console;
 
@@ -37,19 +27,13 @@ final class LogJoinCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(
-            index = "1",
-            paramLabel = "OTHER",
-            description = "The other project's folder, its log.db, or its entries as jsonl.")
+    @Parameters(index = "1", paramLabel = "OTHER", descriptionKey = "log.join.OTHER")
     private Path other;
 
-    @Option(names = "--name", paramLabel = "NAME", required = true, description = "What the other bench is called.")
+    @Option(names = "--name", paramLabel = "NAME", required = true, descriptionKey = "log.join.name")
     private String name;
 
-    @Option(
-            names = "--operator",
-            paramLabel = "NAME",
-            description = "Who joins it (default: the name you are logged in under).")
+    @Option(names = "--operator", paramLabel = "NAME", descriptionKey = "log.join.operator")
     private String operator = System.getProperty("user.name", "");
 
     LogJoinCommand(Console console) {

@@ -24,8 +24,8 @@ import picocli.CommandLine.Option;
 /** Lists the entries of the log. */
 @Command(
         name = "list",
-        description = "List the readings of the log with their conditions.%n",
-        footer = {"", "Exit code 3 when the log was changed after it was written; it is listed all the same."})
+        description = "${bundle:log.list.does}",
+        footer = {"", "${bundle:log.list.exit}"})
 final class LogListCommand implements Callable<Integer> {
     private final Console console;
 
@@ -38,10 +38,10 @@ final class LogListCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(names = "--mode", paramLabel = "MODE", description = "Only this mode: ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--mode", paramLabel = "MODE", descriptionKey = "log.list.mode")
     private Mode mode;
 
-    @Option(names = "--step", paramLabel = "STEP", description = "Only this step of the plan.")
+    @Option(names = "--step", paramLabel = "STEP", descriptionKey = "log.list.step")
     private String step;
 
     LogListCommand(Console console) {
@@ -87,8 +87,7 @@ final class LogListCommand implements Callable<Integer> {
     }
 
     private void print(List<LogEntry> entries) {
-        TextTable table = new TextTable(
-                "entry", "taken (UTC)", "step", "channel", ">supply V", ">A", ">power W", ">\u00b1 W (k=2)", "remark");
+        TextTable table = TextTable.named("list.columns");
         for (LogEntry entry : entries) {
             if (entry.reading().isEmpty()) {
                 String stepId = entry.figures().map(MeasuredFigures::stepId).orElse("");

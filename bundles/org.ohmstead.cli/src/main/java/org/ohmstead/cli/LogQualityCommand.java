@@ -29,18 +29,8 @@ import picocli.CommandLine.Parameters;
 /** Says what the check standards tell about the bench. */
 @Command(
         name = "quality",
-        description = {
-            "Say what the check standards tell about the bench: control charts, drift, outliers, the reference, repeatability.",
-            "",
-            "A check standard is something steady that is measured again and again. The project names it; its values come from the"
-                    + " readings of its step, or are typed in with: ohmstead log check.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the bench is not to be used before something is cleared up.",
-            "Example: ohmstead log quality kestrel.ohmstead --notes"
-        })
+        description = {"${bundle:log.quality.does}", "", "${bundle:log.quality.more}", ""},
+        footer = {"", "${bundle:log.quality.exit}", "${bundle:log.quality.example}"})
 final class LogQualityCommand implements Callable<Integer> {
     private final Console console;
 
@@ -53,16 +43,10 @@ final class LogQualityCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(
-            index = "1..*",
-            arity = "0..*",
-            paramLabel = "STANDARD",
-            description = "Only these check standards, by their ids.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "STANDARD", descriptionKey = "log.quality.STANDARD")
     private List<String> ids = new ArrayList<>();
 
-    @Option(
-            names = "--notes",
-            description = "Say also what else is to be known: limits, repeatability, comparison of operators.")
+    @Option(names = "--notes", descriptionKey = "log.quality.notes")
     private boolean notes;
 
     LogQualityCommand(Console console) {
@@ -120,7 +104,7 @@ final class LogQualityCommand implements Callable<Integer> {
             console.line("");
             QualityText.notes(console, reviews);
             for (GaugeReview gauge : gauges) {
-                console.line(Texts.some(gauge.items()) + ", by " + gauge.what() + ": " + gauge.sentence());
+                console.line(Texts.of("quality.gauge", Texts.some(gauge.items()), gauge.what(), gauge.sentence()));
             }
         }
     }

@@ -18,11 +18,8 @@ import picocli.CommandLine.Parameters;
 /** Brings captures back from an archive. */
 @Command(
         name = "restore",
-        description = {
-            "Bring captures that the log names back from an archive or any packed project; each must have the content that was recorded.",
-            ""
-        },
-        footer = {"", "Example: ohmstead log restore kestrel.ohmstead /media/archive/kestrel-20261126T120000Z.zip"})
+        description = {"${bundle:log.restore.does}", ""},
+        footer = {"", "${bundle:log.restore.example}"})
 final class LogRestoreCommand implements Callable<Integer> {
     private final Console console;
 
@@ -35,7 +32,7 @@ final class LogRestoreCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "ARCHIVE", description = "The archive.")
+    @Parameters(index = "1", paramLabel = "ARCHIVE", descriptionKey = "log.restore.ARCHIVE")
     private Path archive;
 
     LogRestoreCommand(Console console) {
@@ -58,10 +55,12 @@ final class LogRestoreCommand implements Callable<Integer> {
                     .put("alreadyThere", restored.alreadyThere())
                     .put("notNamed", restored.notNamed()));
         } else {
-            console.line(restored.restored() + " captures were brought back, " + restored.mended()
-                    + " that had changed were mended, " + restored.alreadyThere() + " were there, "
-                    + restored.notNamed()
-                    + " are named by no entry and stay in the archive.");
+            console.line(Texts.of(
+                    "restore.summary",
+                    restored.restored(),
+                    restored.mended(),
+                    restored.alreadyThere(),
+                    restored.notNamed()));
         }
         return ExitCodes.DONE;
     }

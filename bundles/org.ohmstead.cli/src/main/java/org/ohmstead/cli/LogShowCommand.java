@@ -13,7 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows one entry of the log as it is stored. */
-@Command(name = "show", description = "Show one entry of the log with everything it depended on, as JSON.%n")
+@Command(name = "show", description = "${bundle:log.show.does}")
 final class LogShowCommand implements Callable<Integer> {
     private final Console console;
 
@@ -26,7 +26,7 @@ final class LogShowCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the entry, for example R0003.")
+    @Parameters(index = "1", paramLabel = "ENTRY", descriptionKey = "log.show.ENTRY")
     private String id;
 
     LogShowCommand(Console console) {
@@ -36,9 +36,8 @@ final class LogShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         try (TestLog log = project.open().readLog()) {
-            LogEntry entry = log.entry(id)
-                    .orElseThrow(() -> new InputException(
-                            "The log has no entry " + id + ". See the ids with: ohmstead log list " + project.path()));
+            LogEntry entry =
+                    log.entry(id).orElseThrow(() -> new InputException(Texts.of("log.noEntry", id, project.path())));
             ObjectNode node = EntryJson.summary(entry);
             node.remove("channels");
             node.put("previousHash", entry.previousHash());

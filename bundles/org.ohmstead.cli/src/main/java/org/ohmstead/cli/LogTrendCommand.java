@@ -24,14 +24,8 @@ import picocli.CommandLine.Parameters;
 /** Shows a figure over time. */
 @Command(
         name = "trend",
-        description = {
-            "Show a figure over time, each step and channel for itself, and say whether it drifts.",
-            "",
-            "FIGURE is power, thd or supply of the readings, or the id of a figure that a measurement found (see: ohmstead plugins"
-                    + " show).",
-            ""
-        },
-        footer = {"", "Example: ohmstead log trend kestrel.ohmstead power --step stereo-4ohm-14V4 --period 2024.."})
+        description = {"${bundle:log.trend.does}", "", "${bundle:log.trend.more}", ""},
+        footer = {"", "${bundle:log.trend.example}"})
 final class LogTrendCommand implements Callable<Integer> {
     private final Console console;
 
@@ -44,19 +38,16 @@ final class LogTrendCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "FIGURE", description = "Which figure.")
+    @Parameters(index = "1", paramLabel = "FIGURE", descriptionKey = "log.trend.FIGURE")
     private String figureId;
 
-    @Option(names = "--step", paramLabel = "STEP", description = "Only this step of the plan.")
+    @Option(names = "--step", paramLabel = "STEP", descriptionKey = "log.trend.step")
     private String step;
 
-    @Option(names = "--channel", paramLabel = "CHANNEL", description = "Only this channel.")
+    @Option(names = "--channel", paramLabel = "CHANNEL", descriptionKey = "log.trend.channel")
     private String channel;
 
-    @Option(
-            names = "--period",
-            paramLabel = "PERIOD",
-            description = "Only what was measured then: 2024, 2024-03, 2023-05-01..2024 or 2024..")
+    @Option(names = "--period", paramLabel = "PERIOD", descriptionKey = "log.trend.period")
     private String period;
 
     LogTrendCommand(Console console) {
@@ -79,8 +70,7 @@ final class LogTrendCommand implements Callable<Integer> {
                 .filter(trend -> channel == null || trend.line().channel().equals(channel))
                 .toList();
         if (trends.isEmpty()) {
-            throw new InputException("The log holds no \"" + figureId
-                    + "\" of what you ask for. Ask for less, or see what there is:" + " ohmstead log list.");
+            throw new InputException(Texts.of("trend.none", figureId));
         }
         if (json.wanted()) {
             console.json(document(trends, confidence));
@@ -101,8 +91,7 @@ final class LogTrendCommand implements Callable<Integer> {
     private void print(List<Trend> trends) {
         for (Trend trend : trends) {
             console.line(trend.line().words());
-            TextTable table = new TextTable(
-                    "  entry", "taken (UTC)", ">" + trend.line().figureId() + unit(trend), ">\u00b1 (k=2)");
+            TextTable table = TextTable.named("trend.columns", trend.line().figureId(), unit(trend));
             for (TrendPoint point : trend.points()) {
                 table.row(
                         "  " + point.entryId(),

@@ -33,16 +33,14 @@ import picocli.CommandLine.Option;
 @Command(
         name = "verify",
         description = {
-            "Check every entry of the log against its hash and the one before it, and joined chains against the"
-                    + " entries that say so.",
+            "${bundle:log.verify.does}",
             "",
-            "A log that was cut off at its end since the index beside it saw it shows, too.",
+            "${bundle:log.verify.more}",
             "",
-            "A results sheet prints the head hash of the log it was made from; with --expected-head a log that lost"
-                    + " its last entries since then shows too.",
+            "${bundle:log.verify.more2}",
             ""
         },
-        footer = {"", "Exit code 3 when something was changed.", "Example: ohmstead log verify kestrel.ohmstead"})
+        footer = {"", "${bundle:log.verify.exit}", "${bundle:log.verify.example}"})
 final class LogVerifyCommand implements Callable<Integer> {
     private final Console console;
 
@@ -55,10 +53,7 @@ final class LogVerifyCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(
-            names = "--expected-head",
-            paramLabel = "HASH",
-            description = "Hash that must be the last, or in the chain.")
+    @Option(names = "--expected-head", paramLabel = "HASH", descriptionKey = "log.verify.expected-head")
     private String expectedHead;
 
     LogVerifyCommand(Console console) {
@@ -167,39 +162,36 @@ final class LogVerifyCommand implements Callable<Integer> {
     }
 
     private void print(Path file, VerifyReport report, List<JoinedParts> chains, boolean witness) {
-        console.line(report.entriesChecked() + " entries checked, head " + report.headHash());
+        console.line(Texts.of("verify.checked", report.entriesChecked(), report.headHash()));
         chains.stream()
                 .filter(chain -> !chain.info().label().isEmpty())
                 .map(LogVerifyCommand::sentence)
                 .forEach(console::line);
         report.faults().forEach(fault -> console.message(fault.sentence()));
         if (report.intact()) {
-            console.line("The log is whole: nothing was changed, removed or put in between.");
-            console.line(
-                    witness
-                            ? "The index beside it has seen nothing that is missing at its end."
-                            : "No index lies beside it that could tell whether entries were cut off at its end;"
-                                    + " compare its head with that of a results sheet.");
+            console.line(Texts.of("verify.whole"));
+            console.line(witness ? Texts.of("verify.witness") : Texts.of("verify.noWitness"));
         } else {
-            console.message(
-                    "The log " + file + " was changed after it was written. Restore it from a backup; results made"
-                            + " from it cannot be relied on.");
+            console.message(Texts.of("verify.changed", file));
         }
     }
 
     private static String sentence(JoinedParts chain) {
-        String joins = chain.joins().stream()
-                .map(entry -> entry.id() + " on "
-                        + LocalDate.ofInstant(entry.recordedAt(), ZoneOffset.UTC)
-                        + by(entry.join().orElseThrow().who()))
-                .collect(Collectors.joining(", "));
-        return "joined chain " + chain.info().label() + ", " + chain.info().name() + ": "
-                + LabAccess.count(chain.info().entries(), "entry", "entries") + ", head "
-                + chain.info().headHash()
-                + (joins.isEmpty() ? "" : ", joined by the entry " + joins);
+        String joins = chain.joins().stream().map(LogVerifyCommand::join).collect(Collectors.joining(", "));
+        return Texts.of(
+                joins.isEmpty() ? "verify.chain" : "verify.chain.joins",
+                chain.info().label(),
+                chain.info().name(),
+                Texts.count("entries", chain.info().entries()),
+                chain.info().headHash(),
+                joins);
     }
 
-    private static String by(String who) {
-        return who.isBlank() ? "" : " by " + who;
+    private static String join(LogEntry entry) {
+        String who = entry.join().orElseThrow().who();
+        LocalDate day = LocalDate.ofInstant(entry.recordedAt(), ZoneOffset.UTC);
+        return who.isBlank()
+                ? Texts.of("verify.join", entry.id(), day)
+                : Texts.of("verify.join.who", entry.id(), day, who);
     }
 }

@@ -21,11 +21,8 @@ import picocli.CommandLine.Parameters;
 /** Voids a reading. */
 @Command(
         name = "void",
-        description = {
-            "Void a bad reading with a reason. The reading stays in the log; a further entry says that it no longer counts.",
-            ""
-        },
-        footer = {"", "Example: ohmstead log void kestrel.ohmstead R0003 --reason \"load lead was loose\""})
+        description = {"${bundle:log.void.does}", ""},
+        footer = {"", "${bundle:log.void.example}"})
 final class LogVoidCommand implements Callable<Integer> {
     private final Console console;
 
@@ -38,16 +35,13 @@ final class LogVoidCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "ENTRY", description = "Id of the reading, for example R0003.")
+    @Parameters(index = "1", paramLabel = "ENTRY", descriptionKey = "log.void.ENTRY")
     private String id;
 
-    @Option(names = "--reason", paramLabel = "TEXT", required = true, description = "Why it does not count.")
+    @Option(names = "--reason", paramLabel = "TEXT", required = true, descriptionKey = "log.void.reason")
     private String reason;
 
-    @Option(
-            names = "--who",
-            paramLabel = "NAME",
-            description = "Who says so (default: the name you are logged in under).")
+    @Option(names = "--who", paramLabel = "NAME", descriptionKey = "log.void.who")
     private String who = System.getProperty("user.name", "");
 
     LogVoidCommand(Console console) {
@@ -74,7 +68,7 @@ final class LogVoidCommand implements Callable<Integer> {
             HandingOver.fill(document, sharedLog);
             console.json(document);
         } else {
-            console.line(id + " no longer counts; entry " + entry.id() + " says why.");
+            console.line(Texts.of("void.done", id, entry.id()));
             HandingOver.say(console, sharedLog);
         }
         return ExitCodes.DONE;

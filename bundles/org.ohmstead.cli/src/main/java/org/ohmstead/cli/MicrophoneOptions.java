@@ -17,58 +17,46 @@ import picocli.CommandLine.Option;
 final class MicrophoneOptions {
     private static final double[] SHARES = {1};
 
-    @Option(
-            names = "--calibration",
-            paramLabel = "TONE",
-            description = "A recording of a calibrator's tone, with the same microphone and gain.")
+    @Option(names = "--calibration", paramLabel = "TONE", descriptionKey = "microphone.calibration")
     private Path tone;
 
     @Option(
             names = "--calibrator-db",
             paramLabel = "L",
             defaultValue = "94",
-            description = "Level of the calibrator (default 94 dB).")
+            descriptionKey = "microphone.calibrator-db")
     private String levelDb;
 
     @Option(
             names = "--calibrator-hz",
             paramLabel = "F",
             defaultValue = "1000",
-            description = "Frequency of the calibrator (default 1 kHz).")
+            descriptionKey = "microphone.calibrator-hz")
     private String frequencyHz;
 
     @Option(
             names = "--calibrator-limits-db",
             paramLabel = "D",
             defaultValue = "0.4",
-            description = "By how much its level may be off, as its certificate says (default 0.4 dB).")
+            descriptionKey = "microphone.calibrator-limits-db")
     private String limitsDb;
 
-    @Option(
-            names = "--pascals-per-full-scale",
-            paramLabel = "P",
-            description = "Instead of a calibration tone: peak pressure at full scale, in pascals.")
+    @Option(names = "--pascals-per-full-scale", paramLabel = "P", descriptionKey = "microphone.pascals-per-full-scale")
     private String pascals;
 
     @Option(
             names = "--uncertainty-db",
             paramLabel = "U",
             defaultValue = "1",
-            description = "Standard uncertainty (k = 1) of that pressure (default 1 dB).")
+            descriptionKey = "microphone.uncertainty-db")
     private String uncertaintyDb;
 
-    @Option(
-            names = "--channel",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "Channel of the files, from 1 (default 1).")
+    @Option(names = "--channel", paramLabel = "N", defaultValue = "1", descriptionKey = "microphone.channel")
     private int channel;
 
     MicrophoneCalibration calibration() throws InputException, CaptureException, SoundException {
         if ((tone == null) == (pascals == null)) {
-            throw new InputException(
-                    "Give either --calibration with a recorded tone or --pascals-per-full-scale; without one of"
-                            + " them a recording has no level.");
+            throw new InputException(Texts.of("microphone.either"));
         }
         double level = Quantities.within(levelDb, Unit.DECIBEL, 0, 200, "--calibrator-db");
         double frequency = Quantities.within(frequencyHz, Unit.HERTZ, 1, 96_000, "--calibrator-hz");
@@ -87,8 +75,11 @@ final class MicrophoneOptions {
     Waveform shares(Path file) throws InputException, CaptureException {
         Capture capture = CaptureFile.read(file, SHARES);
         if (channel < 1 || channel > capture.channels().size()) {
-            throw new InputException("--channel is " + channel + ", but " + file.getFileName() + " has "
-                    + capture.channels().size() + " channel(s).");
+            throw new InputException(Texts.of(
+                    "microphone.channel",
+                    channel,
+                    file.getFileName(),
+                    capture.channels().size()));
         }
         return capture.channels().get(channel - 1);
     }

@@ -54,6 +54,11 @@ public final class Ohmstead {
     /** Runs one command line with an input and plug-ins from anywhere. */
     static int run(String[] arguments, PrintStream out, PrintStream err, ConsoleInput in, PluginSource plugins) {
         Console console = new Console(out, err, in);
+        return run(commands(console, plugins), arguments, out, err, console);
+    }
+
+    /** Returns all words. */
+    static CommandLine commands(Console console, PluginSource plugins) {
         CommandLine commands = new CommandLine(new RootCommand(console));
         for (Object command : new Object[] {
             new DemoCommand(console),
@@ -90,14 +95,19 @@ public final class Ohmstead {
         commands.setExpandAtFiles(false);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
         commands.setUsageHelpWidth(HELP_WIDTH);
+        commands.setHelpFactory(Words::help);
+        commands.setParameterExceptionHandler((fault, given) -> UsageFaults.explain(fault));
+        return commands;
+    }
+
+    private static int run(
+            CommandLine commands, String[] arguments, PrintStream out, PrintStream err, Console console) {
         commands.setOut(new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), true));
         commands.setErr(new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8), true));
         commands.setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, console));
         int exitCode = commands.execute(arguments);
         if (out.checkError()) {
-            console.message(
-                    "The output could not be written whole. See whether its disk is full, or whether the program that was to"
-                            + " read it ended early. What was logged is logged.");
+            console.message(Texts.of("main.output"));
             return ExitCodes.OUTSIDE_FAILURE;
         }
         return exitCode;
@@ -113,14 +123,12 @@ public final class Ohmstead {
 
     private static Path path(String name) {
         if (name.isEmpty()) {
-            throw new TypeConversionException("the name is empty; give the name of a file or folder");
+            throw new TypeConversionException(Texts.of("main.emptyName"));
         }
         try {
             return Path.of(name);
         } catch (InvalidPathException impossible) {
-            throw new TypeConversionException(
-                    "\"" + name + "\" cannot be the name of a file on this computer as it is set up;"
-                            + " set the locale to one with UTF-8, or rename the file");
+            throw new TypeConversionException(Texts.of("main.badName", name));
         }
     }
 
@@ -147,8 +155,7 @@ public final class Ohmstead {
             return ExitCodes.OUTSIDE_FAILURE;
         }
         System.getLogger(Ohmstead.class.getName()).log(System.Logger.Level.DEBUG, "unexpected", failure);
-        console.message("a fault in Ohmstead itself (" + failure + "). Nothing that was logged is lost."
-                + " Please report it with the command you gave.");
+        console.message(Texts.of("main.fault", failure));
         return ExitCodes.OUTSIDE_FAILURE;
     }
 
@@ -181,16 +188,20 @@ public final class Ohmstead {
 
     private static String sentence(IOException failure) {
         if (failure instanceof FileSystemException trouble) {
-            String reason = Optional.ofNullable(trouble.getReason())
-                    .orElse(trouble.getClass()
-                            .getSimpleName()
-                            .replaceAll("(?<!^)([A-Z])", " $1")
-                            .replace(" Exception", "")
-                            .toLowerCase(Locale.ROOT));
-            return trouble.getFile() + " could not be read or written (" + reason
-                    + "). Check that the folder exists, that you may write to it, and that the disk has room.";
+            String reason = Optional.ofNullable(trouble.getReason()).orElse(reason(trouble));
+            return Texts.of("main.file", trouble.getFile(), reason);
         }
-        return "A file could not be read or written (" + failure.getMessage() + "). Check the disk and try again.";
+        return Texts.of("main.anyFile", failure.getMessage());
+    }
+
+    private static String reason(FileSystemException trouble) {
+        String name = trouble.getClass().getSimpleName();
+        String key = "fileReason." + name.replace("Exception", "");
+        return Texts.has(key)
+                ? Texts.of(key)
+                : name.replaceAll("(?<!^)([A-Z])", " $1")
+                        .replace(" Exception", "")
+                        .toLowerCase(Locale.ROOT);
     }
 
     /** Returns the version of the software, as kept with every reading. */

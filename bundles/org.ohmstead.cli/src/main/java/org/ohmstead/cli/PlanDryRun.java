@@ -114,15 +114,14 @@ final class PlanDryRun {
         for (DryStep step : seen.steps()) {
             console.line(step.item().stepId() + "  " + step.item().measurementId());
             if (!(step.readiness() instanceof Readiness.Ready)) {
-                console.line("    NOT READY  " + readiness(step));
+                console.line(Texts.of("dryRun.notReady", readiness(step)));
             }
             for (Problem problem : step.problems()) {
-                console.line("    " + problem.severity() + "  " + problem.what());
+                console.line("    " + Texts.severity(problem.severity()) + "  " + problem.what());
                 console.line("        " + problem.remedy());
             }
             for (StopLimit limit : step.stopLimits()) {
-                console.line(
-                        "    ends above " + Texts.three(limit.highest()) + " " + unit(limit) + "  " + limit.reason());
+                console.line(Texts.of("dryRun.limit", Texts.three(limit.highest()), unit(limit), limit.reason()));
             }
         }
         long forbidden = seen.steps().stream()
@@ -132,11 +131,9 @@ final class PlanDryRun {
                 .filter(step -> !step.unconfirmed().isEmpty())
                 .count();
         console.line("");
-        console.line(seen.steps().size() + " to be measured, " + done(seen).size() + " in the log already or skipped; "
-                + forbidden + " forbidden or not ready, " + asking + " with warnings that need a yes.");
+        console.line(Texts.of("dryRun.summary", seen.steps().size(), done(seen).size(), forbidden, asking));
         if (!seen.plan().leftOut().isEmpty()) {
-            console.line("Left out, because the project does not have their loads: "
-                    + Texts.some(seen.plan().leftOut()) + ".");
+            console.line(Texts.of("dryRun.leftOut", Texts.some(seen.plan().leftOut())));
         }
         seen.forecast().ifPresent(forecast -> {
             console.line("");

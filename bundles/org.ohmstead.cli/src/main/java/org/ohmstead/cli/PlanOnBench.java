@@ -173,8 +173,7 @@ final class PlanOnBench {
             refuse(report.refused());
         }
         if (!report.plan().leftOut().isEmpty()) {
-            console.message("Left out, because the project does not have their loads: "
-                    + Texts.some(report.plan().leftOut()) + ". See: ohmstead check.");
+            console.message(Texts.of("run.leftOut", Texts.some(report.plan().leftOut())));
         }
     }
 
@@ -188,11 +187,9 @@ final class PlanOnBench {
             }
         }
         if (!unconfirmed.isEmpty()) {
-            console.message("Nobody said yes to the warnings of " + Texts.some(unconfirmed) + ".");
+            console.message(Texts.of("run.noYes", Texts.some(unconfirmed)));
         }
-        console.message(
-                "Nothing was begun. Put right what is in the way, choose other steps with --step, or pass over these"
-                        + " with --go-on.");
+        console.message(Texts.of("run.notBegun"));
     }
 
     private int exitCode(RunReport report, List<DryStep> wanted) {

@@ -47,13 +47,15 @@ final class PlanText {
     }
 
     void print(Console console) {
-        console.line(forecast.project().title() + ": " + task.jobs().size() + " steps in air of "
-                + Texts.number(task.ambientCelsius()) + " \u00b0C, " + Texts.number(task.marginKelvin())
-                + " K below every limit");
+        console.line(Texts.of(
+                "plan.head",
+                forecast.project().title(),
+                task.jobs().size(),
+                Texts.number(task.ambientCelsius()),
+                Texts.number(task.marginKelvin())));
         long read = count(ExpectedPower.Basis.READING);
         long unknown = count(ExpectedPower.Basis.UNKNOWN);
-        console.line("Powers of the whole plan: " + read + " from readings, "
-                + (forecast.steps().size() - read - unknown) + " from ratings, " + unknown + " unknown.");
+        console.line(Texts.of("plan.powers", read, forecast.steps().size() - read - unknown, unknown));
         console.line("");
         if (answer instanceof Schedule schedule) {
             table(console, schedule);
@@ -63,8 +65,8 @@ final class PlanText {
             impossible(console);
         }
         console.line("");
-        console.line("Stop by hand when one of these is passed:");
-        TextTable stops = new TextTable("  what", ">at", "", "why");
+        console.line(Texts.of("plan.stop"));
+        TextTable stops = TextTable.named("plan.stops");
         for (StopLimit limit : StopLimits.of(forecast)) {
             boolean celsius = limit.quantity() == StopLimit.Quantity.CELSIUS;
             stops.row(
@@ -85,19 +87,7 @@ final class PlanText {
     }
 
     private void table(Console console, Schedule schedule) {
-        TextTable table = new TextTable(
-                "step",
-                ">start",
-                ">change",
-                ">rest",
-                ">on s",
-                ">A avg",
-                ">A RMS",
-                ">heat W",
-                "nearest to its limit",
-                ">\u00b0C",
-                ">room K",
-                "rest because of");
+        TextTable table = TextTable.named("plan.columns");
         for (ScheduledJob job : schedule.jobs()) {
             StepForecast step = forecast.step(job.id()).orElseThrow();
             Optional<SupplyCurrent> current = step.current();
@@ -108,7 +98,7 @@ final class PlanText {
                     job.changeSeconds() > 0 ? clock(job.changeSeconds()) : "",
                     job.restSeconds() > 0 ? clock(job.restSeconds()) : "",
                     Texts.number(job.endSeconds() - job.startSeconds()),
-                    current.map(value -> Texts.fixed(value.averageAmps(), 1)).orElse("unknown"),
+                    current.map(value -> Texts.fixed(value.averageAmps(), 1)).orElse(Texts.of("plan.unknown")),
                     current.map(value -> Texts.fixed(value.rmsAmps(), 1)).orElse(""),
                     Texts.range(step.heatWatts(), 0),
                     place.name(),
@@ -120,14 +110,14 @@ final class PlanText {
     }
 
     private static String room(OptionalDouble kelvin) {
-        return kelvin.isPresent() ? Texts.fixed(kelvin.getAsDouble(), 0) : "no limit";
+        return kelvin.isPresent() ? Texts.fixed(kelvin.getAsDouble(), 0) : Texts.of("plan.noLimit");
     }
 
     private String cause(ScheduledJob job) {
         return switch (job.cause()) {
             case NONE -> "";
-            case WISH -> "your wish";
-            case LIMIT -> job.limitPointId().map(this::name).orElse("a limit");
+            case WISH -> Texts.of("plan.wish");
+            case LIMIT -> job.limitPointId().map(this::name).orElse(Texts.of("plan.limit"));
         };
     }
 
@@ -138,32 +128,35 @@ final class PlanText {
 
     private static void totals(Console console, Schedule schedule) {
         console.line(schedule.message());
-        console.line("In all " + clock(schedule.totalSeconds()) + ": on " + clock(schedule.onSeconds()) + ", changes "
-                + clock(schedule.changeSeconds()) + ", rests " + clock(schedule.restSeconds()) + "; "
-                + Texts.three(schedule.energyJoules() / JOULES_PER_WATT_HOUR) + " Wh from the supply.");
-        console.line("No schedule can take less than " + clock(schedule.lowerBoundSeconds()) + "; this one is at most "
-                + Texts.fixed(PERCENT * schedule.gapRatio(), 1) + " % longer.");
+        console.line(Texts.of(
+                "plan.inAll",
+                clock(schedule.totalSeconds()),
+                clock(schedule.onSeconds()),
+                clock(schedule.changeSeconds()),
+                clock(schedule.restSeconds()),
+                Texts.three(schedule.energyJoules() / JOULES_PER_WATT_HOUR)));
+        console.line(Texts.of(
+                "plan.bound", clock(schedule.lowerBoundSeconds()), Texts.fixed(PERCENT * schedule.gapRatio(), 1)));
         if (schedule.ending() == Schedule.Ending.TIME_LIMIT) {
-            console.line("The search ended at its time limit; a longer one may find a shorter schedule.");
+            console.line(Texts.of("plan.timeLimit"));
         }
         if (!schedule.restsProvenShortest()) {
-            console.line(
-                    "Where a point lags behind its source the rests keep the limits but may be longer than need be.");
+            console.line(Texts.of("plan.lags"));
         }
     }
 
     /** Says what the steps draw and heat when there is no schedule; why there is none follows as messages. */
     private void impossible(Console console) {
-        console.line("The plan cannot be run as it is, whatever the order and the rests.");
+        console.line(Texts.of("plan.impossible"));
         console.line("");
-        TextTable table = new TextTable("step", ">A avg", ">A RMS", ">heat W");
+        TextTable table = TextTable.named("plan.impossible.columns");
         for (HeatJob job : task.jobs()) {
             StepForecast step = forecast.step(job.id()).orElseThrow();
             table.row(
                     step.jobId(),
                     step.current()
                             .map(value -> Texts.fixed(value.averageAmps(), 1))
-                            .orElse("unknown"),
+                            .orElse(Texts.of("plan.unknown")),
                     step.current().map(value -> Texts.fixed(value.rmsAmps(), 1)).orElse(""),
                     Texts.range(step.heatWatts(), 0));
         }
@@ -175,13 +168,13 @@ final class PlanText {
             console.line("");
         }
         for (Problem problem : precautions) {
-            console.line(problem.severity() + "  " + problem.where());
+            console.line(Texts.severity(problem.severity()) + "  " + problem.where());
             console.line("    " + problem.what());
             console.line("    " + problem.remedy());
         }
         if (!forecast.notes().isEmpty()) {
             console.line("");
-            console.line("What the forecast rests on:");
+            console.line(Texts.of("plan.restsOn"));
             forecast.notes().forEach(note -> console.line("  " + note));
         }
     }

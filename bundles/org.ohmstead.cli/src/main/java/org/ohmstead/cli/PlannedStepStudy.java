@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
@@ -40,11 +39,12 @@ final class PlannedStepStudy {
         this.forecast = forecast;
         List<String> ids = forecast.steps().stream().map(StepForecast::jobId).toList();
         step = forecast.step(stepId)
-                .orElseThrow(() -> new InputException("\"" + stepId + "\" is no step of the plan that can be forecast. "
-                        + (ids.isEmpty() ? "No step has a load." : "Its steps are " + Texts.some(ids) + ".")));
+                .orElseThrow(() -> new InputException(
+                        ids.isEmpty()
+                                ? Texts.of("planned.noLoads", stepId)
+                                : Texts.of("planned.noStep", stepId, Texts.some(ids))));
         if (step.power().watts().isEmpty()) {
-            throw new InputException(step.power().sentence()
-                    + " State the maker's rating for this mode and load, or run the step first and give --from-log.");
+            throw new InputException(Texts.of("planned.noPower", step.power().sentence()));
         }
         // Every forecast step has its job.
         task = forecast.task().orElseThrow();
@@ -65,7 +65,7 @@ final class PlannedStepStudy {
     /** The model holds bodies several times, all of which a sentence without a bound would name. */
     private static HeatAnswer brief(HeatAnswer answer) {
         return answer instanceof HeatAnswer.Unlimited
-                ? new HeatAnswer.Unlimited("Unlimited; no place gets to its limit.")
+                ? new HeatAnswer.Unlimited(Texts.of("planned.unlimited"))
                 : answer;
     }
 
@@ -122,8 +122,7 @@ final class PlannedStepStudy {
                 .filter(problem -> problem.severity() == Severity.ERROR)
                 .forEach(problem -> console.message(problem.what() + " " + problem.remedy()));
         if (!lastsLongEnough()) {
-            console.message("The step's signal is on for " + Texts.time(job.onSeconds()) + ". " + onTime.sentence()
-                    + " Shorten the step, lower the level, or cool it better.");
+            console.message(Texts.of("planned.tooLong", Texts.time(job.onSeconds()), onTime.sentence()));
         }
         return holds;
     }
@@ -136,28 +135,29 @@ final class PlannedStepStudy {
 
     private void fill(Figures figures) {
         Project project = forecast.project();
-        figures.add("output power to expect", "powerWatts", step.power().watts().orElseThrow(), "W");
+        figures.add(
+                Texts.of("figure.expected"), "powerWatts", step.power().watts().orElseThrow(), "W");
         figures.words(
-                "from",
+                Texts.of("figure.from"),
                 "powerBasis",
-                step.power().basis().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        figures.add("output of all loads, on average", "outputWatts", step.outputWatts(), "W");
-        figures.add("heat in the amplifier, on average", "heatWatts", step.heatWatts(), "W");
+                Texts.of("power." + step.power().basis().name()));
+        figures.add(Texts.of("figure.outputAverage"), "outputWatts", step.outputWatts(), "W");
+        figures.add(Texts.of("figure.heatAverage"), "heatWatts", step.heatWatts(), "W");
         if (!step.loudHeatWatts().equals(step.heatWatts())) {
-            figures.add("heat during a burst", "loudHeatWatts", step.loudHeatWatts(), "W");
+            figures.add(Texts.of("figure.burstHeat"), "loudHeatWatts", step.loudHeatWatts(), "W");
         }
-        figures.add("taken from the supply, at the most", "supplyWatts", step.supplyWatts(), "W");
+        figures.add(Texts.of("figure.supplyMost"), "supplyWatts", step.supplyWatts(), "W");
         step.current().ifPresent(current -> {
-            figures.add("supply current, average", "supplyAverageAmps", current.averageAmps(), "A");
-            figures.add("supply current, RMS", "supplyRmsAmps", current.rmsAmps(), "A");
-            figures.add("supply current, peak", "supplyPeakAmps", current.peakAmps(), "A");
+            figures.add(Texts.of("figure.currentAverage"), "supplyAverageAmps", current.averageAmps(), "A");
+            figures.add(Texts.of("figure.currentRms"), "supplyRmsAmps", current.rmsAmps(), "A");
+            figures.add(Texts.of("figure.currentPeak"), "supplyPeakAmps", current.peakAmps(), "A");
         });
         project.step(step.jobId())
-                .ifPresent(
-                        planned -> figures.add("volts at the amplifier", "terminalVolts", planned.supplyVolts(), "V"));
+                .ifPresent(planned ->
+                        figures.add(Texts.of("figure.terminalVolts"), "terminalVolts", planned.supplyVolts(), "V"));
         step.setVolts().ifPresent(volts -> {
-            figures.add("supply to be set to", "setVolts", volts, "V");
-            figures.add("lost in the cable", "cableDropVolts", step.cableDropVolts(), "V");
+            figures.add(Texts.of("figure.setVolts"), "setVolts", volts, "V");
+            figures.add(Texts.of("figure.cableDrop"), "cableDropVolts", step.cableDropVolts(), "V");
         });
     }
 
@@ -174,7 +174,7 @@ final class PlannedStepStudy {
     }
 
     private void table(Console console) {
-        TextTable table = new TextTable("if it went on for ever", ">\u00b0C", ">limit");
+        TextTable table = TextTable.named("planned.columns");
         List<Double> settled = settled();
         for (WatchedPlace place : WatchedPlace.of(task.model())) {
             Range celsius = place.celsius(settled);
@@ -207,24 +207,24 @@ final class PlannedStepStudy {
         fuse.ifPresent(answer -> {
             root.set("fuse", ThermalFuseCommand.node(answer));
             if (answer instanceof FuseAnswer.Carries carries) {
-                sentences.add("The fuses carry " + Texts.three(100 * carries.currentRatio())
-                        + " % of their rating for ever.");
+                sentences.add(Texts.of("planned.fuses", Texts.three(100 * carries.currentRatio())));
             } else if (answer instanceof FuseAnswer.Opens opens) {
                 sentences.add(opens.reason());
             } else if (answer instanceof FuseAnswer.AboveContinuous above) {
                 sentences.add(above.reason());
             }
         });
-        sentences.add("From cold: " + ThermalStepCommand.sentence(root, "onTime", onTime));
-        sentences.add("On and off again and again: " + ThermalStepCommand.sentence(root, "duty", duty));
-        sentences.add("For ever: " + ThermalStepCommand.sentence(root, "continuousMultiple", multiple));
+        sentences.add(Texts.of("answer.cold", ThermalStepCommand.sentence(root, "onTime", onTime)));
+        sentences.add(Texts.of("answer.duty", ThermalStepCommand.sentence(root, "duty", duty)));
+        sentences.add(Texts.of("answer.ever", ThermalStepCommand.sentence(root, "continuousMultiple", multiple)));
         return sentences;
     }
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>(step.remarks());
-        notes.add("Limits are kept by " + Texts.number(task.marginKelvin()) + " K, as the project wants"
-                + (job.rippleKelvin().isEmpty() ? "." : ", and by what each place swings with the bursts."));
+        notes.add(Texts.of(
+                job.rippleKelvin().isEmpty() ? "planned.margin" : "planned.margin.bursts",
+                Texts.number(task.marginKelvin())));
         notes.addAll(forecast.notes());
         return notes;
     }

@@ -33,12 +33,13 @@ final class PluginIds {
                 return meant.get(0);
             }
             if (meant.size() > 1) {
-                throw new InputException("There are several " + kind + "s that \"" + text + "\" could mean: "
-                        + names(meant, id) + ". Write more of the id.");
+                throw new InputException(Texts.of("plugins.several." + kind, text, names(meant, id)));
             }
         }
-        throw new InputException("There is no " + kind + " \"" + text + "\"; there is "
-                + (all.isEmpty() ? "none at all" : names(all, id)) + ". See: ohmstead plugins.");
+        throw new InputException(
+                all.isEmpty()
+                        ? Texts.of("plugins.none." + kind, text)
+                        : Texts.of("plugins.unknown." + kind, text, names(all, id)));
     }
 
     private static <T> String names(List<T> some, Function<T, String> id) {

@@ -14,21 +14,9 @@ import picocli.CommandLine.Mixin;
 /** Lists what is plugged in. */
 @Command(
         name = "plugins",
-        description = {
-            "List the plug-ins: the measurements that can be made, the bench drivers to make them with, and the precautions that look at"
-                    + " each step before it runs.",
-            "",
-            "A plug-in that failed several times in a row while the program runs is set aside; one that does not say what it is, or"
-                    + " whose id another has too, is not used. Both are said, with the reason.",
-            ""
-        },
-        synopsisSubcommandLabel = "[WORD]",
-        footer = {
-            "",
-            "Exit code 1 when a plug-in is not used.",
-            "Example: ohmstead plugins show simulated",
-            "Example: ohmstead plugins --json"
-        })
+        description = {"${bundle:plugins.does}", "", "${bundle:plugins.more}", ""},
+        synopsisSubcommandLabel = "[${bundle:usage.word}]",
+        footer = {"", "${bundle:plugins.exit}", "${bundle:plugins.example}", "${bundle:plugins.example2}"})
 final class PluginsCommand implements Callable<Integer> {
     private final Console console;
     private final PluginSource plugins;
@@ -63,7 +51,7 @@ final class PluginsCommand implements Callable<Integer> {
 
     private void print(CatalogView catalog) {
         List<PluginView> views = catalog.plugins();
-        TextTable table = new TextTable("kind", "id", "version", "name", "state");
+        TextTable table = TextTable.named("plugins.columns");
         for (PluginView plugin : views) {
             table.row(plugin.kind().words(), plugin.id(), plugin.version(), plugin.name(), state(plugin));
         }
@@ -74,10 +62,10 @@ final class PluginsCommand implements Callable<Integer> {
             console.line("    " + problem.remedy());
         }
         console.line("");
-        console.line("All of one: ohmstead plugins show ID");
+        console.line(Texts.of("plugins.all"));
     }
 
     static String state(PluginView plugin) {
-        return plugin.setAside() ? "set aside" : "in use";
+        return plugin.setAside() ? Texts.of("plugins.setAside") : Texts.of("plugins.inUse");
     }
 }

@@ -20,15 +20,8 @@ import picocli.CommandLine.Parameters;
 /** Says all about one plug-in. */
 @Command(
         name = "show",
-        description = {
-            "Say all about a plug-in: what it does, what it follows and needs, what may be set and what it gives.",
-            ""
-        },
-        footer = {
-            "",
-            "Set what it lists with: ohmstead run PROJECT --driver ID --set NAME=VALUE, of a driver --set driver.NAME=VALUE.",
-            "Example: ohmstead plugins show power-at-end-point"
-        })
+        description = {"${bundle:plugins.show.does}", ""},
+        footer = {"", "${bundle:plugins.show.note}", "${bundle:plugins.show.example}"})
 final class PluginsShowCommand implements Callable<Integer> {
     private final Console console;
     private final PluginSource plugins;
@@ -39,7 +32,7 @@ final class PluginsShowCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(index = "0", paramLabel = "ID", description = "Its id or the last part of it.")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "plugins.show.ID")
     private String id;
 
     PluginsShowCommand(Console console, PluginSource plugins) {
@@ -50,15 +43,15 @@ final class PluginsShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         CatalogView catalog = plugins.catalog(new ConsoleOperator(console)).view();
-        PluginView plugin = PluginIds.find(catalog.plugins(), PluginView::id, id, "plug-in");
+        PluginView plugin = PluginIds.find(catalog.plugins(), PluginView::id, id, "plugin");
         if (json.wanted()) {
             console.json(PluginJson.node(plugin, catalog));
             return ExitCodes.DONE;
         }
         console.line(plugin.name() + (plugin.version().isEmpty() ? "" : " " + plugin.version()));
-        console.line(plugin.kind().words() + " " + plugin.id() + ", " + PluginsCommand.state(plugin));
+        console.line(Texts.of("plugin.head", plugin.kind().words(), plugin.id(), PluginsCommand.state(plugin)));
         if (!plugin.lastFault().isEmpty()) {
-            console.line("It failed " + plugin.faultsInARow() + " times in a row. " + plugin.lastFault());
+            console.line(Texts.of("plugin.failed", plugin.faultsInARow(), plugin.lastFault()));
         }
         if (plugin.kind() == PluginKind.MEASUREMENT) {
             catalog.measurements().stream()
@@ -70,8 +63,7 @@ final class PluginsShowCommand implements Callable<Integer> {
                     .forEach(this::print);
         } else {
             console.line("");
-            console.line(
-                    "It looks at each step before it runs and may name bounds that end it; see: ohmstead run PROJECT --dry-run.");
+            console.line(Texts.of("plugin.precaution"));
         }
         return ExitCodes.DONE;
     }
@@ -79,17 +71,18 @@ final class PluginsShowCommand implements Callable<Integer> {
     private void print(MeasurementInfo info) {
         console.line("");
         console.line(info.summary());
-        info.follows().forEach(each -> console.line("It follows " + each + "."));
+        info.follows().forEach(each -> console.line(Texts.of("plugin.follows", each)));
         if (!info.needs().isEmpty()) {
-            console.line("It needs a bench that can "
-                    + info.needs().stream().sorted().map(Ability::words).collect(Collectors.joining(", ")) + ".");
+            console.line(Texts.of(
+                    "plugin.needs",
+                    info.needs().stream().sorted().map(Ability::words).collect(Collectors.joining(", "))));
         }
-        console.line("It takes at most " + Texts.time(info.longest().toMillis() / 1000.0) + ".");
+        console.line(Texts.of("plugin.longest", Texts.time(info.longest().toMillis() / 1000.0)));
         console.line("");
-        TextTable figures = new TextTable("it gives", "what", "unit", "for each channel");
+        TextTable figures = TextTable.named("plugin.figures");
         info.figures()
                 .forEach(figure -> figures.row(
-                        figure.id(), figure.name(), figure.unit().symbol(), figure.perChannel() ? "yes" : "no"));
+                        figure.id(), figure.name(), figure.unit().symbol(), Texts.yesNo(figure.perChannel())));
         figures.print(console);
         settings(info.settings());
     }
@@ -99,9 +92,9 @@ final class PluginsShowCommand implements Callable<Integer> {
         console.line(info.summary());
         console.line(
                 switch (info.kind()) {
-                    case REAL -> "It measures.";
-                    case REPLAYED -> "Its results are of recordings made before.";
-                    case SIMULATED -> "Nothing is measured with it; its results say so.";
+                    case REAL -> Texts.of("plugin.measures");
+                    case REPLAYED -> Texts.of("plugin.replays");
+                    case SIMULATED -> Texts.of("plugin.simulates");
                 });
         settings(info.settings());
     }
@@ -109,10 +102,10 @@ final class PluginsShowCommand implements Callable<Integer> {
     private void settings(List<Setting> settings) {
         console.line("");
         if (settings.isEmpty()) {
-            console.line("Nothing may be set.");
+            console.line(Texts.of("plugin.noSettings"));
             return;
         }
-        TextTable table = new TextTable("setting", "usual", "may be", "what");
+        TextTable table = TextTable.named("plugin.settings");
         for (Setting setting : settings) {
             table.row(setting.id(), usual(setting), range(setting), setting.name() + ": " + setting.help());
         }
@@ -126,20 +119,20 @@ final class PluginsShowCommand implements Callable<Integer> {
         if (setting instanceof Setting.Flag flag) {
             return flag.defaultValue() ? "true" : "false";
         }
-        return setting.defaultText().isEmpty() ? "(empty)" : setting.defaultText();
+        return setting.defaultText().isEmpty() ? Texts.of("plugin.empty") : setting.defaultText();
     }
 
     private static String range(Setting setting) {
         if (setting instanceof Setting.Number number) {
-            String ends = Texts.number(number.least()) + " to " + Texts.number(number.most());
+            String ends = Texts.between(Texts.number(number.least()), Texts.number(number.most()));
             return (ends + " " + number.unit().symbol()).strip();
         }
         if (setting instanceof Setting.Count count) {
-            return count.least() + " to " + count.most();
+            return Texts.between(String.valueOf(count.least()), String.valueOf(count.most()));
         }
         if (setting instanceof Setting.Choice choice) {
             return String.join(", ", choice.choices());
         }
-        return setting instanceof Setting.Flag ? "true, false" : "words";
+        return setting instanceof Setting.Flag ? "true, false" : Texts.of("plugin.words");
     }
 }

@@ -21,7 +21,7 @@ import org.ohmstead.testlog.LogEntry;
  */
 record PresentGain(double gainDb, OptionalDouble standardUncertaintyDb, String from, String channel, String entryId) {
     static PresentGain typed(double gainDb) {
-        return new PresentGain(gainDb, OptionalDouble.empty(), "typed", "", "");
+        return new PresentGain(gainDb, OptionalDouble.empty(), Texts.of("gain.typed"), "", "");
     }
 
     /** Returns the gain that the newest fitting entry of those that count tells, that of the channel with most of it; empty when none does. */
@@ -42,13 +42,11 @@ record PresentGain(double gainDb, OptionalDouble standardUncertaintyDb, String f
 
     private static PresentGain of(LoggedGain gain, String entryId) {
         LoggedGain.Channel channel = gain.highest();
-        String how = gain.measured()
-                ? "measured"
-                : "out of " + channel.levels() + (channel.levels() == 1 ? " clean level" : " clean levels");
+        String how = gain.measured() ? Texts.of("gain.measured") : Texts.count("gain.levels", channel.levels());
         return new PresentGain(
                 channel.gainDb(),
                 channel.standardUncertaintyDb(),
-                entryId + " (" + gain.stepId() + "), channel " + channel.name() + ", " + how,
+                Texts.of("gain.from", entryId, gain.stepId(), channel.name(), how),
                 channel.name(),
                 entryId);
     }

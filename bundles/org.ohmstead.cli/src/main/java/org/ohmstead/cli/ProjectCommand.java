@@ -11,8 +11,8 @@ import picocli.CommandLine.Spec;
 /** The word before the words about whole projects. */
 @Command(
         name = "project",
-        description = {"Put a whole project into one file, to hand it on, and take it out again.", ""},
-        synopsisSubcommandLabel = "WORD")
+        description = {"${bundle:project.does}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}")
 final class ProjectCommand implements Runnable {
     @Mixin
     private HelpOption help;

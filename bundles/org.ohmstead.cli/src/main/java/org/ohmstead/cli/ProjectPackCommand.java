@@ -17,17 +17,8 @@ import picocli.CommandLine.Parameters;
 /** Packs a project. */
 @Command(
         name = "pack",
-        description = {
-            "Put a project into one zip file: project.json, the log as it stands, captures and sheets, each with its hash.",
-            "",
-            "Others may go on adding to the log meanwhile.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when something was left out.",
-            "Example: ohmstead project pack kestrel.ohmstead kestrel.zip"
-        })
+        description = {"${bundle:project.pack.does}", "", "${bundle:project.pack.more}", ""},
+        footer = {"", "${bundle:project.pack.exit}", "${bundle:project.pack.example}"})
 final class ProjectPackCommand implements Callable<Integer> {
     private final Console console;
 
@@ -40,7 +31,7 @@ final class ProjectPackCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "The file to be made; is not written over.")
+    @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "project.pack.FILE")
     private Path file;
 
     ProjectPackCommand(Console console) {
@@ -52,7 +43,7 @@ final class ProjectPackCommand implements Callable<Integer> {
         ProjectFolder folder = project.open();
         ProjectPack.Packed packed =
                 ProjectPack.pack(folder.folder(), file, Ohmstead.version(), new ConsoleExchange(console));
-        packed.leftOut().forEach(sentence -> console.message("Left out: " + sentence));
+        packed.leftOut().forEach(sentence -> console.message(Texts.of("pack.leftOut", sentence)));
         if (json.wanted()) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             root.put("file", packed.file().toString());
@@ -64,10 +55,12 @@ final class ProjectPackCommand implements Callable<Integer> {
             packed.leftOut().forEach(leftOut::add);
             console.json(root);
         } else {
-            console.line(packed.manifest().files().size() + " files, "
-                    + packed.manifest().entries() + " entries of the log up to the head "
-                    + packed.manifest().headHash());
-            console.line("file    " + packed.file());
+            console.line(Texts.of(
+                    "pack.files",
+                    packed.manifest().files().size(),
+                    packed.manifest().entries(),
+                    packed.manifest().headHash()));
+            console.line(Texts.of("pack.file", packed.file()));
             console.line("sha256  " + packed.sha256());
         }
         return packed.leftOut().isEmpty() ? ExitCodes.DONE : ExitCodes.FELL_SHORT;

@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 
 /** The project that a word is about, as its first parameter. */
 final class ProjectParameter {
-    @Parameters(index = "0", paramLabel = "PROJECT", description = "The project's folder or its project.json.")
+    @Parameters(index = "0", paramLabel = "PROJECT", descriptionKey = "project.PROJECT")
     private Path path;
 
     /** Returns the path as given. */

@@ -16,12 +16,8 @@ import picocli.CommandLine.Parameters;
 /** Unpacks a project. */
 @Command(
         name = "unpack",
-        description = {
-            "Take a packed project out into a new folder. Every name, size and hash in it is checked and its log verified before the"
-                    + " folder is put in place; when anything is wrong, nothing is left behind.",
-            ""
-        },
-        footer = {"", "Example: ohmstead project unpack kestrel.zip kestrel.ohmstead"})
+        description = {"${bundle:project.unpack.does}", ""},
+        footer = {"", "${bundle:project.unpack.example}"})
 final class ProjectUnpackCommand implements Callable<Integer> {
     private final Console console;
 
@@ -31,10 +27,10 @@ final class ProjectUnpackCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The packed project.")
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "project.unpack.FILE")
     private Path file;
 
-    @Parameters(index = "1", paramLabel = "FOLDER", description = "The folder to be made; there must be none yet.")
+    @Parameters(index = "1", paramLabel = "FOLDER", descriptionKey = "project.unpack.FOLDER")
     private Path folder;
 
     ProjectUnpackCommand(Console console) {
@@ -53,9 +49,13 @@ final class ProjectUnpackCommand implements Callable<Integer> {
                     .put("entries", manifest.entries())
                     .put("files", manifest.files().size()));
         } else {
-            console.line(manifest.title() + ": " + manifest.files().size() + " files, " + manifest.entries()
-                    + " entries of the log up to the head " + manifest.headHash());
-            console.line("Every hash is right, and the log is whole. It lies in " + folder);
+            console.line(Texts.of(
+                    "unpack.files",
+                    manifest.title(),
+                    manifest.files().size(),
+                    manifest.entries(),
+                    manifest.headHash()));
+            console.line(Texts.of("unpack.whole", folder));
         }
         return ExitCodes.DONE;
     }

@@ -12,6 +12,7 @@ import org.ohmstead.history.quality.ReferenceComparison;
 import org.ohmstead.metrology.quality.CheckStandardReview;
 import org.ohmstead.metrology.quality.CheckStandardReview.Finding;
 import org.ohmstead.metrology.quality.ControlLimits;
+import org.ohmstead.model.Severity;
 
 /** Reviews of check standards for people. */
 final class QualityText {
@@ -19,17 +20,7 @@ final class QualityText {
 
     /** Prints one line for each check standard. */
     static void table(Console console, List<QualityReview> reviews) {
-        TextTable table = new TextTable(
-                "standard",
-                "unit",
-                ">values",
-                ">newest",
-                ">lower limit",
-                ">mean",
-                ">upper limit",
-                ">E_n",
-                "due",
-                "state");
+        TextTable table = TextTable.named("quality.columns");
         for (QualityReview review : reviews) {
             Optional<ControlLimits> limits =
                     review.review().map(CheckStandardReview::chart).map(chart -> chart.readings());
@@ -57,19 +48,19 @@ final class QualityText {
     /** Returns "in order", "look at it" or "not to be used". */
     static String state(QualityReview review) {
         if (!review.mayRun()) {
-            return "not to be used";
+            return Texts.of("quality.unusable");
         }
-        return review.findings().isEmpty() ? "in order" : "look at it";
+        return review.findings().isEmpty() ? Texts.of("quality.inOrder") : Texts.of("quality.look");
     }
 
     /** Prints what is to be done, or that all is in order. */
     static void findings(Console console, List<QualityReview> reviews) {
         for (QualityReview review : reviews) {
             if (review.findings().isEmpty()) {
-                console.line(review.standard().name() + ": nothing speaks against the bench.");
+                console.line(Texts.of("quality.nothing", review.standard().name()));
             }
             for (Finding finding : review.findings()) {
-                console.line((finding.serious() ? "WARNING  " : "NOTE  ")
+                console.line(Texts.severity(finding.serious() ? Severity.WARNING : Severity.NOTE) + "  "
                         + review.standard().name() + ": " + finding.sentence());
                 console.line("    " + finding.remedy());
             }

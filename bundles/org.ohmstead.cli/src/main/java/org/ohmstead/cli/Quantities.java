@@ -20,7 +20,7 @@ final class Quantities {
     static double positive(String text, Unit unit, String option) throws InputException {
         double value = any(text, unit, option);
         if (value <= 0) {
-            throw new InputException(option + " is " + text + "; it must be above 0.");
+            throw new InputException(Texts.of("quantity.positive", option, text));
         }
         return value;
     }
@@ -34,7 +34,7 @@ final class Quantities {
     static double ratio(String text, String option) throws InputException {
         double percent = any(text, Unit.PERCENT, option);
         if (percent < 0 || percent > 100) {
-            throw new InputException(option + " is " + text + "; it must be between 0 and 100 %.");
+            throw new InputException(Texts.of("quantity.percent", option, text));
         }
         return percent / 100;
     }
@@ -43,8 +43,8 @@ final class Quantities {
     static double within(String text, Unit unit, double lowest, double highest, String option) throws InputException {
         double value = any(text, unit, option);
         if (!(value >= lowest && value <= highest)) {
-            throw new InputException(option + " is " + text + "; it must be between " + Texts.number(lowest) + " and "
-                    + Texts.number(highest) + ".");
+            throw new InputException(
+                    Texts.of("quantity.within", option, text, Texts.number(lowest), Texts.number(highest)));
         }
         return value;
     }
@@ -62,7 +62,7 @@ final class Quantities {
         double low = within(text.substring(0, dots), unit, lowest, highest, option);
         double high = within(text.substring(dots + 2), unit, lowest, highest, option);
         if (high < low) {
-            throw new InputException(option + " is " + text + "; write the lower end first.");
+            throw new InputException(Texts.of("quantity.order", option, text));
         }
         return Optional.of(new Range(low, high));
     }

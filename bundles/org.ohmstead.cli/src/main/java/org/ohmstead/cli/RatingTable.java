@@ -28,19 +28,7 @@ final class RatingTable {
     /** Prints the table of ratings for people, with the rule below it. */
     static void print(List<RatingResult> ratings, SheetSettings settings, Console console) {
         int confidencePercent = (int) Math.round(100 * settings.confidence());
-        TextTable table = new TextTable(
-                "rating",
-                "mode",
-                ">load \u03a9",
-                "power",
-                ">at V",
-                ">rated W",
-                ">measured W (" + confidencePercent + " %)",
-                ">dB",
-                ">P(met)",
-                "verdict",
-                ">risk",
-                "remark");
+        TextTable table = TextTable.named("ratings.columns", confidencePercent);
         for (RatingResult result : ratings) {
             table.row(
                     result.rating().id(),
@@ -58,14 +46,14 @@ final class RatingTable {
                             .orElse("-"),
                     result.outcome()
                             .map(outcome -> Texts.verdict(outcome.verdict()))
-                            .orElse("not tested"),
+                            .orElse(Texts.of("ratings.notTested")),
                     result.outcome().map(VerdictWords::riskPercent).orElse(""),
                     result.remark());
         }
         table.print(console);
         console.line("");
         console.line(VerdictWords.sentence(settings.rule()));
-        console.line("Risk: how probable it is that the verdict is wrong, at the value measured.");
+        console.line(Texts.of("ratings.risk"));
     }
 
     private static String measured(RatingOutcome outcome) {

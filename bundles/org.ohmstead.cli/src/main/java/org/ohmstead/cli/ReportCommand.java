@@ -26,17 +26,13 @@ import picocli.CommandLine.Option;
 /** Judges the ratings and publishes the results sheet. */
 @Command(
         name = "report",
-        description = {
-            "Hold each rating against the measurement at the rating's own supply voltage, and write the results sheet"
-                    + " as HTML and PDF.",
-            ""
-        },
+        description = {"${bundle:report.does}", ""},
         footer = {
             "",
-            "Exit code 1 when a rating falls short.",
-            "Example: ohmstead report kestrel.ohmstead",
-            "Example: ohmstead report kestrel.ohmstead --design bench --paper letter",
-            "Example: ohmstead report kestrel.ohmstead --design comparison --with heron.ohmstead"
+            "${bundle:report.exit}",
+            "${bundle:report.example}",
+            "${bundle:report.example2}",
+            "${bundle:report.example3}"
         })
 final class ReportCommand implements Callable<Integer> {
     private static final String LAYOUT = "$.sheet.layout.";
@@ -52,42 +48,22 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(
-            names = "--output",
-            paramLabel = "FOLDER",
-            description = "Where to put the sheet (default: the folder of sheets in the project).")
+    @Option(names = "--output", paramLabel = "FOLDER", descriptionKey = "report.output")
     private Path output;
 
-    @Option(
-            names = "--design",
-            paramLabel = "DESIGN",
-            description = "How the sheet is laid out: bench (one page), full, comparison or handout (for teaching)"
-                    + " (default: as the project says).")
+    @Option(names = "--design", paramLabel = "DESIGN", descriptionKey = "report.design")
     private String design;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            description = "What the PDF is set for: a4 or letter (default: as the project says).")
+    @Option(names = "--paper", paramLabel = "PAPER", descriptionKey = "report.paper")
     private String paper;
 
-    @Option(
-            names = "--language",
-            paramLabel = "LANGUAGE",
-            description = "Of the sheet: en or de (default: that of the machine).")
+    @Option(names = "--language", paramLabel = "LANGUAGE", descriptionKey = "report.language")
     private String language;
 
-    @Option(
-            names = "--with",
-            paramLabel = "PROJECT",
-            description = "A project that the comparison takes in; give it several times for several.")
+    @Option(names = "--with", paramLabel = "PROJECT", descriptionKey = "report.with")
     private List<Path> others = new ArrayList<>();
 
-    @Option(
-            names = "--period",
-            paramLabel = "PERIOD",
-            description = "A period that the comparison tells apart: 2024, 2024-03, 2023-05-01..2024 or 2024..; give it"
-                    + " several times for several.")
+    @Option(names = "--period", paramLabel = "PERIOD", descriptionKey = "report.period")
     private List<String> periods = new ArrayList<>();
 
     ReportCommand(Console console) {
@@ -109,7 +85,7 @@ final class ReportCommand implements Callable<Integer> {
         } else {
             RatingTable.print(published.sheet(), console);
             console.line("");
-            console.line("sheet  " + published.html());
+            console.line(Texts.of("sheet.html", published.html()));
             console.line("       " + published.pdf());
         }
         return published.anyFallsShort() ? ExitCodes.FELL_SHORT : ExitCodes.DONE;
@@ -117,11 +93,11 @@ final class ReportCommand implements Callable<Integer> {
 
     private SheetWish wish() throws InputException {
         if (!Language.SPOKEN.stream().map(Locale::getLanguage).toList().contains(language == null ? "en" : language)) {
-            throw new InputException("--language is " + language + "; it must be en or de.");
+            throw new InputException(Texts.of("report.language", language));
         }
         return new SheetWish(
-                choice(SheetDesign.class, design, "--design", "bench, full, comparison or handout"),
-                choice(PaperSize.class, paper, "--paper", "a4 or letter"),
+                choice(SheetDesign.class, design, "--design", "report.design"),
+                choice(PaperSize.class, paper, "--paper", "report.paper"),
                 Optional.ofNullable(language).map(Locale::forLanguageTag),
                 others.stream().map(path -> path.toAbsolutePath().toString()).toList(),
                 periods);
@@ -137,6 +113,6 @@ final class ReportCommand implements Callable<Integer> {
                 return Optional.of(each);
             }
         }
-        throw new InputException(option + " is " + word + "; it must be " + allowed + ".");
+        throw new InputException(Texts.of(allowed, option, word));
     }
 }

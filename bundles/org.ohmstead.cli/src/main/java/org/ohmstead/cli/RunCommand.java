@@ -28,26 +28,14 @@ import picocli.CommandLine.Spec;
 /** Carries out the plan of a project. */
 @Command(
         name = "run",
-        description = {
-            "Carry out the plan of a project on a bench, and log a result for each step as soon as it is there.",
-            "",
-            "--driver names the bench; try a plan on the simulated one first. Before anything is fed all precautions are looked at:"
-                    + " what forbids a step is said, and a warning needs a yes. What the log holds of the same plan already is left"
-                    + " out, so after a crash or Ctrl-C, which makes the bench safe at once, the same command goes on behind the last"
-                    + " entry.",
-            "",
-            "With --replay instead, the folder holds captures that were recorded before and recordings.json, which says of each capture"
-                    + " its step, its drive level and what the bench's meters showed. Captures are kept in the project under the hash of"
-                    + " their content.",
-            ""
-        },
+        description = {"${bundle:run.does}", "", "${bundle:run.more}", "", "${bundle:run.more2}", ""},
         footer = {
             "",
-            "Exit code 1 when something of the plan is still to be done at the end; with --replay 3 when a step could not be evaluated.",
-            "Example: ohmstead run kestrel.ohmstead --driver simulated --dry-run",
-            "Example: ohmstead run kestrel.ohmstead --driver simulated --yes --json",
-            "Example: ohmstead run kestrel.ohmstead --driver typed --set \"driver.output=volts and distortion\" --step stereo-4ohm",
-            "Example: ohmstead run kestrel.ohmstead --replay recordings"
+            "${bundle:run.exit}",
+            "${bundle:run.example}",
+            "${bundle:run.example2}",
+            "${bundle:run.example3}",
+            "${bundle:run.example4}"
         })
 final class RunCommand implements Callable<Integer> {
     private final Console console;
@@ -68,10 +56,10 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     private RunOptions options;
 
-    @Option(names = "--replay", paramLabel = "FOLDER", description = "Where captures lie that were recorded before.")
+    @Option(names = "--replay", paramLabel = "FOLDER", descriptionKey = "run.replay")
     private Path replay;
 
-    @Option(names = "--again", description = "Measure and log also what the log holds already.")
+    @Option(names = "--again", descriptionKey = "run.again")
     private boolean again;
 
     RunCommand(Console console, PluginSource plugins) {
@@ -83,17 +71,12 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (replay != null) {
             if (options.given()) {
-                throw new ParameterException(
-                        spec.commandLine(),
-                        "--replay takes the readings from a folder; of the other options it takes only --again and --json.");
+                throw new ParameterException(spec.commandLine(), Texts.of("run.replayAlone"));
             }
             return replay();
         }
         if (options.driver().isEmpty() && !options.dryRun()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "Missing the bench: name it with --driver, such as --driver simulated (see: ohmstead plugins),"
-                            + " or name a folder of recordings with --replay.");
+            throw new ParameterException(spec.commandLine(), Texts.of("run.noBench"));
         }
         ProjectFolder folder = project.open();
         Catalog catalog = plugins.catalog(new ConsoleOperator(console));
@@ -126,8 +109,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void print(ReplayOutcome outcome) {
-        TextTable table = new TextTable(
-                "entry", "step", "channel", ">supply V", ">power W", ">\u00b1 W (k=2)", ">THD_F %", "outcome");
+        TextTable table = TextTable.named("run.replay.columns");
         for (LogEntry entry : outcome.logged()) {
             Reading reading = entry.reading().orElseThrow();
             for (ChannelReading channel : reading.channels()) {
@@ -145,10 +127,10 @@ final class RunCommand implements Callable<Integer> {
         if (!outcome.logged().isEmpty()) {
             table.print(console);
         }
-        console.line(outcome.logged().size() + " readings logged"
-                + (outcome.alreadyLogged().isEmpty()
-                        ? "."
-                        : ", " + outcome.alreadyLogged().size() + " steps were in the log already."));
+        console.line(Texts.of(
+                outcome.alreadyLogged().isEmpty() ? "run.replayed" : "run.replayed.already",
+                outcome.logged().size(),
+                outcome.alreadyLogged().size()));
     }
 
     private static ObjectNode document(ReplayOutcome outcome) {

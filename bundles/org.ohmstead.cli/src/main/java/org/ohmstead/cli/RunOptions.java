@@ -12,67 +12,34 @@ import picocli.CommandLine.Option;
 final class RunOptions {
     static final String USUAL_REASON = "confirmed on the command line with --yes";
 
-    @Option(
-            names = "--driver",
-            paramLabel = "ID",
-            description = "The bench: a driver's id or the last part of it, such as simulated. See: ohmstead plugins.")
+    @Option(names = "--driver", paramLabel = "ID", descriptionKey = "run.driver")
     private String driver;
 
-    @Option(
-            names = "--set",
-            paramLabel = "NAME=VALUE",
-            description =
-                    "A setting of the measurement, such as startDb=-30, or of the driver with \"driver.\" before its name, such"
-                            + " as driver.seed=7. May be given several times.")
+    @Option(names = "--set", paramLabel = "NAME=VALUE", descriptionKey = "run.set")
     private List<String> settings = new ArrayList<>();
 
-    @Option(
-            names = "--measurement",
-            paramLabel = "ID",
-            split = ",",
-            description =
-                    "What to measure at each step instead of what its stimulus asks for (power at the end point, or burst"
-                            + " power): a measurement's id or the last part of it.")
+    @Option(names = "--measurement", paramLabel = "ID", split = ",", descriptionKey = "run.measurement")
     private List<String> measurements = new ArrayList<>();
 
-    @Option(
-            names = "--step",
-            paramLabel = "ID",
-            split = ",",
-            description = "Only these steps of the plan, in the plan's order.")
+    @Option(names = "--step", paramLabel = "ID", split = ",", descriptionKey = "run.step")
     private List<String> steps = new ArrayList<>();
 
-    @Option(
-            names = "--operator",
-            paramLabel = "NAME",
-            description = "Who runs it (default: the name you are logged in under).")
+    @Option(names = "--operator", paramLabel = "NAME", descriptionKey = "run.operator")
     private String operator = System.getProperty("user.name", "");
 
-    @Option(
-            names = "--yes",
-            description = "Say yes to every warning of the precautions; the log keeps who said so and why.")
+    @Option(names = "--yes", descriptionKey = "run.yes")
     private boolean yes;
 
-    @Option(
-            names = "--reason",
-            paramLabel = "TEXT",
-            defaultValue = USUAL_REASON,
-            description = "Why the warnings are no obstacle (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--reason", paramLabel = "TEXT", defaultValue = USUAL_REASON, descriptionKey = "run.reason")
     private String reason;
 
-    @Option(
-            names = "--dry-run",
-            description =
-                    "Show every precaution, the bounds that end a step, what is in the way and the heat forecast; no bench is"
-                            + " opened and nothing is logged.")
+    @Option(names = "--dry-run", descriptionKey = "run.dry-run")
     private boolean dryRun;
 
-    @Option(names = "--go-on", description = "Go on with the next step after one that gave no result.")
+    @Option(names = "--go-on", descriptionKey = "run.go-on")
     private boolean goOn;
 
-    @Option(
-            names = "--no-rests",
-            description = "Do not rest where the heat forecast wants it; the bounds that end a step still hold.")
+    @Option(names = "--no-rests", descriptionKey = "run.no-rests")
     private boolean noRests;
 
     Optional<String> driver() {
@@ -107,7 +74,7 @@ final class RunOptions {
 
     String reason() throws InputException {
         if (reason.isBlank()) {
-            throw new InputException("--reason is empty; write why the warnings are no obstacle.");
+            throw new InputException(Texts.of("run.noReason"));
         }
         return reason.strip();
     }

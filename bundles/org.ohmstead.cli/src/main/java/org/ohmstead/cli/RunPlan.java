@@ -53,7 +53,7 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
         Optional<DriverInfo> driver = Optional.empty();
         if (options.driver().isPresent()) {
             driver = Optional.of(PluginIds.find(
-                    catalog.drivers(), DriverInfo::id, options.driver().get(), "bench driver"));
+                    catalog.drivers(), DriverInfo::id, options.driver().get(), "driver"));
         }
         Map<String, String> all = settings(options.settings());
         Map<String, String> ofDriver = new LinkedHashMap<>();
@@ -86,12 +86,12 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
     private static Settings driverSettings(Optional<DriverInfo> driver, Map<String, String> given)
             throws InputException {
         if (driver.isEmpty() && !given.isEmpty()) {
-            throw new InputException("--set has settings of a bench, but no bench is named. Name it with --driver.");
+            throw new InputException(Texts.of("runPlan.noBench"));
         }
         return checked(
                 driver.map(DriverInfo::settings).orElse(List.of()),
                 given,
-                "The driver " + driver.map(DriverInfo::id).orElse(NO_DRIVER));
+                Texts.of("runPlan.driver", driver.map(DriverInfo::id).orElse(NO_DRIVER)));
     }
 
     private static boolean playsFolderBack(DriverInfo driver) {
@@ -103,13 +103,12 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
 
     private static Path recordings(String folder) throws InputException {
         if (folder.isBlank()) {
-            throw new InputException(
-                    "No folder of recordings is named. Name it, as in --set driver.folder=recordings.");
+            throw new InputException(Texts.of("runPlan.noFolder"));
         }
         try {
             return Path.of(folder);
         } catch (InvalidPathException impossible) {
-            throw new InputException("\"" + folder + "\" cannot be the name of a folder. Correct driver.folder.");
+            throw new InputException(Texts.of("runPlan.badFolder", folder));
         }
     }
 
@@ -118,11 +117,11 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
         for (String text : texts) {
             int equals = text.indexOf('=');
             if (equals < 1) {
-                throw new InputException("--set has \"" + text + "\"; write a name and a value, as in startDb=-30.");
+                throw new InputException(Texts.of("runPlan.noSetting", text));
             }
             String name = text.substring(0, equals).strip();
             if (settings.put(name, text.substring(equals + 1).strip()) != null) {
-                throw new InputException("--set has \"" + name + "\" twice; keep the one that you mean.");
+                throw new InputException(Texts.of("runPlan.twice", name));
             }
         }
         return settings;
@@ -133,7 +132,7 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
         try {
             return Settings.of(known, given);
         } catch (SettingException wrong) {
-            throw new InputException(whose + " cannot be set so. " + wrong.getMessage());
+            throw new InputException(Texts.of("runPlan.wrongSetting", whose, wrong.getMessage()));
         }
     }
 
@@ -141,12 +140,14 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
         List<Step> plan = folder.project().plan();
         for (String id : ids) {
             if (folder.project().step(id).isEmpty()) {
-                throw new InputException("--step has \"" + id + "\", which is no step of the plan. Its steps are "
-                        + Texts.some(plan.stream().map(Step::id).toList()) + ".");
+                throw new InputException(Texts.of(
+                        "runPlan.noStep",
+                        id,
+                        Texts.some(plan.stream().map(Step::id).toList())));
             }
         }
         if (plan.isEmpty()) {
-            throw new InputException("The plan of " + folder.folder() + " has no step. Enter some.");
+            throw new InputException(Texts.of("runPlan.empty", folder.folder()));
         }
         return ids.isEmpty()
                 ? plan
@@ -192,8 +193,7 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         for (String name : given.keySet()) {
             if (!known.contains(name)) {
-                throw new InputException("There is no setting \"" + name + "\"; what is measured here has "
-                        + String.join(", ", known) + ". A setting of the bench begins with \"" + OF_DRIVER + "\".");
+                throw new InputException(Texts.of("runPlan.unknown", name, String.join(", ", known), OF_DRIVER));
             }
         }
         List<PlanItem> set = new ArrayList<>();
@@ -205,7 +205,7 @@ record RunPlan(Optional<DriverInfo> driver, BenchChoice bench, List<PlanItem> it
                     .map(Setting::id)
                     .filter(given::containsKey)
                     .forEach(name -> settings.put(name, given.get(name)));
-            checked(its, settings, "The measurement " + item.measurementId());
+            checked(its, settings, Texts.of("runPlan.measurement", item.measurementId()));
             set.add(new PlanItem(item.stepId(), item.measurementId(), settings));
         }
         return set;

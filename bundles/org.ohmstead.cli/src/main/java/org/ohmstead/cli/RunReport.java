@@ -83,7 +83,7 @@ record RunReport(
 
     /** Says what is in the way of a step. */
     static String sentence(DryStep step) {
-        return "Step \"" + step.item().stepId() + "\", " + step.item().measurementId() + ": " + step.blocked();
+        return Texts.of("run.step", step.item().stepId(), step.item().measurementId(), step.blocked());
     }
 
     private String headHash() {
@@ -102,14 +102,15 @@ record RunReport(
         node.put(
                 "sentence",
                 watch.ended(item.item())
-                        .map(ended -> ended.outcome().sentence())
+                        .map(ended -> ended.outcome().said().kept())
                         .orElse(item.sentence()));
         watch.ended(item.item()).ifPresent(ended -> {
             node.put("outcome", word(ended.outcome()));
             node.put("seconds", ended.seconds());
         });
         ArrayNode remarks = node.putArray("remarks");
-        watch.ended(item.item()).ifPresent(ended -> ended.outcome().remarks().forEach(remarks::add));
+        watch.ended(item.item())
+                .ifPresent(ended -> ended.outcome().further().forEach(remark -> remarks.add(remark.kept())));
         ArrayNode ids = node.putArray("entryIds");
         item.entryIds().forEach(ids::add);
         ArrayNode results = node.putArray("results");
@@ -130,7 +131,7 @@ record RunReport(
     }
 
     void print(Console console) {
-        TextTable table = new TextTable("entry", "step", "what", "channel", "at", ">value", ">\u00b1 (k=2)", "unit");
+        TextTable table = TextTable.named("run.columns");
         Map<String, LogEntry> byId = byId();
         int rows = 0;
         for (ItemState item : state.items()) {
@@ -152,7 +153,7 @@ record RunReport(
         }
         console.line(summary());
         if (!headHash().isEmpty()) {
-            console.line("The log's last entry has the hash " + headHash() + ".");
+            console.line(Texts.of("run.head", headHash()));
         }
     }
 
@@ -181,10 +182,14 @@ record RunReport(
         long now = watch.ended().values().stream()
                 .filter(ended -> ended.outcome() instanceof RunOutcome.Finished)
                 .count();
-        String rest = skipped == 0 ? "" : ", " + skipped + " skipped";
-        return done + " of " + state.items().size() + " are in the log" + rest + "; " + now + " measured now, in "
-                + Texts.time(seconds)
-                + (watch.ended().isEmpty() && state.complete() ? ". To measure again what is done: --again." : ".");
+        String summary = Texts.of(
+                skipped == 0 ? "run.summary" : "run.summary.skipped",
+                done,
+                state.items().size(),
+                now,
+                Texts.time(seconds),
+                skipped);
+        return watch.ended().isEmpty() && state.complete() ? Texts.of("run.again", summary) : summary;
     }
 
     private long count(ItemState.Status status) {

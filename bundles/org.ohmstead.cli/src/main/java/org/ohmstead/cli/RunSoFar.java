@@ -26,24 +26,13 @@ final class RunSoFar {
     private static final double HOTTEST_CELSIUS = 1000;
     private static final double LONGEST_SECONDS = 1e6;
 
-    @Option(
-            names = "--done",
-            paramLabel = "STEP",
-            split = ",",
-            description = "Steps that are done already, in the order in which they were.")
+    @Option(names = "--done", paramLabel = "STEP", split = ",", descriptionKey = "run.so.far.done")
     private List<String> done;
 
-    @Option(
-            names = "--rested-seconds",
-            paramLabel = "S",
-            description = "How long nothing has been on since the last of them (0 if left out).")
+    @Option(names = "--rested-seconds", paramLabel = "S", descriptionKey = "run.so.far.rested-seconds")
     private String restedSeconds;
 
-    @Option(
-            names = "--measured",
-            paramLabel = "POINT=T",
-            split = ",",
-            description = "Temperatures measured now, such as case=48; the state of the forecast is corrected by them.")
+    @Option(names = "--measured", paramLabel = "POINT=T", split = ",", descriptionKey = "run.so.far.measured")
     private List<String> measured;
 
     /** Returns the task of what is left from the state that things are in now; empty when nothing is left. */
@@ -52,8 +41,7 @@ final class RunSoFar {
                 done == null ? List.of() : done.stream().map(String::strip).toList();
         checkDone(whole, doneIds);
         if (doneIds.isEmpty() && restedSeconds != null) {
-            throw new InputException(
-                    "--rested-seconds counts from the last step that is done; name those with --done.");
+            throw new InputException(Texts.of("soFar.rested"));
         }
         double rested = restedSeconds == null
                 ? 0
@@ -72,12 +60,11 @@ final class RunSoFar {
         List<String> known = whole.jobs().stream().map(HeatJob::id).toList();
         for (String id : ids) {
             if (!known.contains(id)) {
-                throw new InputException("--done has \"" + id + "\", which is no step of the plan. Its steps are "
-                        + Texts.some(known) + ".");
+                throw new InputException(Texts.of("soFar.noStep", id, Texts.some(known)));
             }
         }
         if (ids.stream().distinct().count() < ids.size()) {
-            throw new InputException("--done has a step twice; each is done once.");
+            throw new InputException(Texts.of("soFar.twice"));
         }
     }
 
@@ -107,11 +94,10 @@ final class RunSoFar {
             String[] halves = text.split("=", -1);
             String name = halves[0].strip();
             if (halves.length != 2 || name.isEmpty()) {
-                throw new InputException(
-                        "--measured has \"" + text + "\"; write a point and its temperature, as in case=48.");
+                throw new InputException(Texts.of("soFar.notation", text));
             }
             if (seen.contains(name)) {
-                throw new InputException("--measured has \"" + name + "\" twice; keep the later temperature.");
+                throw new InputException(Texts.of("soFar.pointTwice", name));
             }
             seen.add(name);
             double celsius =
@@ -121,13 +107,13 @@ final class RunSoFar {
                     .filter(id -> WatchedPlace.key(id).equals(name))
                     .toList();
             if (points.isEmpty()) {
-                throw new InputException(
-                        "--measured has \"" + name + "\", which is no point of this forecast. Its points are "
-                                + model.points().stream()
-                                        .map(point -> WatchedPlace.key(point.id()))
-                                        .distinct()
-                                        .collect(Collectors.joining(", "))
-                                + ".");
+                throw new InputException(Texts.of(
+                        "soFar.noPoint",
+                        name,
+                        model.points().stream()
+                                .map(point -> WatchedPlace.key(point.id()))
+                                .distinct()
+                                .collect(Collectors.joining(", "))));
             }
             points.forEach(point -> readings.add(new StateEstimate.Measured(point, celsius, READING_KELVIN)));
         }

@@ -85,7 +85,7 @@ final class RunWatch implements RunListener {
     @Override
     public void resting(PlanItem item, Duration left) {
         console.progress(
-                number(), total, item.stepId() + ": the amplifier rests, " + PlanText.clock(left.toMillis() / 1000.0));
+                number(), total, Texts.of("run.rests", item.stepId(), PlanText.clock(left.toMillis() / 1000.0)));
     }
 
     @Override

@@ -11,15 +11,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about setting source and amplifier to each other. */
 @Command(
         name = "setup",
-        description = {
-            "Set source and amplifier to each other: level, sensitivity and gain for an end point; channels alike.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "Set up at low power, into resistive loads, with the loudspeakers off. Load resistors get hot enough to burn."
-        })
+        description = {"${bundle:setup.does}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:setup.note}"})
 final class SetupCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -33,18 +33,8 @@ import picocli.CommandLine.Parameters;
 /** What level, sensitivity and gain lead to an end point. */
 @Command(
         name = "gain",
-        description = {
-            "Level, sensitivity and gain to set for an end point, the headroom left, and what full scale would do.",
-            "",
-            "The gain overlap is how far below full scale the source already drives the amplifier to its end point. With a project"
-                    + " the end point is one of its ratings, and the newest fitting reading of its log tells the present gain.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the source cannot reach the end point, or the amplifier clips before it.",
-            "Example: ohmstead setup gain --full-scale-volts 5 --overlap-db 10 --power-watts 100 --load-ohms 4"
-        })
+        description = {"${bundle:setup.gain.does}", "", "${bundle:setup.gain.more}", ""},
+        footer = {"", "${bundle:setup.gain.exit}", "${bundle:setup.gain.example}"})
 final class SetupGainCommand implements Callable<Integer> {
     private static final double LEAST_VOLTS = 0.001;
     private static final double MOST_VOLTS = 1000;
@@ -61,41 +51,22 @@ final class SetupGainCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "PROJECT",
-            description = "A project whose rating is the end point and whose log tells the present gain.")
+    @Parameters(arity = "0..1", paramLabel = "PROJECT", descriptionKey = "setup.gain.PROJECT")
     private Path path;
 
-    @Option(
-            names = "--full-scale-volts",
-            paramLabel = "U",
-            description =
-                    "What the source gives for a sine at full scale, RMS (that of the bench of the project's newest run if left"
-                            + " out).")
+    @Option(names = "--full-scale-volts", paramLabel = "U", descriptionKey = "setup.gain.full-scale-volts")
     private String fullScale;
 
-    @Option(
-            names = "--overlap-db",
-            paramLabel = "G",
-            defaultValue = "10",
-            description = "The gain overlap (default ${DEFAULT-VALUE}, which is common practice).")
+    @Option(names = "--overlap-db", paramLabel = "G", defaultValue = "10", descriptionKey = "setup.gain.overlap-db")
     private String overlap;
 
     @Mixin
     private TargetOptions targetOptions;
 
-    @Option(
-            names = "--check-db",
-            paramLabel = "L",
-            defaultValue = "-20",
-            description = "The level below the end point at which the gain is set (default ${DEFAULT-VALUE}).")
+    @Option(names = "--check-db", paramLabel = "L", defaultValue = "-20", descriptionKey = "setup.gain.check-db")
     private String check;
 
-    @Option(
-            names = "--gain-db",
-            paramLabel = "G",
-            description = "The amplifier's present gain; goes before what a log tells.")
+    @Option(names = "--gain-db", paramLabel = "G", descriptionKey = "setup.gain.gain-db")
     private String gain;
 
     SetupGainCommand(Console console) {
@@ -149,9 +120,7 @@ final class SetupGainCommand implements Callable<Integer> {
                 return known.getAsDouble();
             }
         }
-        throw new InputException(
-                "What the source gives at full scale is not known. Play a sine at 0 dBFS, read its volts, and"
-                        + " give them with --full-scale-volts.");
+        throw new InputException(Texts.of("gain.noFullScale"));
     }
 
     private Optional<PresentGain> present(Optional<ProjectFolder> folder, List<LogEntry> entries, GainSetup setup)
@@ -168,23 +137,27 @@ final class SetupGainCommand implements Callable<Integer> {
     }
 
     private void print(Answer answer) {
-        GainWords words = GainWords.of(Locale.ENGLISH);
+        GainWords words = GainWords.current();
         GainSetup setup = answer.setup();
         answer.rating()
                 .ifPresent(rating -> console.line(
-                        "Rating " + rating.id() + (rating.wording().isBlank() ? "" : ": " + rating.wording())));
+                        rating.wording().isBlank()
+                                ? Texts.of("gain.rating", rating.id())
+                                : Texts.of("gain.rating.wording", rating.id(), rating.wording())));
         console.line(words.summary(setup));
         console.line("");
         figures(answer).print(console);
         console.line("");
         console.line(words.procedure(answer.check()));
         answer.present()
-                .ifPresent(present -> console.line("Present gain: " + gainText(present) + ", "
-                        + present.from() + ". With it the overlap is "
-                        + Texts.fixed(setup.atGain(present.gainDb()).overlapDb(), 2) + " dB. "
-                        + words.change(setup.gainDb() - present.gainDb(), 0.05)));
+                .ifPresent(present -> console.line(Texts.of(
+                        "gain.present",
+                        gainText(present),
+                        present.from(),
+                        Texts.fixed(setup.atGain(present.gainDb()).overlapDb(), 2),
+                        words.change(setup.gainDb() - present.gainDb(), 0.05))));
         if (path != null && answer.present().isEmpty()) {
-            console.line("The log has no reading that tells the present gain of this mode.");
+            console.line(Texts.of("gain.noReading"));
         }
         console.line(words.fullScale(setup));
         Cautions.print(console, words.cautions(setup, answer.check()));
@@ -200,24 +173,26 @@ final class SetupGainCommand implements Callable<Integer> {
 
     private static TextTable figures(Answer answer) {
         GainSetup setup = answer.setup();
-        TextTable table = new TextTable("figure", ">value", "unit");
-        table.row("source at full scale", Texts.four(setup.fullScaleVoltsRms()), "V RMS");
-        table.row("output at the end point", Texts.four(setup.target().outputVoltsRms()), "V RMS");
-        table.row("source level there", Texts.fixed(setup.endPointDbfs(), 2), "dBFS");
-        table.row("sensitivity to set", Texts.four(setup.sensitivityVoltsRms()), "V RMS");
-        table.row("the same", Texts.fixed(SourceLevels.dbu(setup.sensitivityVoltsRms()), 2), "dBu");
-        table.row("the same", Texts.fixed(SourceLevels.dbv(setup.sensitivityVoltsRms()), 2), "dBV");
-        table.row("gain to set", Texts.fixed(setup.gainDb(), 2), "dB");
-        table.row("the same", Texts.four(setup.gainRatio()), "V/V");
+        TextTable table = TextTable.named("figures.columns");
+        table.row(Texts.of("gainRow.source"), Texts.four(setup.fullScaleVoltsRms()), "V RMS");
+        table.row(Texts.of("gainRow.output"), Texts.four(setup.target().outputVoltsRms()), "V RMS");
+        table.row(Texts.of("gainRow.level"), Texts.fixed(setup.endPointDbfs(), 2), "dBFS");
+        table.row(Texts.of("gainRow.sensitivity"), Texts.four(setup.sensitivityVoltsRms()), "V RMS");
+        table.row(Texts.of("gainRow.same"), Texts.fixed(SourceLevels.dbu(setup.sensitivityVoltsRms()), 2), "dBu");
+        table.row(Texts.of("gainRow.same"), Texts.fixed(SourceLevels.dbv(setup.sensitivityVoltsRms()), 2), "dBV");
+        table.row(Texts.of("gainRow.gain"), Texts.fixed(setup.gainDb(), 2), "dB");
+        table.row(Texts.of("gainRow.same"), Texts.four(setup.gainRatio()), "V/V");
         if (setup.target().bridged()) {
-            table.row("of each channel", Texts.fixed(setup.channelGainDb(), 2), "dB");
-            table.row("load that each channel sees", Texts.three(setup.target().channelLoadOhms()), "\u03a9");
-            table.row("output of each channel", Texts.four(setup.target().channelVoltsRms()), "V RMS");
+            table.row(Texts.of("gainRow.channel"), Texts.fixed(setup.channelGainDb(), 2), "dB");
+            table.row(
+                    Texts.of("gainRow.channelLoad"), Texts.three(setup.target().channelLoadOhms()), "\u03a9");
+            table.row(
+                    Texts.of("gainRow.channelOutput"), Texts.four(setup.target().channelVoltsRms()), "V RMS");
         }
-        table.row("headroom left in the source", Texts.fixed(setup.sourceHeadroomDb(), 2), "dB");
-        table.row("headroom left in the amplifier", Texts.fixed(setup.amplifierHeadroomDb(), 2), "dB");
-        table.row("meter reading to look for", Texts.four(answer.check().outputVoltsRms()), "V RMS");
-        table.row("source level meanwhile", Texts.fixed(answer.check().sourceLevelDbfs(), 2), "dBFS");
+        table.row(Texts.of("gainRow.sourceHeadroom"), Texts.fixed(setup.sourceHeadroomDb(), 2), "dB");
+        table.row(Texts.of("gainRow.amplifierHeadroom"), Texts.fixed(setup.amplifierHeadroomDb(), 2), "dB");
+        table.row(Texts.of("gainRow.reading"), Texts.four(answer.check().outputVoltsRms()), "V RMS");
+        table.row(Texts.of("gainRow.checkLevel"), Texts.fixed(answer.check().sourceLevelDbfs(), 2), "dBFS");
         return table;
     }
 

@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.LogTrust;
@@ -28,21 +27,12 @@ import picocli.CommandLine.Parameters;
 /** How alike channels are. */
 @Command(
         name = "match",
-        description = {
-            "How far apart channels are that are fed alike: meter readings, or the newest fitting reading of a project's log.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when they are farther apart than the tolerance.",
-            "Example: ohmstead setup match 20.0 19.5"
-        })
+        description = {"${bundle:setup.match.does}", ""},
+        footer = {"", "${bundle:setup.match.exit}", "${bundle:setup.match.example}"})
 final class SetupMatchCommand implements Callable<Integer> {
     private static final int MOST_CHANNELS = 16;
     private static final double MOST_VOLTS = 1000;
     private static final double WIDEST_TOLERANCE_DB = 20;
-    private static final List<String> CAUTIONS =
-            List.of("Compare at low power, into like resistive loads, with the loudspeakers off.");
 
     private final Console console;
 
@@ -52,20 +42,17 @@ final class SetupMatchCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(
-            arity = "0..*",
-            paramLabel = "VOLTS",
-            description = "The meter's reading at each channel, first channel first.")
+    @Parameters(arity = "0..*", paramLabel = "VOLTS", descriptionKey = "setup.match.VOLTS")
     private List<String> volts = new ArrayList<>();
 
-    @Option(names = "--project", paramLabel = "PROJECT", description = "A project whose log is asked instead.")
+    @Option(names = "--project", paramLabel = "PROJECT", descriptionKey = "setup.match.project")
     private Path path;
 
     @Option(
             names = "--tolerance-db",
             paramLabel = "T",
             defaultValue = "0.5",
-            description = "How far apart they may be (default ${DEFAULT-VALUE}).")
+            descriptionKey = "setup.match.tolerance-db")
     private String tolerance;
 
     SetupMatchCommand(Console console) {
@@ -79,10 +66,7 @@ final class SetupMatchCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         double toleranceDb = Quantities.within(tolerance, Unit.DECIBEL, 0, WIDEST_TOLERANCE_DB, "--tolerance-db");
         if ((path != null) != volts.isEmpty()) {
-            throw new InputException(
-                    path == null
-                            ? "The readings are missing. Give the volts of each channel, or --project."
-                            : "Both volts and --project are given; leave one of them out.");
+            throw new InputException(path == null ? Texts.of("match.missing") : Texts.of("match.both"));
         }
         Found found = path == null ? new Found(typed(toleranceDb), "") : logged(toleranceDb);
         if (json.wanted()) {
@@ -95,15 +79,14 @@ final class SetupMatchCommand implements Callable<Integer> {
 
     private ChannelBalance typed(double toleranceDb) throws InputException {
         if (volts.size() < 2 || volts.size() > MOST_CHANNELS) {
-            throw new InputException("There are " + volts.size() + " readings; give 2 to " + MOST_CHANNELS + ".");
+            throw new InputException(Texts.of("match.count", volts.size(), MOST_CHANNELS));
         }
         List<ChannelBalance.Channel> channels = new ArrayList<>();
         for (String each : volts) {
             String name = String.valueOf((char) ('A' + channels.size()));
-            double voltsRms = Quantities.positive(each, Unit.VOLT, "the reading of channel " + name);
+            double voltsRms = Quantities.positive(each, Unit.VOLT, Texts.of("match.reading", name));
             if (voltsRms > MOST_VOLTS) {
-                throw new InputException("The reading of channel " + name + " is " + each + "; it must be at most "
-                        + Texts.number(MOST_VOLTS) + " V.");
+                throw new InputException(Texts.of("match.tooHigh", name, each, Texts.number(MOST_VOLTS)));
             }
             channels.add(new ChannelBalance.Channel(name, voltsRms));
         }
@@ -126,15 +109,14 @@ final class SetupMatchCommand implements Callable<Integer> {
                 }
             }
         }
-        throw new InputException("The log of " + folder.folder()
-                + " has no reading with two channels that share a clean level. Log one, or give the volts.");
+        throw new InputException(Texts.of("match.none", folder.folder()));
     }
 
     private void print(Found found) {
         if (!found.entryId().isEmpty()) {
-            console.line("Reading " + found.entryId() + ", at the highest level at which all channels are clean");
+            console.line(Texts.of("match.found", found.entryId()));
         }
-        TextTable table = new TextTable("channel", ">V RMS", ">dB to the first");
+        TextTable table = TextTable.named("match.columns");
         List<ChannelBalance.Channel> channels = found.balance().channels();
         for (int i = 0; i < channels.size(); i++) {
             table.row(
@@ -144,8 +126,12 @@ final class SetupMatchCommand implements Callable<Integer> {
         }
         table.print(console);
         console.line("");
-        console.line(GainWords.of(Locale.ENGLISH).balance(found.balance()));
-        Cautions.print(console, CAUTIONS);
+        console.line(GainWords.current().balance(found.balance()));
+        Cautions.print(console, cautions());
+    }
+
+    private static List<String> cautions() {
+        return List.of(Texts.of("match.caution"));
     }
 
     private static ObjectNode document(Found found) {
@@ -165,7 +151,7 @@ final class SetupMatchCommand implements Callable<Integer> {
         root.put("loudest", found.balance().loudest().name());
         root.put("toleranceDb", found.balance().toleranceDb());
         root.put("matched", found.balance().matched());
-        Cautions.put(root, CAUTIONS);
+        Cautions.put(root, cautions());
         return root;
     }
 }

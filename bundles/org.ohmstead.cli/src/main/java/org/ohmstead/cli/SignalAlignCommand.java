@@ -21,16 +21,8 @@ import picocli.CommandLine.Parameters;
 /** Finds in a recording what was played. */
 @Command(
         name = "align",
-        description = {
-            "Find the markers of a played file in a recording: when the signal begins and ends, how the clocks of player and recorder differ,"
-                    + " gain and polarity.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the markers are not found, or belong to another file.",
-            "Example: ohmstead signal align recording.wav --played sweep.wav --cut signal.wav"
-        })
+        description = {"${bundle:signal.align.does}", ""},
+        footer = {"", "${bundle:signal.align.exit}", "${bundle:signal.align.example}"})
 final class SignalAlignCommand implements Callable<Integer> {
     private final Console console;
 
@@ -40,27 +32,16 @@ final class SignalAlignCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "CAPTURE", description = "The recording, WAV or CSV.")
+    @Parameters(paramLabel = "CAPTURE", descriptionKey = "signal.align.CAPTURE")
     private Path capture;
 
-    @Option(
-            names = "--played",
-            paramLabel = "FILE",
-            required = true,
-            description = "The file that was played, made with --markers.")
+    @Option(names = "--played", paramLabel = "FILE", required = true, descriptionKey = "signal.align.played")
     private Path played;
 
-    @Option(
-            names = "--channel",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "The channel of the recording to look at, from 1 (default 1).")
+    @Option(names = "--channel", paramLabel = "N", defaultValue = "1", descriptionKey = "signal.align.channel")
     private int channel;
 
-    @Option(
-            names = "--cut",
-            paramLabel = "OUT.wav",
-            description = "Write the part of the recording that holds the signal, as floating-point samples.")
+    @Option(names = "--cut", paramLabel = "OUT.wav", descriptionKey = "signal.align.cut")
     private Path cut;
 
     SignalAlignCommand(Console console) {
@@ -72,8 +53,11 @@ final class SignalAlignCommand implements Callable<Integer> {
         Capture original = CaptureFile.read(played, new double[] {1});
         Capture recording = CaptureFile.read(capture, new double[] {1});
         if (channel < 1 || channel > recording.channels().size()) {
-            throw new InputException("--channel is " + channel + "; " + capture.getFileName() + " has "
-                    + recording.channels().size() + ".");
+            throw new InputException(Texts.of(
+                    "align.channel",
+                    channel,
+                    capture.getFileName(),
+                    recording.channels().size()));
         }
         Waveform wave = recording.channels().get(channel - 1);
         Alignment alignment = Alignment.find(loudest(original), wave);
@@ -118,7 +102,7 @@ final class SignalAlignCommand implements Callable<Integer> {
 
     private void write(Capture recording, Alignment.Found found) throws Exception {
         if (found.signalFromSeconds() >= recording.channels().get(0).durationSeconds()) {
-            throw new InputException(capture.getFileName() + " ends before the signal begins. Record for longer.");
+            throw new InputException(Texts.of("align.short", capture.getFileName()));
         }
         List<Waveform> parts =
                 recording.channels().stream().map(found::signalOf).toList();
@@ -126,30 +110,33 @@ final class SignalAlignCommand implements Callable<Integer> {
     }
 
     private void print(Alignment.Found found) {
-        console.line(capture.getFileName() + "  holds " + played.getFileName());
+        console.line(Texts.of("align.head", capture.getFileName(), played.getFileName()));
         row(
-                "signal",
-                "from " + Texts.fixed(found.signalFromSeconds(), 6) + " s to " + Texts.fixed(found.signalToSeconds(), 6)
-                        + " s");
+                Texts.of("align.signal"),
+                Texts.of(
+                        "align.from",
+                        Texts.fixed(found.signalFromSeconds(), 6),
+                        Texts.fixed(found.signalToSeconds(), 6)));
         row(
-                "clocks",
+                Texts.of("align.clocks"),
                 found.clockPartsPerMillion().isPresent()
-                        ? "the recorder counts "
-                                + Texts.fixed(found.clockPartsPerMillion().getAsDouble(), 2)
-                                + " ppm more than the player"
-                        : "not known: the recording ends before the end marker");
+                        ? Texts.of(
+                                "align.ppm",
+                                Texts.fixed(found.clockPartsPerMillion().getAsDouble(), 2))
+                        : Texts.of("align.noEnd"));
         row(
-                "gain",
-                Texts.fixed(20 * Math.log10(found.gainRatio()), 3) + " dB, polarity "
-                        + (found.inverted() ? "inverted" : "kept"));
-        row("match", Texts.fixed(100 * found.match(), 1) + " % of what is there is the marker");
+                Texts.of("align.gain"),
+                Texts.of(
+                        found.inverted() ? "align.inverted" : "align.kept",
+                        Texts.fixed(20 * Math.log10(found.gainRatio()), 3)));
+        row(Texts.of("align.match"), Texts.of("align.share", Texts.fixed(100 * found.match(), 1)));
         if (cut != null) {
-            row("cut", cut.toString());
+            row(Texts.of("align.cut"), cut.toString());
         }
     }
 
     private void row(String name, String value) {
-        console.line(String.format("  %-13s %s", name, value));
+        console.line(Texts.row(name, value));
     }
 
     private static ObjectNode document(Alignment.Found found) {

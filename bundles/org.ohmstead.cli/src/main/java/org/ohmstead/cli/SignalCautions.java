@@ -8,10 +8,12 @@ import java.util.List;
 /** What is to be said beside test signals. */
 final class SignalCautions {
     /** All of it. */
-    static final List<String> ALL = List.of(
-            "Take the loudspeakers off before this goes into an amplifier: test signals destroy loudspeakers and hearing.",
-            "Resistive loads that can bear the power only; begin with the volume all the way down and come up slowly.",
-            "Load resistors and heat sinks get hot enough to burn.");
-
     private SignalCautions() {}
+
+    static List<String> all() {
+        return List.of(
+                Texts.of("signal.caution.loudspeakers"),
+                Texts.of("signal.caution.loads"),
+                Texts.of("signal.caution.hot"));
+    }
 }

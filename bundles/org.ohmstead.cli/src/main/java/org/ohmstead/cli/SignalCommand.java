@@ -12,17 +12,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about test signals. */
 @Command(
         name = "signal",
-        description = {
-            "Test signals: as files with exact levels, as a numbered set for a player, by the sound card; and aligning what was recorded.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "Levels are in dBFS: a sine whose peak just reaches full scale has 0 (AES17).",
-            "Take the loudspeakers off before test signals go into an amplifier: they destroy loudspeakers and hearing. Resistive loads"
-                    + " only; begin with the volume down."
-        })
+        description = {"${bundle:signal.does}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:signal.note}", "${bundle:signal.note2}"})
 final class SignalCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -15,8 +15,8 @@ import picocli.CommandLine.Mixin;
 /** The kinds of test signals, with what is to be set for each. */
 @Command(
         name = "list",
-        description = {"List the kinds of test signals, and the settings of each with their usual values.", ""},
-        footer = {"", "Example: ohmstead signal list"})
+        description = {"${bundle:signal.list.does}", ""},
+        footer = {"", "${bundle:signal.list.example}"})
 final class SignalListCommand implements Callable<Integer> {
     private final Console console;
 

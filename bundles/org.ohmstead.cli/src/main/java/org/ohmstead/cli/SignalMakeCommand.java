@@ -23,18 +23,13 @@ import picocli.CommandLine.Parameters;
 /** Makes a file of a test signal. */
 @Command(
         name = "make",
-        description = {
-            "Make a WAV file of a test signal with an exact level.",
-            "",
-            "The kinds and their settings are listed by ohmstead signal list; settings that are left out are as usual.",
-            ""
-        },
+        description = {"${bundle:signal.make.does}", "", "${bundle:signal.make.more}", ""},
         footer = {
             "",
-            "Exit code 1 when the file was made but something falls short, such as a burst without a whole cycle.",
-            "Example: ohmstead signal make sine tone.wav frequency=1kHz level=-10dB length=30s",
-            "Example: ohmstead signal make tone-bursts bursts.wav frequency=50Hz on=20ms period=500ms between=-20dB",
-            "Example: ohmstead signal make log-sweep sweep.wav --markers"
+            "${bundle:signal.make.exit}",
+            "${bundle:signal.make.example}",
+            "${bundle:signal.make.example2}",
+            "${bundle:signal.make.example3}"
         })
 final class SignalMakeCommand implements Callable<Integer> {
     /** Remarks that tell of a signal which does not do what was asked for. */
@@ -56,18 +51,16 @@ final class SignalMakeCommand implements Callable<Integer> {
     @Mixin
     private FileOptions stored;
 
-    @Parameters(index = "0", paramLabel = "KIND", description = "The kind of signal, such as sine.")
+    @Parameters(index = "0", paramLabel = "KIND", descriptionKey = "signal.make.KIND")
     private String kind;
 
-    @Parameters(index = "1", paramLabel = "OUT.wav", description = "The file; replaced when it is there.")
+    @Parameters(index = "1", paramLabel = "OUT.wav", descriptionKey = "signal.make.OUT")
     private Path file;
 
-    @Parameters(index = "2..*", arity = "0..*", paramLabel = "NAME=VALUE", description = "Settings.")
+    @Parameters(index = "2..*", arity = "0..*", paramLabel = "NAME=VALUE", descriptionKey = "signal.make.NAME-VALUE")
     private List<String> settings;
 
-    @Option(
-            names = "--markers",
-            description = "Put markers and a leader of 1 kHz around the signal, so that a recording can be aligned.")
+    @Option(names = "--markers", descriptionKey = "signal.make.markers")
     private boolean markers;
 
     SignalMakeCommand(Console console) {
@@ -80,13 +73,13 @@ final class SignalMakeCommand implements Callable<Integer> {
         SignalFile made = new SignalFile(
                 stimulus, stored.format(SampleFormat.INTEGER_24), stored.channels(), markers, stored.seed());
         SignalFile.Written written = made.write(file, ratio -> {
-            console.progress((int) (PERCENT * ratio), PERCENT, "writing");
+            console.progress((int) (PERCENT * ratio), PERCENT, Texts.of("signal.writing"));
             return true;
         });
         if (json.wanted()) {
             ObjectNode root = node(made, written);
             root.put("kind", kind);
-            Cautions.put(root, SignalCautions.ALL);
+            Cautions.put(root, SignalCautions.all());
             console.json(root);
         } else {
             print(made, written);
@@ -97,25 +90,34 @@ final class SignalMakeCommand implements Callable<Integer> {
 
     private void print(SignalFile made, SignalFile.Written written) {
         StimulusFacts facts = made.stimulus().facts();
-        console.line(written.file() + "  (" + made.format().text() + ", "
-                + made.stimulus().sampleRateHz() + " samples per second, " + FileOptions.name(made.channels()) + ")");
-        row("level", Texts.fixed(facts.rmsDbfs(), 3) + " dBFS RMS, " + Texts.fixed(facts.peakDbfs(), 3) + " dBFS peak");
-        row("crest factor", Texts.fixed(facts.crestFactorDb(), 3) + " dB");
-        row("frequency", frequencies(facts.frequenciesHz()));
-        row("length", Texts.time(made.stimulus().durationSeconds()) + (facts.seamless() ? ", can be repeated" : ""));
+        console.line(Texts.of(
+                "signal.head",
+                written.file(),
+                made.format().text(),
+                made.stimulus().sampleRateHz(),
+                FileOptions.name(made.channels())));
+        row(
+                Texts.of("signal.level"),
+                Texts.of("signal.levels", Texts.fixed(facts.rmsDbfs(), 3), Texts.fixed(facts.peakDbfs(), 3)));
+        row(Texts.of("signal.crest"), Texts.fixed(facts.crestFactorDb(), 3) + " dB");
+        row(Texts.of("signal.frequency"), frequencies(facts.frequenciesHz()));
+        String length = Texts.time(made.stimulus().durationSeconds());
+        row(Texts.of("signal.length"), facts.seamless() ? Texts.of("signal.seamless", length) : length);
         made.layout()
                 .ifPresent(layout -> row(
-                        "markers",
-                        "signal from " + Texts.fixed((double) layout.signal() / layout.sampleRateHz(), 3) + " s to "
-                                + Texts.fixed((double) layout.signalEnd() / layout.sampleRateHz(), 3)
-                                + " s, markers and leader at " + Texts.fixed(made.markerDbfs(), 1) + " dBFS"));
+                        Texts.of("signal.markers"),
+                        Texts.of(
+                                "signal.layout",
+                                Texts.fixed((double) layout.signal() / layout.sampleRateHz(), 3),
+                                Texts.fixed((double) layout.signalEnd() / layout.sampleRateHz(), 3),
+                                Texts.fixed(made.markerDbfs(), 1))));
         if (written.limited() > 0) {
-            row("limited", written.limited() + " samples at the last step");
+            row(Texts.of("signal.limited"), Texts.of("signal.samples", written.limited()));
         }
         for (StimulusRemark remark : made.remarks()) {
-            row("note", remark.sentence());
+            row(Texts.of("signal.note"), remark.sentence());
         }
-        Cautions.print(console, SignalCautions.ALL);
+        Cautions.print(console, SignalCautions.all());
     }
 
     private static String frequencies(List<Double> hertz) {
@@ -124,7 +126,7 @@ final class SignalMakeCommand implements Callable<Integer> {
     }
 
     private void row(String name, String value) {
-        console.line(String.format("  %-13s %s", name, value));
+        console.line(Texts.row(name, value));
     }
 
     /** Returns a file for machines. */

@@ -19,15 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Plays a test signal by the sound card. */
 @Command(
         name = "play",
-        description = {
-            "Play a test signal by the sound card. The volume begins 60 dB lower and comes up by a fade; Ctrl+C falls silent at once.",
-            ""
-        },
-        footer = {
-            "",
-            "Example: ohmstead signal play sine frequency=1kHz --loudspeakers-off --volume-db -20",
-            "Example: ohmstead signal play --devices"
-        })
+        description = {"${bundle:signal.play.does}", ""},
+        footer = {"", "${bundle:signal.play.example}", "${bundle:signal.play.example2}"})
 final class SignalPlayCommand implements Callable<Integer> {
     private static final double LOWEST_VOLUME_DB = -100;
     private static final double SHORTEST_FADE = 0.5;
@@ -42,45 +35,31 @@ final class SignalPlayCommand implements Callable<Integer> {
     @Mixin
     private StimulusOptions signal;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "The kind of signal, such as sine.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", descriptionKey = "signal.play.KIND")
     private String kind;
 
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "NAME=VALUE", description = "Settings.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "NAME=VALUE", descriptionKey = "signal.play.NAME-VALUE")
     private List<String> settings;
 
-    @Option(names = "--devices", description = "List the outputs instead of playing.")
+    @Option(names = "--devices", descriptionKey = "signal.play.devices")
     private boolean devices;
 
-    @Option(
-            names = "--device",
-            paramLabel = "NAME",
-            defaultValue = "",
-            description = "A part of the output's name; without it the usual one.")
+    @Option(names = "--device", paramLabel = "NAME", defaultValue = "", descriptionKey = "signal.play.device")
     private String device;
 
-    @Option(
-            names = "--volume-db",
-            paramLabel = "DB",
-            defaultValue = "-20",
-            description = "How far the signal is turned down, -100 to 0 (default -20).")
+    @Option(names = "--volume-db", paramLabel = "DB", defaultValue = "-20", descriptionKey = "signal.play.volume-db")
     private String volumeDb;
 
-    @Option(
-            names = "--fade-seconds",
-            paramLabel = "S",
-            defaultValue = "5",
-            description = "How long the volume takes to come up, 0.5 to 60 (default 5).")
+    @Option(names = "--fade-seconds", paramLabel = "S", defaultValue = "5", descriptionKey = "signal.play.fade-seconds")
     private String fadeSeconds;
 
     @Mixin
     private FileOptions stored;
 
-    @Option(names = "--repeat", description = "Play it over and over until Ctrl+C.")
+    @Option(names = "--repeat", descriptionKey = "signal.play.repeat")
     private boolean repeat;
 
-    @Option(
-            names = "--loudspeakers-off",
-            description = "Says that no loudspeaker hangs on the amplifier; nothing is played without it.")
+    @Option(names = "--loudspeakers-off", descriptionKey = "signal.play.loudspeakers-off")
     private boolean loudspeakersOff;
 
     SignalPlayCommand(Console console, SoundOutput output) {
@@ -95,8 +74,7 @@ final class SignalPlayCommand implements Callable<Integer> {
             return ExitCodes.DONE;
         }
         if (kind == null) {
-            throw new InputException(
-                    "No kind of signal is named. Name one, such as sine; ohmstead signal list shows them.");
+            throw new InputException(Texts.of("play.noKind"));
         }
         Stimulus stimulus = signal.stimulus(kind, settings);
         SignalPlayer.Order order = new SignalPlayer.Order(
@@ -106,15 +84,16 @@ final class SignalPlayCommand implements Callable<Integer> {
                 Quantities.within(fadeSeconds, Unit.SECOND, SHORTEST_FADE, LONGEST_FADE, "--fade-seconds"),
                 repeat);
         if (!loudspeakersOff) {
-            throw new InputException("Nothing is played. " + String.join(" ", SignalCautions.ALL)
-                    + " When the loudspeakers are off, say so with --loudspeakers-off.");
+            throw new InputException(Texts.of("play.cautions", String.join(" ", SignalCautions.all())));
         }
         stimulus.remarks().forEach(remark -> console.status(remark.sentence()));
         CompletableFuture<Optional<String>> over = new CompletableFuture<>();
         try (SignalPlayer player = new SignalPlayer(output)) {
             player.play(stimulus, order, over::complete);
             console.status(
-                    "Playing for " + (repeat ? "ever" : Texts.time(stimulus.durationSeconds())) + "; Ctrl+C stops.");
+                    repeat
+                            ? Texts.of("play.forEver")
+                            : Texts.of("play.playing", Texts.time(stimulus.durationSeconds())));
             Optional<String> trouble = over.get();
             if (trouble.isPresent()) {
                 throw new OutsideException(trouble.get());

@@ -24,11 +24,8 @@ import picocli.CommandLine.Parameters;
 /** Makes the numbered set of test signals for a player without a computer. */
 @Command(
         name = "set",
-        description = {
-            "Make the numbered set of test signals for a player without a computer, with an index as text and as a page to print.",
-            ""
-        },
-        footer = {"", "Example: ohmstead signal set player/ --overlap-db 10"})
+        description = {"${bundle:signal.set.does}", ""},
+        footer = {"", "${bundle:signal.set.example}"})
 final class SignalSetCommand implements Callable<Integer> {
     private static final double MOST_OVERLAP_DB = 40;
     private static final double LOWEST_RATE = 44_100;
@@ -46,21 +43,17 @@ final class SignalSetCommand implements Callable<Integer> {
     @Mixin
     private FileOptions stored;
 
-    @Parameters(paramLabel = "FOLDER", description = "The folder; made when it is not there.")
+    @Parameters(paramLabel = "FOLDER", descriptionKey = "signal.set.FOLDER")
     private Path folder;
 
-    @Option(
-            names = "--overlap-db",
-            paramLabel = "DB",
-            defaultValue = "10",
-            description = "Gain overlap: how far below full scale the end point is set (default 10).")
+    @Option(names = "--overlap-db", paramLabel = "DB", defaultValue = "10", descriptionKey = "signal.set.overlap-db")
     private String overlapDb;
 
     @Option(
             names = "--sample-rate-hz",
             paramLabel = "F",
             defaultValue = "44100",
-            description = "Samples per second (default 44100, which every player takes).")
+            descriptionKey = "signal.set.sample-rate-hz")
     private String sampleRateHz;
 
     SignalSetCommand(Console console) {
@@ -81,7 +74,7 @@ final class SignalSetCommand implements Callable<Integer> {
             }
         }
         List<SignalFile.Written> written = set.write(folder, making, ratio -> {
-            console.progress((int) (PERCENT * ratio), PERCENT, "writing the set");
+            console.progress((int) (PERCENT * ratio), PERCENT, Texts.of("set.writing"));
             return true;
         });
         if (json.wanted()) {
@@ -93,7 +86,7 @@ final class SignalSetCommand implements Callable<Integer> {
     }
 
     private void print(SignalSet set, SignalSet.Making making, List<SignalFile.Written> written) {
-        TextTable table = new TextTable("file", ">RMS dBFS", ">peak dBFS", ">crest dB", ">length s");
+        TextTable table = TextTable.named("set.columns");
         for (int i = 0; i < written.size(); i++) {
             SignalFile file = set.file(i, making);
             table.row(
@@ -105,9 +98,8 @@ final class SignalSetCommand implements Callable<Integer> {
         }
         table.print(console);
         console.line("");
-        console.line("Print " + folder.resolve(SignalSet.PAGE_INDEX)
-                + " and keep it with the player; the same as text is " + SignalSet.TEXT_INDEX + ".");
-        Cautions.print(console, SignalCautions.ALL);
+        console.line(Texts.of("set.print", folder.resolve(SignalSet.PAGE_INDEX), SignalSet.TEXT_INDEX));
+        Cautions.print(console, SignalCautions.all());
     }
 
     private ObjectNode document(SignalSet set, SignalSet.Making making, List<SignalFile.Written> written) {
@@ -118,7 +110,7 @@ final class SignalSetCommand implements Callable<Integer> {
         for (int i = 0; i < written.size(); i++) {
             files.add(SignalMakeCommand.node(set.file(i, making), written.get(i)));
         }
-        Cautions.put(root, SignalCautions.ALL);
+        Cautions.put(root, SignalCautions.all());
         return root;
     }
 }

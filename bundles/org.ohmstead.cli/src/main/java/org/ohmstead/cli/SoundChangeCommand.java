@@ -16,17 +16,8 @@ import picocli.CommandLine.Option;
 /** What a change of power should do to the level. */
 @Command(
         name = "change",
-        description = {
-            "By how much the level should change from one power to another, and the level that a loudspeaker gives in the free field.",
-            "",
-            "Both are estimates: loudspeakers get hot and run out of travel, and a vehicle is no free field.",
-            ""
-        },
-        footer = {
-            "",
-            "Example: ohmstead sound change --from-watts 50 --to-watts 100",
-            "Example: ohmstead sound change --to-watts 50 --sensitivity-db 88 --metres 1"
-        })
+        description = {"${bundle:sound.change.does}", "", "${bundle:sound.change.more}", ""},
+        footer = {"", "${bundle:sound.change.example}", "${bundle:sound.change.example2}"})
 final class SoundChangeCommand implements Callable<Integer> {
     private static final double HEARD_DB = 1;
     private static final double CLEAR_DB = 3;
@@ -40,20 +31,16 @@ final class SoundChangeCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Option(names = "--from-watts", paramLabel = "P", description = "Power before.")
+    @Option(names = "--from-watts", paramLabel = "P", descriptionKey = "sound.change.from-watts")
     private String from;
 
-    @Option(names = "--to-watts", paramLabel = "P", required = true, description = "Power after.")
+    @Option(names = "--to-watts", paramLabel = "P", required = true, descriptionKey = "sound.change.to-watts")
     private String to;
 
-    @Option(names = "--sensitivity-db", paramLabel = "S", description = "Level of the loudspeaker at 1 m for 1 W.")
+    @Option(names = "--sensitivity-db", paramLabel = "S", descriptionKey = "sound.change.sensitivity-db")
     private String sensitivity;
 
-    @Option(
-            names = "--metres",
-            paramLabel = "D",
-            defaultValue = "1",
-            description = "Distance, for the level (default 1 m).")
+    @Option(names = "--metres", paramLabel = "D", defaultValue = "1", descriptionKey = "sound.change.metres")
     private String metres;
 
     SoundChangeCommand(Console console) {
@@ -67,19 +54,18 @@ final class SoundChangeCommand implements Callable<Integer> {
         OptionalDouble sensitivityDb = Quantities.optionalWithin(sensitivity, Unit.DECIBEL, 0, 200, "--sensitivity-db");
         double distance = Quantities.positive(metres, Unit.METRE, "--metres");
         if (fromWatts.isEmpty() && sensitivityDb.isEmpty()) {
-            throw new InputException("Give --from-watts for a change of level, or --sensitivity-db for a level.");
+            throw new InputException(Texts.of("change.missing"));
         }
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         if (fromWatts.isPresent()) {
             double changeDb = ExpectedLevel.changeDb(fromWatts.getAsDouble(), toWatts);
             root.put("changeDb", changeDb);
-            say("expected change: " + Texts.fixed(changeDb, 2) + " dB (10 lg P2/P1), " + heard(Math.abs(changeDb)));
+            say(Texts.of("change.expected", Texts.fixed(changeDb, 2), heard(Math.abs(changeDb))));
         }
         if (sensitivityDb.isPresent()) {
             double levelDb = ExpectedLevel.freeFieldDb(sensitivityDb.getAsDouble(), toWatts, distance);
             root.put("freeFieldDb", levelDb);
-            say("estimate in the free field at " + Texts.number(distance) + " m: " + Texts.fixed(levelDb, 1)
-                    + " dB (S + 10 lg P - 20 lg d); in a cabin it is another");
+            say(Texts.of("change.freeField", Texts.number(distance), Texts.fixed(levelDb, 1)));
         }
         if (json.wanted()) {
             console.json(root);
@@ -95,11 +81,11 @@ final class SoundChangeCommand implements Callable<Integer> {
 
     private static String heard(double changeDb) {
         if (changeDb < HEARD_DB) {
-            return "hardly heard";
+            return Texts.of("change.hardly");
         }
         if (changeDb < CLEAR_DB) {
-            return "heard in a direct comparison";
+            return Texts.of("change.direct");
         }
-        return changeDb < TWICE_DB ? "heard clearly" : "about twice as loud, or half, or more";
+        return changeDb < TWICE_DB ? Texts.of("change.clearly") : Texts.of("change.twice");
     }
 }

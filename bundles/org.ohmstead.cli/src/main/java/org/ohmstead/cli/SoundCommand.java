@@ -11,16 +11,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about sound in the vehicle. */
 @Command(
         name = "sound",
-        description = {
-            "Sound levels in the vehicle: from a calibrated recording or a meter, sums and changes, series before and after.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "Loud sound harms hearing for good. Wear hearing protection, keep people out of the vehicle, and start low. Local rules and"
-                    + " qualified people decide."
-        })
+        description = {"${bundle:sound.does}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:sound.note}"})
 final class SoundCommand implements Runnable {
     @Mixin
     private HelpOption help;

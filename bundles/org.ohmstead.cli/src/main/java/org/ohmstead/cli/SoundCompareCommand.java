@@ -18,14 +18,8 @@ import picocli.CommandLine.Parameters;
 /** Two series against one another. */
 @Command(
         name = "compare",
-        description = {
-            "Two series of levels point by point: before and after a change, or outside the cabin and in it (the cabin's response).",
-            "",
-            "Points of the same frequency, drive and weighting are compared. What all levels of one meter have in common cancels when"
-                    + " both series name the same meter.",
-            ""
-        },
-        footer = {"", "Example: ohmstead sound compare sound/before.csv sound/after.csv"})
+        description = {"${bundle:sound.compare.does}", "", "${bundle:sound.compare.more}", ""},
+        footer = {"", "${bundle:sound.compare.example}"})
 final class SoundCompareCommand implements Callable<Integer> {
     private final Console console;
 
@@ -35,10 +29,10 @@ final class SoundCompareCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(index = "0", paramLabel = "FIRST", description = "The series before, or outside.")
+    @Parameters(index = "0", paramLabel = "FIRST", descriptionKey = "sound.compare.FIRST")
     private Path first;
 
-    @Parameters(index = "1", paramLabel = "SECOND", description = "The series after, or inside.")
+    @Parameters(index = "1", paramLabel = "SECOND", descriptionKey = "sound.compare.SECOND")
     private Path second;
 
     SoundCompareCommand(Console console) {
@@ -49,9 +43,7 @@ final class SoundCompareCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         SeriesComparison comparison = SeriesComparison.of(SoundSeriesCsv.read(first), SoundSeriesCsv.read(second));
         if (comparison.differences().isEmpty()) {
-            throw new InputException(
-                    "The series have no point of the same frequency, drive and weighting in common, so there is"
-                            + " nothing to compare.");
+            throw new InputException(Texts.of("series.apart"));
         }
         if (json.wanted()) {
             console.json(document(comparison));
@@ -62,15 +54,7 @@ final class SoundCompareCommand implements Callable<Integer> {
     }
 
     private void print(SeriesComparison comparison) {
-        TextTable table = new TextTable(
-                ">frequency Hz",
-                ">drive dB",
-                ">first dB",
-                ">second dB",
-                ">change dB",
-                ">+- (k=2)",
-                "told from none",
-                "remark");
+        TextTable table = TextTable.named("series.compare.columns");
         for (SeriesComparison.Difference each : comparison.differences()) {
             SoundPoint point = each.second();
             table.row(
@@ -80,19 +64,16 @@ final class SoundCompareCommand implements Callable<Integer> {
                     Texts.fixed(point.levelDb(), 1),
                     Texts.fixed(each.change().valueDb(), 1),
                     Texts.fixed(each.change().expandedUncertaintyDb(), 1),
-                    each.significant() ? "yes" : "no",
-                    each.moved() ? "microphone elsewhere" : "");
+                    Texts.yesNo(each.significant()),
+                    each.moved() ? Texts.of("series.moved") : "");
         }
         table.print(console);
         console.line("");
-        console.line(
-                comparison.sharedMeter()
-                        ? "Both name the same meter, so what its levels have in common cancels."
-                        : "They name no common meter, so the uncertainty of both counts in full.");
+        console.line(comparison.sharedMeter() ? Texts.of("series.sameMeter") : Texts.of("series.otherMeter"));
         int alone = comparison.onlyFirst().size() + comparison.onlySecond().size();
         if (alone > 0) {
-            console.line(alone + " point(s) have no partner"
-                    + (comparison.weightingsApart().isEmpty() ? "." : ", some because the weightings differ."));
+            console.line(Texts.of(
+                    comparison.weightingsApart().isEmpty() ? "series.alone" : "series.alone.weightings", alone));
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import org.ohmstead.signal.sound.ExposureCaution;
 import org.ohmstead.signal.sound.ExposureCriterion;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Language;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,17 +22,8 @@ import picocli.CommandLine.Option;
 /** What rules for workplaces say of a level. */
 @Command(
         name = "exposure",
-        description = {
-            "After how long a steady level reaches limits that rules for workplaces set, with each rule named.",
-            "",
-            "These are cautions, not levels or times to aim at. Levels are A-weighted; never put in one that was read with C or Z.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the level lasts longer than one of them says, or the peak is higher.",
-            "Example: ohmstead sound exposure --level-dba 100"
-        })
+        description = {"${bundle:sound.exposure.does}", "", "${bundle:sound.exposure.more}", ""},
+        footer = {"", "${bundle:sound.exposure.exit}", "${bundle:sound.exposure.example}"})
 final class SoundExposureCommand implements Callable<Integer> {
     private static final double SECONDS_PER_MINUTE = 60;
 
@@ -43,17 +35,13 @@ final class SoundExposureCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Option(
-            names = "--level-dba",
-            paramLabel = "L",
-            required = true,
-            description = "A-weighted level of the whole time.")
+    @Option(names = "--level-dba", paramLabel = "L", required = true, descriptionKey = "sound.exposure.level-dba")
     private String level;
 
-    @Option(names = "--minutes", paramLabel = "T", description = "How long it lasts on one day.")
+    @Option(names = "--minutes", paramLabel = "T", descriptionKey = "sound.exposure.minutes")
     private String minutes;
 
-    @Option(names = "--peak-dbc", paramLabel = "L", description = "C-weighted peak level.")
+    @Option(names = "--peak-dbc", paramLabel = "L", descriptionKey = "sound.exposure.peak-dbc")
     private String peak;
 
     SoundExposureCommand(Console console) {
@@ -85,19 +73,19 @@ final class SoundExposureCommand implements Callable<Integer> {
     }
 
     private static List<String> cautions(double levelDbA) {
-        List<String> cautions = new ArrayList<>(ExposureCaution.about(levelDbA, Locale.ENGLISH));
-        cautions.add(ExposureCaution.aboutLimits(Locale.ENGLISH));
+        List<String> cautions = new ArrayList<>(ExposureCaution.about(levelDbA, Language.current()));
+        cautions.add(ExposureCaution.aboutLimits(Language.current()));
         return cautions;
     }
 
     private void print(double levelDbA, List<ExposureCriterion> passed) {
-        TextTable table = new TextTable("reached after", "passed", "limit of");
+        TextTable table = TextTable.named("exposure.columns");
         for (ExposureCriterion criterion : ExposureCriterion.values()) {
             double seconds = criterion.seconds(levelDbA);
             table.row(
-                    seconds > 0 ? ExposureCaution.duration(seconds, Locale.ENGLISH) : "at once",
-                    passed.contains(criterion) ? "yes" : "",
-                    criterion.source(Locale.ENGLISH));
+                    seconds > 0 ? ExposureCaution.duration(seconds, Language.current()) : Texts.of("exposure.atOnce"),
+                    passed.contains(criterion) ? Texts.yesNo(true) : "",
+                    criterion.source(Language.current()));
         }
         table.print(console);
         Cautions.print(console, cautions(levelDbA));

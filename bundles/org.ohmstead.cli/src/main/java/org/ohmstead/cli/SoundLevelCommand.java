@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.ohmstead.exchange.SoundSeriesCsv;
@@ -25,6 +24,7 @@ import org.ohmstead.signal.sound.SoundLevels;
 import org.ohmstead.signal.sound.SoundPoint;
 import org.ohmstead.signal.sound.SoundSeries;
 import org.ohmstead.units.Unit;
+import org.ohmstead.units.text.Language;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,18 +33,8 @@ import picocli.CommandLine.Parameters;
 /** Levels of one recording. */
 @Command(
         name = "level",
-        description = {
-            "Sound levels of a calibrated recording, by IEC 61672-1: Leq, highest F and S level, C-weighted peak; bands.",
-            "",
-            "The calibration is a recording of a calibrator's tone with the same microphone and the same gain. The first quarter of a"
-                    + " second of a recording does not count.",
-            ""
-        },
-        footer = {
-            "",
-            "Example: ohmstead sound level seat.wav --calibration tone94.wav --weighting C",
-            "Example: ohmstead sound level seat.wav --calibration tone94.wav --into sound/before.csv --frequency-hz 50 --drive-db -20"
-        })
+        description = {"${bundle:sound.level.does}", "", "${bundle:sound.level.more}", ""},
+        footer = {"", "${bundle:sound.level.example}", "${bundle:sound.level.example2}"})
 final class SoundLevelCommand implements Callable<Integer> {
     private static final double LOWEST_BAND_HZ = 20;
 
@@ -59,36 +49,25 @@ final class SoundLevelCommand implements Callable<Integer> {
     @Mixin
     private MicrophoneOptions microphone;
 
-    @Parameters(paramLabel = "FILE", description = "The recording: a WAV file.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "sound.level.FILE")
     private Path file;
 
-    @Option(
-            names = "--weighting",
-            paramLabel = "W",
-            defaultValue = "A",
-            description = "A, C or Z (default A; C or Z for bass).")
+    @Option(names = "--weighting", paramLabel = "W", defaultValue = "A", descriptionKey = "sound.level.weighting")
     private FrequencyWeighting weighting;
 
-    @Option(names = "--bands", description = "Show third-octave bands too.")
+    @Option(names = "--bands", descriptionKey = "sound.level.bands")
     private boolean bands;
 
-    @Option(
-            names = "--into",
-            paramLabel = "SERIES",
-            description = "Add Leq to a series of levels; the file is made if it is not there.")
+    @Option(names = "--into", paramLabel = "SERIES", descriptionKey = "sound.level.into")
     private Path into;
 
-    @Option(names = "--frequency-hz", paramLabel = "F", description = "Frequency of the tone, for --into.")
+    @Option(names = "--frequency-hz", paramLabel = "F", descriptionKey = "sound.level.frequency-hz")
     private String frequencyHz;
 
-    @Option(names = "--drive-db", paramLabel = "D", description = "Drive of the tone, for --into.")
+    @Option(names = "--drive-db", paramLabel = "D", descriptionKey = "sound.level.drive-db")
     private String driveDb;
 
-    @Option(
-            names = "--position",
-            paramLabel = "TEXT",
-            defaultValue = "",
-            description = "Where the microphone was, for --into.")
+    @Option(names = "--position", paramLabel = "TEXT", defaultValue = "", descriptionKey = "sound.level.position")
     private String position;
 
     SoundLevelCommand(Console console) {
@@ -98,7 +77,7 @@ final class SoundLevelCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (into != null && frequencyHz == null) {
-            throw new InputException("A level in a series belongs to a frequency; give --frequency-hz.");
+            throw new InputException(Texts.of("level.noFrequency"));
         }
         MicrophoneCalibration calibration = microphone.calibration();
         Waveform shares = microphone.shares(file);
@@ -111,9 +90,9 @@ final class SoundLevelCommand implements Callable<Integer> {
         List<BandLevel> bandLevels = bands
                 ? SoundLevelMeter.bands(pascals, FractionalOctave.THIRD_OCTAVE, weighting, LOWEST_BAND_HZ)
                 : List.of();
-        List<String> cautions = new ArrayList<>(ExposureCaution.about(exposureDbA, Locale.ENGLISH));
+        List<String> cautions = new ArrayList<>(ExposureCaution.about(exposureDbA, Language.current()));
         if (clipped) {
-            cautions.add(0, "The recording reaches full scale, so the recorder was clipped: true levels are higher.");
+            cautions.add(0, Texts.of("level.clipped"));
         }
         if (into != null) {
             addTo(levels.equivalentDb(), calibration);
@@ -149,20 +128,22 @@ final class SoundLevelCommand implements Callable<Integer> {
     private void print(
             SoundLevels levels, MicrophoneCalibration calibration, List<BandLevel> bandLevels, List<String> cautions) {
         String letter = weighting.name();
-        TextTable table = new TextTable("level", ">dB");
-        table.row("Leq, " + letter + "-weighted", db(levels.equivalentDb()));
-        table.row("highest with F", db(levels.highestFastDb()));
-        table.row("highest with S", db(levels.highestSlowDb()));
-        table.row("sound exposure level", db(levels.exposureDb()));
-        table.row("peak, C-weighted", db(levels.peakCDb()));
+        TextTable table = TextTable.named("level.columns");
+        table.row(Texts.of("level.equivalent", letter), db(levels.equivalentDb()));
+        table.row(Texts.of("level.fast"), db(levels.highestFastDb()));
+        table.row(Texts.of("level.slow"), db(levels.highestSlowDb()));
+        table.row(Texts.of("level.exposure"), db(levels.exposureDb()));
+        table.row(Texts.of("level.peak"), db(levels.peakCDb()));
         table.print(console);
         console.line("");
-        console.line("Over " + Texts.three(levels.durationSeconds()) + " s. The calibration is uncertain by "
-                + Texts.two(2 * calibration.standardUncertaintyDb()) + " dB (k=2); full scale is a sine of "
-                + Texts.fixed(calibration.highestLevelDb(), 1) + " dB.");
+        console.line(Texts.of(
+                "level.over",
+                Texts.three(levels.durationSeconds()),
+                Texts.two(2 * calibration.standardUncertaintyDb()),
+                Texts.fixed(calibration.highestLevelDb(), 1)));
         if (!bandLevels.isEmpty()) {
             console.line("");
-            TextTable bandTable = new TextTable(">band Hz", ">dB");
+            TextTable bandTable = TextTable.named("level.bands");
             bandLevels.forEach(band -> bandTable.row(Texts.number(band.nominalHz()), db(band.levelDb())));
             bandTable.print(console);
         }

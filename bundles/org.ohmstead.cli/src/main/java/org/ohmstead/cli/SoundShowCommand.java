@@ -21,17 +21,8 @@ import picocli.CommandLine.Parameters;
 /** A series of levels. */
 @Command(
         name = "show",
-        description = {
-            "A series of levels, and from which drive on the level falls short of the drive.",
-            "",
-            "A series is a table that the workbench keeps in the folder \"sound\" of a project, and that sound level --into makes.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the level falls short of the drive somewhere.",
-            "Example: ohmstead sound show sound/before.csv"
-        })
+        description = {"${bundle:sound.show.does}", "", "${bundle:sound.show.more}", ""},
+        footer = {"", "${bundle:sound.show.exit}", "${bundle:sound.show.example}"})
 final class SoundShowCommand implements Callable<Integer> {
     private final Console console;
 
@@ -41,7 +32,7 @@ final class SoundShowCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "SERIES", description = "The file.")
+    @Parameters(paramLabel = "SERIES", descriptionKey = "sound.show.SERIES")
     private Path file;
 
     SoundShowCommand(Console console) {
@@ -67,8 +58,7 @@ final class SoundShowCommand implements Callable<Integer> {
     }
 
     private void print(SoundSeries series, List<DriveLinearity> found) {
-        TextTable table =
-                new TextTable(">frequency Hz", ">drive dB", ">level dB", ">+- (k=2)", "weighting", "position");
+        TextTable table = TextTable.named("series.columns");
         for (SoundPoint point : series.points()) {
             table.row(
                     Texts.number(point.frequencyHz()),
@@ -81,12 +71,14 @@ final class SoundShowCommand implements Callable<Integer> {
         table.print(console);
         for (DriveLinearity each : found) {
             console.line("");
-            console.line("At " + Texts.number(each.frequencyHz()) + " Hz "
-                    + each.first()
-                            .map(point -> "the level falls short from a drive of " + Texts.number(point.driveDb())
-                                    + " dB on, by "
-                                    + Texts.fixed(point.shortfall().valueDb(), 1) + " dB.")
-                            .orElse("the level rises as the drive does."));
+            String hertz = Texts.number(each.frequencyHz());
+            console.line(each.first()
+                    .map(point -> Texts.of(
+                            "series.short",
+                            hertz,
+                            Texts.number(point.driveDb()),
+                            Texts.fixed(point.shortfall().valueDb(), 1)))
+                    .orElseGet(() -> Texts.of("series.rises", hertz)));
         }
     }
 

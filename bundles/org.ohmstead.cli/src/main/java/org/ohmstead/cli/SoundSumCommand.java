@@ -21,16 +21,13 @@ import picocli.CommandLine.Parameters;
 /** Sums of levels. */
 @Command(
         name = "sum",
-        description = {
-            "Several levels together: independent sounds, tones of one frequency, one after the other, or less a background.",
-            ""
-        },
+        description = {"${bundle:sound.sum.does}", ""},
         footer = {
             "",
-            "Example: ohmstead sound sum 85 88 90",
-            "Example: ohmstead sound sum 100 100 --phases 0,90",
-            "Example: ohmstead sound sum 100 94 --minutes 15,45",
-            "Example: ohmstead sound sum 65 --background 60"
+            "${bundle:sound.sum.example}",
+            "${bundle:sound.sum.example2}",
+            "${bundle:sound.sum.example3}",
+            "${bundle:sound.sum.example4}"
         })
 final class SoundSumCommand implements Callable<Integer> {
     private static final double MOST_DB = 300;
@@ -44,27 +41,16 @@ final class SoundSumCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(arity = "1..*", paramLabel = "L", description = "Levels in dB.")
+    @Parameters(arity = "1..*", paramLabel = "L", descriptionKey = "sound.sum.L")
     private List<String> levels;
 
-    @Option(
-            names = "--phases",
-            paramLabel = "P",
-            split = ",",
-            description = "Phases in degrees, one for each level: tones of one frequency that meet.")
+    @Option(names = "--phases", paramLabel = "P", split = ",", descriptionKey = "sound.sum.phases")
     private List<String> phases;
 
-    @Option(
-            names = "--minutes",
-            paramLabel = "T",
-            split = ",",
-            description = "How long each level lasts: the equivalent level (Leq) of one after the other.")
+    @Option(names = "--minutes", paramLabel = "T", split = ",", descriptionKey = "sound.sum.minutes")
     private List<String> minutes;
 
-    @Option(
-            names = "--background",
-            paramLabel = "B",
-            description = "Level with the source off, to be taken from the sum.")
+    @Option(names = "--background", paramLabel = "B", descriptionKey = "sound.sum.background")
     private String background;
 
     SoundSumCommand(Console console) {
@@ -75,18 +61,18 @@ final class SoundSumCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         List<Double> values = numbers(levels, "L", -MOST_DB, MOST_DB);
         if (phases != null && minutes != null) {
-            throw new InputException("--phases and --minutes ask for different sums; give one of them.");
+            throw new InputException(Texts.of("sum.both"));
         }
         String kind;
         double sumDb;
         if (phases != null) {
-            kind = "coherent sum";
+            kind = Texts.of("sum.coherent");
             sumDb = coherent(values, numbers(phases, "--phases", -1e6, 1e6));
         } else if (minutes != null) {
-            kind = "equivalent level";
+            kind = Texts.of("sum.equivalent");
             sumDb = equivalent(values, numbers(minutes, "--minutes", 1e-6, 1e6));
         } else {
-            kind = "incoherent sum";
+            kind = Texts.of("sum.incoherent");
             sumDb = LevelSums.incoherentDb(values);
         }
         double result = background == null ? sumDb : less(sumDb);
@@ -98,9 +84,9 @@ final class SoundSumCommand implements Callable<Integer> {
             }
             console.json(root);
         } else {
-            console.line(kind + ": " + Texts.fixed(sumDb, 2) + " dB");
+            console.line(Texts.of("sum.line", kind, Texts.fixed(sumDb, 2)));
             if (background != null) {
-                console.line("without the background: " + Texts.fixed(result, 2) + " dB");
+                console.line(Texts.of("sum.without", Texts.fixed(result, 2)));
             }
         }
         return ExitCodes.DONE;
@@ -115,7 +101,7 @@ final class SoundSumCommand implements Callable<Integer> {
         try {
             return LevelSums.coherentDb(sounds);
         } catch (IllegalArgumentException nothingLeft) {
-            throw new InputException("The tones cancel one another wholly, so that no level is left.");
+            throw new InputException(Texts.of("sum.cancel"));
         }
     }
 
@@ -131,8 +117,7 @@ final class SoundSumCommand implements Callable<Integer> {
     private double less(double sumDb) throws InputException {
         double backgroundDb = Quantities.within(background, Unit.DECIBEL, -MOST_DB, MOST_DB, "--background");
         if (backgroundDb >= sumDb) {
-            throw new InputException("--background is " + background + ", which is not below " + Texts.fixed(sumDb, 2)
-                    + " dB; nothing of the source stands out. Measure where it is quieter.");
+            throw new InputException(Texts.of("sum.background", background, Texts.fixed(sumDb, 2)));
         }
         return LevelSums.withoutBackground(Level.exact(sumDb), Level.exact(backgroundDb))
                 .valueDb();
@@ -150,8 +135,7 @@ final class SoundSumCommand implements Callable<Integer> {
 
     private static void requireAsMany(List<Double> values, List<Double> others, String option) throws InputException {
         if (values.size() != others.size()) {
-            throw new InputException(
-                    option + " has " + others.size() + " values for " + values.size() + " levels; give one for each.");
+            throw new InputException(Texts.of("sum.many", option, others.size(), values.size()));
         }
     }
 }

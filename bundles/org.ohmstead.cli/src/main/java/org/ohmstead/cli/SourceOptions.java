@@ -19,13 +19,13 @@ final class SourceOptions {
             names = "--source-milliohms",
             paramLabel = "R",
             defaultValue = "0",
-            description = "Internal resistance of the supply or battery in milliohms (0 if left out).")
+            descriptionKey = "source.source-milliohms")
     private String sourceMilliohms;
 
-    @Option(names = "--limit-amps", paramLabel = "I", description = "Current at which the supply limits.")
+    @Option(names = "--limit-amps", paramLabel = "I", descriptionKey = "source.limit-amps")
     private String limitAmps;
 
-    @Option(names = "--battery", description = "The supply is a battery.")
+    @Option(names = "--battery", descriptionKey = "source.battery")
     private boolean battery;
 
     /** Returns whether it is a battery. */
@@ -36,7 +36,7 @@ final class SourceOptions {
     /** Returns the supply at some volts without a load. */
     SupplySource source(double openVolts) throws InputException {
         if (battery && limitAmps != null) {
-            throw new InputException("A battery has no current limit; leave out --limit-amps or --battery.");
+            throw new InputException(Texts.of("source.battery"));
         }
         OptionalDouble limit = Quantities.optionalWithin(limitAmps, Unit.AMPERE, LEAST_AMPS, MOST_AMPS, "--limit-amps");
         double ohms = Quantities.within(sourceMilliohms, Unit.NONE, 0, MILLI * MOST_OHMS, "--source-milliohms") / MILLI;

@@ -98,14 +98,14 @@ record StepLimits(
         int[] mode = {builder.mode(kelvinPerWatt * joulesPerKelvin, new int[] {source}, new double[] {kelvinPerWatt})};
         double[] weight = {1};
         builder.point(
-                new HeatPoint("case", "case of the amplifier", facts.caseLimitCelsius()),
+                new HeatPoint("case", Texts.of("place.case"), facts.caseLimitCelsius()),
                 mode,
                 weight,
                 new int[0],
                 new double[0]);
         end(facts.deviceKelvinPerWatt(), hottest)
                 .ifPresent(device -> builder.point(
-                        new HeatPoint("device", "hottest junction", facts.deviceLimitCelsius()),
+                        new HeatPoint("device", Texts.of("place.device"), facts.deviceLimitCelsius()),
                         mode,
                         weight,
                         new int[] {source},

@@ -32,46 +32,28 @@ final class StepOptions {
     private static final int MOST_CHANNELS = 16;
     private static final double PERCENT = 100;
 
-    @Option(names = "--supply-volts", paramLabel = "U", description = "Supply volts, without a load.")
+    @Option(names = "--supply-volts", paramLabel = "U", descriptionKey = "step.supply-volts")
     private String supplyVolts;
 
-    @Option(names = "--load-ohms", paramLabel = "R", description = "The load of each channel, or the bridged one.")
+    @Option(names = "--load-ohms", paramLabel = "R", descriptionKey = "step.load-ohms")
     private String loadOhms;
 
-    @Option(
-            names = "--mode",
-            paramLabel = "MODE",
-            defaultValue = "STEREO",
-            description = "How the channels meet the load: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--mode", paramLabel = "MODE", defaultValue = "STEREO", descriptionKey = "step.mode")
     private Mode mode;
 
-    @Option(
-            names = "--channels",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "How many channels are driven in stereo (default ${DEFAULT-VALUE}).")
+    @Option(names = "--channels", paramLabel = "N", defaultValue = "2", descriptionKey = "step.channels")
     private int channels;
 
-    @Option(
-            names = "--watts",
-            paramLabel = "P",
-            description = "Output power: of each channel, or in the one load; with bursts that during a burst.")
+    @Option(names = "--watts", paramLabel = "P", descriptionKey = "step.watts")
     private String watts;
 
-    @Option(
-            names = "--most-watts",
-            paramLabel = "P",
-            description = "The most unclipped power into this load; stands in for rails that are not known.")
+    @Option(names = "--most-watts", paramLabel = "P", descriptionKey = "step.most-watts")
     private String mostWatts;
 
     @Mixin
     private BurstOptions bursts;
 
-    @Option(
-            names = "--low-db",
-            paramLabel = "DB",
-            defaultValue = "-20",
-            description = "Level between bursts relative to them (default ${DEFAULT-VALUE}).")
+    @Option(names = "--low-db", paramLabel = "DB", defaultValue = "-20", descriptionKey = "step.low-db")
     private String lowDb;
 
     @Option(
@@ -79,60 +61,40 @@ final class StepOptions {
             paramLabel = "CLASS",
             defaultValue = "unknown",
             converter = ClassConverter.class,
-            description = "Output stage: ab, d or unknown (default ${DEFAULT-VALUE}).")
+            descriptionKey = "step.class")
     private OutputClass outputClass;
 
-    @Option(names = "--rail-volts", paramLabel = "U", description = "Each rail of a class AB stage to ground.")
+    @Option(names = "--rail-volts", paramLabel = "U", descriptionKey = "step.rail-volts")
     private String railVolts;
 
-    @Option(
-            names = "--direct",
-            description = "The output stage hangs on the supply without a converter: its current is a rectified sine.")
+    @Option(names = "--direct", descriptionKey = "step.direct")
     private boolean direct;
 
-    @Option(
-            names = "--converter-percent",
-            paramLabel = "P",
-            description = "Efficiency of the converter of a class AB amplifier, such as 85 or 80..90.")
+    @Option(names = "--converter-percent", paramLabel = "P", descriptionKey = "step.converter-percent")
     private String converter;
 
-    @Option(
-            names = "--efficiency-percent",
-            paramLabel = "P",
-            description = "Efficiency of the whole amplifier at this level, if it is known.")
+    @Option(names = "--efficiency-percent", paramLabel = "P", descriptionKey = "step.efficiency-percent")
     private String efficiency;
 
-    @Option(
-            names = "--input-watts",
-            paramLabel = "P",
-            description = "What the amplifier was seen to take at this level, if it was measured.")
+    @Option(names = "--input-watts", paramLabel = "P", descriptionKey = "step.input-watts")
     private String inputWatts;
 
-    @Option(names = "--idle-watts", paramLabel = "P", description = "What it takes without a signal, such as 15.")
+    @Option(names = "--idle-watts", paramLabel = "P", descriptionKey = "step.idle-watts")
     private String idleWatts;
 
-    @Option(
-            names = "--case-kelvin-per-watt",
-            paramLabel = "R",
-            description = "Thermal resistance from case or sink to the air, such as 0.5 or 0.4..0.6.")
+    @Option(names = "--case-kelvin-per-watt", paramLabel = "R", descriptionKey = "step.case-kelvin-per-watt")
     private String caseKelvinPerWatt;
 
-    @Option(
-            names = "--case-joules-per-kelvin",
-            paramLabel = "C",
-            description = "Heat capacity of case and sink, such as 2000; about 900 J/K for each kilogram of aluminium.")
+    @Option(names = "--case-joules-per-kelvin", paramLabel = "C", descriptionKey = "step.case-joules-per-kelvin")
     private String caseJoulesPerKelvin;
 
-    @Option(names = "--case-limit-celsius", paramLabel = "T", description = "The hottest that the case may get.")
+    @Option(names = "--case-limit-celsius", paramLabel = "T", descriptionKey = "step.case-limit-celsius")
     private String caseLimitCelsius;
 
-    @Option(
-            names = "--device-kelvin-per-watt",
-            paramLabel = "R",
-            description = "Thermal resistance from the junctions of all output devices together to the case.")
+    @Option(names = "--device-kelvin-per-watt", paramLabel = "R", descriptionKey = "step.device-kelvin-per-watt")
     private String deviceKelvinPerWatt;
 
-    @Option(names = "--device-limit-celsius", paramLabel = "T", description = "The hottest that a junction may get.")
+    @Option(names = "--device-limit-celsius", paramLabel = "T", descriptionKey = "step.device-limit-celsius")
     private String deviceLimitCelsius;
 
     /** Returns whether a step is described without a project. */
@@ -158,7 +120,7 @@ final class StepOptions {
                 Quantities.within(needed(loadOhms, "--load-ohms", "4"), Unit.OHM, LEAST, MOST_OHMS, "--load-ohms"));
         double power = Quantities.within(needed(watts, "--watts", "90"), Unit.WATT, 0, MOST_WATTS, "--watts");
         if (channels < 1 || channels > MOST_CHANNELS) {
-            throw new InputException("--channels is " + channels + "; it must be between 1 and " + MOST_CHANNELS + ".");
+            throw new InputException(Texts.of("step.channels", channels, MOST_CHANNELS));
         }
         OptionalDouble most = Quantities.optionalWithin(mostWatts, Unit.WATT, power, MOST_WATTS, "--most-watts");
         StepDemand demand = new StepDemand(
@@ -189,7 +151,7 @@ final class StepOptions {
 
     private StepDemand withInput(StepDemand demand) throws InputException {
         if (efficiency != null && inputWatts != null) {
-            throw new InputException("Both --efficiency-percent and --input-watts are given; leave one of them out.");
+            throw new InputException(Texts.of("step.input"));
         }
         double output = demand.outputWatts();
         OptionalDouble input = Quantities.optionalWithin(inputWatts, Unit.WATT, output, MOST_WATTS, "--input-watts");
@@ -211,7 +173,7 @@ final class StepOptions {
     AmplifierHeat facts() throws InputException {
         Optional<Range> percent = Quantities.optionalRange(converter, Unit.PERCENT, 1, PERCENT, "--converter-percent");
         if (direct && percent.isPresent()) {
-            throw new InputException("--direct says that there is no converter; leave out --converter-percent.");
+            throw new InputException(Texts.of("step.direct"));
         }
         return AmplifierHeat.NONE
                 .withOutputClass(outputClass)
@@ -239,8 +201,7 @@ final class StepOptions {
 
     private static String needed(String text, String option, String example) throws InputException {
         if (text == null) {
-            throw new InputException(option + " is missing. Give it, such as " + option + " " + example
-                    + ", or name a project and a step.");
+            throw new InputException(Texts.of("step.missing", option, example));
         }
         return text;
     }
@@ -252,8 +213,7 @@ final class StepOptions {
             return Arrays.stream(OutputClass.values())
                     .filter(each -> word(each).equalsIgnoreCase(text.strip()))
                     .findFirst()
-                    .orElseThrow(
-                            () -> new TypeConversionException("expected one of ab, d, unknown but was '" + text + "'"));
+                    .orElseThrow(() -> new TypeConversionException(Texts.of("step.class", text)));
         }
 
         private static String word(OutputClass outputClass) {

@@ -89,10 +89,10 @@ record StepSupply(
         }
         cable.filter(settled ->
                         settled.conductorCelsius() > side.lead().orElseThrow().limitCelsius())
-                .ifPresent(settled -> faults.add("The cable would get " + Texts.fixed(settled.conductorCelsius(), 0)
-                        + " \u00b0C hot if this went on for ever, above its "
-                        + Texts.number(side.lead().orElseThrow().limitCelsius())
-                        + " \u00b0C. Use a thicker cable, a shorter step or a lower level."));
+                .ifPresent(settled -> faults.add(Texts.of(
+                        "step.cable",
+                        Texts.fixed(settled.conductorCelsius(), 0),
+                        Texts.number(side.lead().orElseThrow().limitCelsius()))));
         Optional<FuseAnswer> fuse = flow.isPresent() && side.fuses().isPresent()
                 ? Optional.of(fuse(side.fuses().get(), demand.drive(), flow.get()))
                 : Optional.empty();

@@ -26,21 +26,13 @@ final class StimulusOptions {
             names = "--sample-rate-hz",
             paramLabel = "F",
             defaultValue = "48000",
-            description = "Samples per second (default 48000).")
+            descriptionKey = "stimulus.sample-rate-hz")
     private String sampleRateHz;
 
-    @Option(
-            names = "--exact-frequencies",
-            description =
-                    "Keep frequencies and lengths as written; without it they give way by a little, so that whole cycles fill the"
-                            + " length and the file can be repeated without a step.")
+    @Option(names = "--exact-frequencies", descriptionKey = "stimulus.exact-frequencies")
     private boolean exactFrequencies;
 
-    @Option(
-            names = "--overlap-db",
-            paramLabel = "DB",
-            defaultValue = "0",
-            description = "Gain overlap: lowers the level by so much (default 0; 10 is common).")
+    @Option(names = "--overlap-db", paramLabel = "DB", defaultValue = "0", descriptionKey = "stimulus.overlap-db")
     private String overlapDb;
 
     private static SignalKind kind(String name) throws InputException {
@@ -48,8 +40,7 @@ final class StimulusOptions {
         if (kind.isEmpty()) {
             List<String> names =
                     Arrays.stream(SignalKind.values()).map(SignalKind::id).toList();
-            throw new InputException(
-                    "There is no kind of signal \"" + name + "\". Choose one of: " + String.join(", ", names) + ".");
+            throw new InputException(Texts.of("stimulus.noKind", name, String.join(", ", names)));
         }
         return kind.get();
     }
@@ -59,11 +50,10 @@ final class StimulusOptions {
         for (String word : words) {
             int equals = word.indexOf('=');
             if (equals < 1) {
-                throw new InputException(
-                        "\"" + word + "\" is no setting. Write its name, =, and its value, such as frequency=1kHz.");
+                throw new InputException(Texts.of("stimulus.noSetting", word));
             }
             if (settings.put(word.substring(0, equals).strip(), word.substring(equals + 1)) != null) {
-                throw new InputException(word.substring(0, equals) + " is set twice. Write it once.");
+                throw new InputException(Texts.of("stimulus.twice", word.substring(0, equals)));
             }
         }
         return settings;
@@ -93,8 +83,7 @@ final class StimulusOptions {
 
     private static TestSignal lowered(TestSignal signal, double overlapDb) throws InputException {
         if (signal.levelDbfs() - overlapDb < TestSignal.LOWEST_DBFS) {
-            throw new InputException("With the overlap the level is below " + Texts.number(TestSignal.LOWEST_DBFS)
-                    + " dBFS. Choose a higher level.");
+            throw new InputException(Texts.of("stimulus.low", Texts.number(TestSignal.LOWEST_DBFS)));
         }
         return signal.lowered(overlapDb);
     }
@@ -102,7 +91,7 @@ final class StimulusOptions {
     private int rate() throws InputException {
         double rate = Quantities.within(sampleRateHz, Unit.HERTZ, LOWEST_RATE, HIGHEST_RATE, "--sample-rate-hz");
         if (rate != Math.rint(rate)) {
-            throw new InputException("--sample-rate-hz is " + sampleRateHz + "; it must be a whole number.");
+            throw new InputException(Texts.of("stimulus.rate", sampleRateHz));
         }
         return (int) rate;
     }

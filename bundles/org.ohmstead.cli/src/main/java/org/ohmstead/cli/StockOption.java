@@ -20,18 +20,14 @@ import picocli.CommandLine.Option;
 final class StockOption {
     private static final List<String> FILE_ENDINGS = List.of(".json", ".csv", ".ohmstead", ".ohmstead/");
 
-    @Option(
-            names = "--stock",
-            paramLabel = "STOCK",
-            description = "The resistors at hand: values such as 2R7,3R9,5R6x2,10 (8R2J is 8.2 ohms with 5 %%, 8R2J@50W"
-                    + " takes 50 W), a JSON or CSV file of parts, or a project.")
+    @Option(names = "--stock", paramLabel = "STOCK", descriptionKey = "stock.stock")
     private String stock;
 
     @Option(
             names = "--tolerance-percent",
             paramLabel = "P",
             defaultValue = "5",
-            description = "Tolerance of values that are written without a letter for it (default ${DEFAULT-VALUE}).")
+            descriptionKey = "stock.tolerance-percent")
     private String tolerance;
 
     /** Returns whether one was named. */
@@ -47,8 +43,7 @@ final class StockOption {
     /** Reads the stock. */
     Stock read() throws InputException, NotationException, ProjectFileException {
         if (stock == null) {
-            throw new InputException(
-                    "No stock is named. Give --stock with values such as 2R7,3R9,5R6x2,10, a file of parts, or a project.");
+            throw new InputException(Texts.of("stock.none"));
         }
         return isFile(stock) ? ofFile(Path.of(stock)) : StockNotation.parse(stock, toleranceRatio());
     }
@@ -58,8 +53,7 @@ final class StockOption {
         boolean project = Files.isDirectory(file) || file.endsWith("project.json");
         List<Part> parts = project ? ProjectFolder.open(file).project().bench().parts() : StockFile.read(file);
         if (parts.isEmpty()) {
-            throw new InputException("The bench of " + file
-                    + " has no resistors in stock. Enter them under Parts stock, or name others with --stock.");
+            throw new InputException(Texts.of("stock.empty", file));
         }
         return Stock.of(parts);
     }

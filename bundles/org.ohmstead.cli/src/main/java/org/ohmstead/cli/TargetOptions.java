@@ -19,27 +19,19 @@ final class TargetOptions {
     private static final double LEAST_OHMS = 0.01;
     private static final double MOST_OHMS = 10_000;
 
-    @Option(names = "--power-watts", paramLabel = "P", description = "The wanted power in the load, of a sine.")
+    @Option(names = "--power-watts", paramLabel = "P", descriptionKey = "target.power-watts")
     private String power;
 
-    @Option(names = "--load-ohms", paramLabel = "R", description = "The load.")
+    @Option(names = "--load-ohms", paramLabel = "R", descriptionKey = "target.load-ohms")
     private String load;
 
-    @Option(
-            names = "--bridged",
-            description = "The load lies between two channels; each sees half of it and gives half of the volts.")
+    @Option(names = "--bridged", descriptionKey = "target.bridged")
     private boolean bridged;
 
-    @Option(
-            names = "--rating",
-            paramLabel = "ID",
-            description = "The project's rating to reach (its first if left out).")
+    @Option(names = "--rating", paramLabel = "ID", descriptionKey = "target.rating")
     private String ratingId;
 
-    @Option(
-            names = "--clip-watts",
-            paramLabel = "P",
-            description = "Where the amplifier begins to clip in this load (at the wanted power if left out).")
+    @Option(names = "--clip-watts", paramLabel = "P", descriptionKey = "target.clip-watts")
     private String clip;
 
     /** The end point, and which rating it is, if any. */
@@ -51,11 +43,10 @@ final class TargetOptions {
             return rated(project);
         }
         if (ratingId != null) {
-            throw new InputException(
-                    "Both --rating and a typed end point are given; leave --rating, or --power-watts and --load-ohms, out.");
+            throw new InputException(Texts.of("target.both"));
         }
         if (power == null || load == null) {
-            throw new InputException("An end point needs both --power-watts and --load-ohms.");
+            throw new InputException(Texts.of("target.half"));
         }
         double watts = Quantities.within(power, Unit.WATT, Double.MIN_NORMAL, MOST_WATTS, "--power-watts");
         double ohms = Quantities.within(load, Unit.OHM, LEAST_OHMS, MOST_OHMS, "--load-ohms");
@@ -69,11 +60,10 @@ final class TargetOptions {
 
     private Chosen rated(Optional<Project> project) throws InputException {
         if (project.isEmpty()) {
-            throw new InputException("The end point is missing. Give --power-watts and --load-ohms, or a project.");
+            throw new InputException(Texts.of("target.missing"));
         }
         if (bridged) {
-            throw new InputException(
-                    "--bridged belongs to a typed end point; name a bridged rating with --rating instead.");
+            throw new InputException(Texts.of("target.bridged"));
         }
         List<Rating> ratings = project.get().amplifier().ratings();
         Rating rating = ratings.stream()
@@ -81,10 +71,12 @@ final class TargetOptions {
                 .findFirst()
                 .orElseThrow(() -> new InputException(
                         ratings.isEmpty()
-                                ? "The project's amplifier has no rating. Give --power-watts and --load-ohms."
-                                : "The project has no rating \"" + ratingId + "\". It has: "
-                                        + Texts.some(
-                                                ratings.stream().map(Rating::id).toList()) + "."));
+                                ? Texts.of("target.noRatings")
+                                : Texts.of(
+                                        "target.noRating",
+                                        ratingId,
+                                        Texts.some(
+                                                ratings.stream().map(Rating::id).toList()))));
         GainTarget target = new GainTarget(rating.powerWatts(), rating.loadOhms(), rating.mode() == Mode.BRIDGED);
         return new Chosen(target, Optional.of(rating));
     }

@@ -22,6 +22,11 @@ final class TextTable {
         }
     }
 
+    /** Makes a table whose head is a text of the command line, with "|" between the columns. */
+    static TextTable named(String key, Object... arguments) {
+        return new TextTable(Texts.of(key, arguments).split("\\|", -1));
+    }
+
     void row(String... cells) {
         if (cells.length != right.length) {
             throw new IllegalArgumentException("the row has " + cells.length + " cells; it must have " + right.length);

@@ -3,6 +3,7 @@
 
 package org.ohmstead.cli;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.ohmstead.metrology.Verdict;
@@ -12,9 +13,12 @@ import org.ohmstead.model.EndPointOutcome;
 import org.ohmstead.model.Mode;
 import org.ohmstead.model.PowerKind;
 import org.ohmstead.model.Range;
+import org.ohmstead.model.Severity;
+import org.ohmstead.testlog.search.IndexedEntry;
 import org.ohmstead.units.QuantityFormat;
+import org.ohmstead.units.text.Messages;
 
-/** The wording that the tables of several words share. */
+/** What the command line says, from its message files, and the wording that several words share. */
 final class Texts {
     private static final QuantityFormat TWO = QuantityFormat.digits(2);
     private static final QuantityFormat THREE = QuantityFormat.digits(3);
@@ -25,18 +29,34 @@ final class Texts {
     private static final double LONGEST_IN_SECONDS = 120;
     private static final double LONGEST_IN_MINUTES = 7200;
 
+    private static final Messages TEXTS = Messages.of(Texts.class);
+
     private Texts() {}
 
+    /** Returns a text of the command line; numbers stand in it as they are, without a locale's grouping. */
+    static String of(String key, Object... arguments) {
+        return TEXTS.text(key, Arrays.stream(arguments).map(String::valueOf).toArray());
+    }
+
+    static boolean has(String key) {
+        return TEXTS.has(key);
+    }
+
+    /** Returns the text that fits a number: that of one under the key's ".one", else that under its ".many". */
+    static String count(String key, long number) {
+        return of(key + (number == 1 ? ".one" : ".many"), number);
+    }
+
     static String mode(Mode mode) {
-        return mode.name().toLowerCase(Locale.ROOT);
+        return of("mode." + mode.name());
     }
 
     static String kind(PowerKind kind) {
-        return kind == PowerKind.BURST ? "burst" : "steady";
+        return of("kind." + kind.name());
     }
 
     static String verdict(Verdict verdict) {
-        return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return of("verdict." + verdict.name());
     }
 
     static String endPoint(EndPoint endPoint) {
@@ -47,17 +67,13 @@ final class Texts {
             return number(100 * limit.ratio()) + " % " + measure;
         }
         if (endPoint instanceof EndPoint.FixedLevel level) {
-            return number(level.driveDb()) + " dB drive";
+            return of("endPoint.level", number(level.driveDb()));
         }
-        return "clipping onset";
+        return of("endPoint.clipping");
     }
 
     static String outcome(EndPointOutcome outcome) {
-        return switch (outcome) {
-            case REACHED -> "reached";
-            case NOT_REACHED -> "not reached: lower bound";
-            case ALREADY_BEYOND -> "beyond from the start: upper bound";
-        };
+        return of("outcome." + outcome.name());
     }
 
     /** Returns a number without needless zeros, for labels. */
@@ -103,12 +119,37 @@ final class Texts {
     static String range(Range range, int decimals) {
         String low = fixed(range.low(), decimals);
         String high = fixed(range.high(), decimals);
-        return low.equals(high) ? low : low + " to " + high;
+        return low.equals(high) ? low : between(low, high);
+    }
+
+    /** Returns two ends as "1.2 to 3.4". */
+    static String between(String low, String high) {
+        return of("range.ends", low, high);
+    }
+
+    /** Returns the word for an entry's state, and whether an instrument was overdue. */
+    static String state(IndexedEntry entry) {
+        String word = entry.state().word();
+        return entry.overdue() ? of("state.overdue", word) : word;
+    }
+
+    /** Returns a line with a name and what is said of it; the names of a language decide how far apart. */
+    static String row(String name, String value) {
+        return String.format("  %-" + of("row.width") + "s %s", name, value);
+    }
+
+    static String yesNo(boolean yes) {
+        return of(yes ? "table.yes" : "table.no");
+    }
+
+    /** Returns the word for how serious a problem is, in capitals. */
+    static String severity(Severity severity) {
+        return of("severity." + severity.name());
     }
 
     /** Returns the first few of some names, and how many more there are. */
     static String some(List<String> names) {
         String first = String.join(", ", names.subList(0, Math.min(MOST_NAMES, names.size())));
-        return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
+        return names.size() > MOST_NAMES ? of("some.more", first, names.size() - MOST_NAMES) : first;
     }
 }

@@ -15,7 +15,7 @@ final class ThermalAirOption {
             names = "--ambient-celsius",
             paramLabel = "T",
             defaultValue = "25",
-            description = "Temperature of the air around it (default ${DEFAULT-VALUE}).")
+            descriptionKey = "thermal.air.ambient-celsius")
     private String ambientCelsius;
 
     /** Returns it in degrees Celsius. */

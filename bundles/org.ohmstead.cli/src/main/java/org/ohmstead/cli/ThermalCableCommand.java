@@ -29,19 +29,8 @@ import picocli.CommandLine.Option;
 /** What a supply cable does with a current. */
 @Command(
         name = "cable",
-        description = {
-            "What the cable from the supply to the amplifier does with a current: resistance cold and hot, drop, loss,"
-                    + " temperature, time to its limit, the current it carries for ever, and the volts that arrive.",
-            "",
-            "Either the current is known (--amps), or the power that the amplifier takes at its terminals (--watts),"
-                    + " which draws the more current the more the cable drops.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the wire gets hotter than its limit, or when the cable cannot carry it at all.",
-            "Example: ohmstead thermal cable --square-millimetres 25 --metres 5 --watts 900 --supply-volts 14.4"
-        })
+        description = {"${bundle:thermal.cable.does}", "", "${bundle:thermal.cable.more}", ""},
+        footer = {"", "${bundle:thermal.cable.exit}", "${bundle:thermal.cable.example}"})
 final class ThermalCableCommand implements Callable<Integer> {
     private static final double COLD_CELSIUS = 20;
     private static final double MOST_AMPS = 10_000;
@@ -63,13 +52,13 @@ final class ThermalCableCommand implements Callable<Integer> {
     @Mixin
     private ThermalAirOption air;
 
-    @Option(names = "--amps", paramLabel = "I", description = "The current, RMS.")
+    @Option(names = "--amps", paramLabel = "I", descriptionKey = "thermal.cable.amps")
     private String amps;
 
-    @Option(names = "--watts", paramLabel = "P", description = "What the amplifier takes at its terminals, in watts.")
+    @Option(names = "--watts", paramLabel = "P", descriptionKey = "thermal.cable.watts")
     private String watts;
 
-    @Option(names = "--supply-volts", paramLabel = "U", description = "The volts at the supply's end of the cable.")
+    @Option(names = "--supply-volts", paramLabel = "U", descriptionKey = "thermal.cable.supply-volts")
     private String supplyVolts;
 
     ThermalCableCommand(Console console) {
@@ -123,10 +112,7 @@ final class ThermalCableCommand implements Callable<Integer> {
 
     private Flow flow(CableLead lead, double ambientCelsius) throws InputException {
         if ((amps == null) == (watts == null)) {
-            throw new InputException(
-                    amps == null
-                            ? "The current is missing. Give --amps, or --watts and --supply-volts."
-                            : "Both --amps and --watts are given; leave one of them out.");
+            throw new InputException(amps == null ? Texts.of("cable.noCurrent") : Texts.of("cable.twoCurrents"));
         }
         OptionalDouble volts = supplyVolts == null
                 ? OptionalDouble.empty()
@@ -139,7 +125,7 @@ final class ThermalCableCommand implements Callable<Integer> {
         }
         double power = Quantities.within(watts, Unit.WATT, 0, MOST_WATTS, "--watts");
         if (volts.isEmpty()) {
-            throw new InputException("With --watts the volts are needed too. Give --supply-volts, such as 14.4.");
+            throw new InputException(Texts.of("cable.noVolts"));
         }
         SupplySource source = new SupplySource(volts.getAsDouble(), 0, OptionalDouble.empty(), false);
         SupplyFeed.Warm warm =
@@ -160,9 +146,12 @@ final class ThermalCableCommand implements Callable<Integer> {
         if (!(answers.duration().orElseThrow() instanceof CableDuration.Reaches reaches)) {
             return ExitCodes.DONE;
         }
-        console.message("The wire would get " + Texts.fixed(settled.conductorCelsius(), 0)
-                + " \u00b0C hot and reaches its limit of " + Texts.number(lead.limitCelsius()) + " \u00b0C after "
-                + Texts.time(reaches.seconds()) + ". " + thicker(lead, ambientCelsius, answers));
+        console.message(Texts.of(
+                "cable.tooHot",
+                Texts.fixed(settled.conductorCelsius(), 0),
+                Texts.number(lead.limitCelsius()),
+                Texts.time(reaches.seconds()),
+                thicker(lead, ambientCelsius, answers)));
         return ExitCodes.FELL_SHORT;
     }
 
@@ -175,48 +164,49 @@ final class ThermalCableCommand implements Callable<Integer> {
                     && cable.lead(size.squareMillimetres(), lead.loopMetres()).continuous(ambientCelsius)
                             instanceof CableCurrent.Continuous carried
                     && carried.ampsRms() >= current) {
-                return "Leads of " + Texts.number(size.squareMillimetres())
-                        + " mm\u00b2 carry it for ever by this forecast; otherwise shorten the test or lower the"
-                        + " current.";
+                return Texts.of("cable.thicker", Texts.number(size.squareMillimetres()));
             }
         }
-        return "Use a thicker cable or several in parallel, shorten the test, or lower the current.";
+        return Texts.of("cable.several");
     }
 
     private void print(CableLead lead, double ambientCelsius, Answers answers) {
-        console.line("Two leads of " + Texts.three(lead.squareMillimetres()) + " mm\u00b2, "
-                + Texts.number(lead.loopMetres()) + " m there and back, in air of " + Texts.number(ambientCelsius)
-                + " \u00b0C");
+        console.line(Texts.of(
+                "cable.head",
+                Texts.three(lead.squareMillimetres()),
+                Texts.number(lead.loopMetres()),
+                Texts.number(ambientCelsius)));
         console.line("");
-        TextTable table = new TextTable("figure", ">value", "unit");
-        table.row("resistance at 20 \u00b0C", Texts.three(MILLI * lead.loopOhms(COLD_CELSIUS)), "m\u03a9");
+        TextTable table = TextTable.named("figures.columns");
+        table.row(Texts.of("cableRow.cold"), Texts.three(MILLI * lead.loopOhms(COLD_CELSIUS)), "m\u03a9");
         ConductorTable.size(lead.squareMillimetres())
                 .ifPresent(size -> table.row(
-                        "highest allowed, flexible copper (IEC 60228)",
+                        Texts.of("cableRow.allowed"),
                         Texts.three(size.flexibleOhmsPerKilometre() * lead.loopMetres()),
                         "m\u03a9"));
         answers.settled().ifPresent(settled -> {
             double current = answers.flow().amps().orElseThrow();
-            table.row("current", Texts.three(current), "A RMS");
-            table.row("drop at 20 \u00b0C", Texts.three(lead.dropVolts(current, COLD_CELSIUS)), "V");
-            table.row("temperature of the wire in the end", Texts.fixed(settled.conductorCelsius(), 1), "\u00b0C");
-            table.row("temperature of the surface", Texts.fixed(settled.surfaceCelsius(), 1), "\u00b0C");
-            table.row("resistance then", Texts.three(MILLI * settled.loopOhms()), "m\u03a9");
-            table.row("drop then", Texts.three(settled.dropVolts()), "V");
-            table.row("loss then", Texts.three(settled.lossWatts()), "W");
-            terminalVolts(answers).ifPresent(volts -> table.row("volts at the amplifier", Texts.three(volts), "V"));
+            table.row(Texts.of("cableRow.current"), Texts.three(current), "A RMS");
+            table.row(Texts.of("cableRow.drop"), Texts.three(lead.dropVolts(current, COLD_CELSIUS)), "V");
+            table.row(Texts.of("cableRow.wire"), Texts.fixed(settled.conductorCelsius(), 1), "\u00b0C");
+            table.row(Texts.of("cableRow.surface"), Texts.fixed(settled.surfaceCelsius(), 1), "\u00b0C");
+            table.row(Texts.of("cableRow.warm"), Texts.three(MILLI * settled.loopOhms()), "m\u03a9");
+            table.row(Texts.of("cableRow.warmDrop"), Texts.three(settled.dropVolts()), "V");
+            table.row(Texts.of("cableRow.loss"), Texts.three(settled.lossWatts()), "W");
+            terminalVolts(answers)
+                    .ifPresent(volts -> table.row(Texts.of("cableRow.terminals"), Texts.three(volts), "V"));
         });
         answers.duration().ifPresent(duration -> {
             if (duration instanceof CableDuration.Reaches reaches) {
-                table.row("time from cold to its limit", Texts.time(reaches.seconds()), "");
+                table.row(Texts.of("cableRow.time"), Texts.time(reaches.seconds()), "");
             } else if (duration instanceof CableDuration.Unlimited) {
-                table.row("time from cold to its limit", "unlimited", "");
+                table.row(Texts.of("cableRow.time"), Texts.of("cableRow.unlimited"), "");
             }
         });
         if (answers.continuous() instanceof CableCurrent.Continuous continuous) {
-            table.row("carries for ever", Texts.three(continuous.ampsRms()), "A RMS");
+            table.row(Texts.of("cableRow.carries"), Texts.three(continuous.ampsRms()), "A RMS");
         }
-        table.row("limit of the wire", Texts.number(lead.limitCelsius()), "\u00b0C");
+        table.row(Texts.of("cableRow.limit"), Texts.number(lead.limitCelsius()), "\u00b0C");
         table.print(console);
         console.line("");
         lead.notes().forEach(console::line);

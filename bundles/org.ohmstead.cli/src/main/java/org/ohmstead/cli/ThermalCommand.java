@@ -11,17 +11,9 @@ import picocli.CommandLine.Spec;
 /** The word before the words about heat, duty and supply. */
 @Command(
         name = "thermal",
-        description = {
-            "Forecast heat, current and time: how hot, for how long, from which supply; the order and rests of a plan; the thermal"
-                    + " resistance that a log tells.",
-            ""
-        },
-        synopsisSubcommandLabel = "WORD",
-        footer = {
-            "",
-            "Forecasts rest on models and on what is entered. Load resistors and heat sinks get hot enough to burn; fuses protect"
-                    + " cables against fire. Measure before you touch; local codes and licensed practice come first."
-        })
+        description = {"${bundle:thermal.does}", ""},
+        synopsisSubcommandLabel = "${bundle:usage.word}",
+        footer = {"", "${bundle:thermal.note}"})
 final class ThermalCommand implements Runnable {
     @Mixin
     private HelpOption help;

@@ -24,20 +24,8 @@ import picocli.CommandLine.Option;
 /** What a current does to a fuse. */
 @Command(
         name = "fuse",
-        description = {
-            "What a current does to a fuse, or to several side by side: whether they carry it for ever, or between"
-                    + " which times they open.",
-            "",
-            "The times are the bands of the standards; those written down from memory are printed as such. The curve"
-                    + " of the fuse's maker decides.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the current is more than the fuse is to carry for ever.",
-            "Example: ohmstead thermal fuse --amps 75 --rated-amps 30 --count 2",
-            "Example: ohmstead thermal fuse --amps 90 --low-amps 5 --on-seconds 0.02 --period-seconds 0.5 --rated-amps"
-                    + " 30"
+        description = {"${bundle:thermal.fuse.does}", "", "${bundle:thermal.fuse.more}", ""},
+        footer = {"", "${bundle:thermal.fuse.exit}", "${bundle:thermal.fuse.example}", "${bundle:thermal.fuse.example2}"
         })
 final class ThermalFuseCommand implements Callable<Integer> {
     private static final double MOST_AMPS = 10_000;
@@ -54,17 +42,13 @@ final class ThermalFuseCommand implements Callable<Integer> {
     @Mixin
     private FuseOptions fuses;
 
-    @Option(
-            names = "--amps",
-            paramLabel = "I",
-            required = true,
-            description = "The current through all of them together, RMS; with bursts that during a burst.")
+    @Option(names = "--amps", paramLabel = "I", required = true, descriptionKey = "thermal.fuse.amps")
     private String amps;
 
     @Mixin
     private BurstOptions bursts;
 
-    @Option(names = "--low-amps", paramLabel = "I", description = "The current between bursts, RMS (0 if left out).")
+    @Option(names = "--low-amps", paramLabel = "I", descriptionKey = "thermal.fuse.low-amps")
     private String lowAmps;
 
     ThermalFuseCommand(Console console) {
@@ -90,8 +74,7 @@ final class ThermalFuseCommand implements Callable<Integer> {
     private FuseAnswer answer(FuseBank bank, double current) throws InputException {
         if (!bursts.given()) {
             if (lowAmps != null) {
-                throw new InputException(
-                        "--low-amps is the current between bursts; give --on-seconds and --period-seconds too.");
+                throw new InputException(Texts.of("fuse.lowAmps"));
             }
             return bank.steady(current);
         }
@@ -105,7 +88,7 @@ final class ThermalFuseCommand implements Callable<Integer> {
             console.line(sentence);
         }
         console.line("");
-        TextTable table = new TextTable(">current A", ">% of rating", ">opens not before", ">opens within");
+        TextTable table = TextTable.named("fuse.columns");
         for (FuseBand band : bank.curve().map(FuseCurve::bands).orElse(List.of())) {
             table.row(
                     Texts.number(band.currentRatio() * bank.totalRatedAmps()),
@@ -115,8 +98,8 @@ final class ThermalFuseCommand implements Callable<Integer> {
         }
         table.print(console);
         console.line("");
-        sources(bank).forEach(source -> console.line("Bands: " + source + "."));
-        console.line("For ever: " + FuseBank.continuousRule() + ", here " + Texts.three(bank.continuousAmps()) + " A.");
+        sources(bank).forEach(source -> console.line(Texts.of("fuse.bands", source)));
+        console.line(Texts.of("fuse.ever", FuseBank.continuousRule(), Texts.three(bank.continuousAmps())));
         if (bank.count() > 1) {
             console.line(FuseBank.sharingNote());
         }
@@ -126,8 +109,7 @@ final class ThermalFuseCommand implements Callable<Integer> {
     /** Says what comes of it, for the words that show a fuse. */
     static List<String> sentences(FuseBank bank, FuseAnswer answer) {
         if (answer instanceof FuseAnswer.Carries carries) {
-            return List.of("The " + name(bank) + " carries " + Texts.three(PERCENT * carries.currentRatio())
-                    + " % of its rating for ever.");
+            return List.of(Texts.of("fuse.carries", name(bank), Texts.three(PERCENT * carries.currentRatio())));
         }
         if (answer instanceof FuseAnswer.AboveContinuous above) {
             return List.of(above.reason(), above.remedy());
@@ -140,8 +122,9 @@ final class ThermalFuseCommand implements Callable<Integer> {
     }
 
     private static String name(FuseBank bank) {
-        return bank.kind().words() + (bank.count() > 1 ? " bank of " + bank.count() + " x " : " of ")
-                + Texts.number(bank.ratedAmps()) + " A";
+        return bank.count() > 1
+                ? Texts.of("fuse.bank", bank.kind().words(), bank.count(), Texts.number(bank.ratedAmps()))
+                : Texts.of("fuse.one", bank.kind().words(), Texts.number(bank.ratedAmps()));
     }
 
     private static List<String> sources(FuseBank bank) {

@@ -27,20 +27,8 @@ import picocli.CommandLine.Parameters;
 /** What a logged warm-up or cool-down tells. */
 @Command(
         name = "identify",
-        description = {
-            "Find thermal resistance, heat capacity and the air's temperature from a logged warm-up or cool-down, with"
-                    + " 95 %% intervals; one time constant or two, as the readings say.",
-            "",
-            "FILE has a line for each reading: seconds, degrees Celsius and, if the power changes, watts that are on"
-                    + " from that line to the next. Commas, semicolons or tabs stand between; a line of names may come"
-                    + " first. Time 0 is when the power comes on or goes off.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the record does not tell, for example because it is too short.",
-            "Example: ohmstead thermal identify warm-up.csv --power-watts 60"
-        })
+        description = {"${bundle:thermal.identify.does}", "", "${bundle:thermal.identify.more}", ""},
+        footer = {"", "${bundle:thermal.identify.exit}", "${bundle:thermal.identify.example}"})
 final class ThermalIdentifyCommand implements Callable<Integer> {
     private static final double MOST_WATTS = 100_000;
     private static final double COLDEST_CELSIUS = -60;
@@ -55,25 +43,19 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(paramLabel = "FILE", description = "The readings, as CSV.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "thermal.identify.FILE")
     private Path file;
 
-    @Option(
-            names = "--power-watts",
-            paramLabel = "P",
-            description = "The heat that warmed it all the time, when the file has no column of watts.")
+    @Option(names = "--power-watts", paramLabel = "P", descriptionKey = "thermal.identify.power-watts")
     private String powerWatts;
 
-    @Option(names = "--cool-down", description = "It cooled down without power.")
+    @Option(names = "--cool-down", descriptionKey = "thermal.identify.cool-down")
     private boolean coolDown;
 
-    @Option(names = "--starts-warm", description = "It was not at the air's temperature when the power came on.")
+    @Option(names = "--starts-warm", descriptionKey = "thermal.identify.starts-warm")
     private boolean startsWarm;
 
-    @Option(
-            names = "--ambient-celsius",
-            paramLabel = "T",
-            description = "Temperature of the air, when it was measured; otherwise it is found too.")
+    @Option(names = "--ambient-celsius", paramLabel = "T", descriptionKey = "thermal.identify.ambient-celsius")
     private String ambientCelsius;
 
     ThermalIdentifyCommand(Console console) {
@@ -105,13 +87,10 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
         int said =
                 (powerWatts != null ? 1 : 0) + (coolDown ? 1 : 0) + (log.watts().isEmpty() ? 0 : 1);
         if (said == 0) {
-            throw new InputException(
-                    "The power is not known. Give --power-watts, a third column with watts, or --cool-down.");
+            throw new InputException(Texts.of("identify.noPower"));
         }
         if (said > 1) {
-            throw new InputException(
-                    "The power is stated more than once. Of --power-watts, --cool-down and the column of watts keep"
-                            + " one.");
+            throw new InputException(Texts.of("identify.twoPowers"));
         }
         if (coolDown) {
             return PowerProfile.constant(0);
@@ -121,34 +100,34 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
         }
         double watts = Quantities.positive(powerWatts, Unit.WATT, "--power-watts");
         if (watts > MOST_WATTS) {
-            throw new InputException("--power-watts is " + powerWatts + "; it must be at most 100 kW.");
+            throw new InputException(Texts.of("identify.watts", powerWatts));
         }
         return PowerProfile.constant(watts);
     }
 
     private void print(HeatFit.Found found) {
-        console.line(
-                found.stages().size() == 1
-                        ? "One time constant describes the readings."
-                        : "Two time constants describe the readings, clearly better than one (AICc).");
+        console.line(found.stages().size() == 1 ? Texts.of("identify.one") : Texts.of("identify.two"));
         console.line("");
-        TextTable table = new TextTable("figure", ">value", "unit", ">95 % interval");
+        TextTable table = TextTable.named("identify.columns");
         int number = 1;
         for (HeatFit.Stage stage : found.stages()) {
             String which = found.stages().size() == 1 ? "" : " " + number;
-            row(table, "time constant" + which, "s", Optional.of(stage.tauSeconds()));
-            row(table, "thermal resistance" + which, "K/W", stage.kelvinPerWatt());
-            row(table, "heat capacity" + which, "J/K", stage.joulesPerKelvin());
+            row(table, Texts.of("identify.tau", which), "s", Optional.of(stage.tauSeconds()));
+            row(table, Texts.of("identify.resistance", which), "K/W", stage.kelvinPerWatt());
+            row(table, Texts.of("identify.capacity", which), "J/K", stage.joulesPerKelvin());
             number++;
         }
         if (found.stages().size() > 1) {
-            row(table, "resistance to the air in all", "K/W", found.kelvinPerWatt());
+            row(table, Texts.of("identify.all"), "K/W", found.kelvinPerWatt());
         }
-        row(table, "air", "\u00b0C", found.airCelsius());
+        row(table, Texts.of("identify.air"), "\u00b0C", found.airCelsius());
         table.print(console);
         console.line("");
-        console.line(found.residuals().size() + " readings scatter by " + Texts.three(found.noiseKelvin())
-                + " K about the curve; the farthest is off by " + Texts.three(farthest(found)) + " K.");
+        console.line(Texts.of(
+                "identify.scatter",
+                found.residuals().size(),
+                Texts.three(found.noiseKelvin()),
+                Texts.three(farthest(found))));
         found.remarks().forEach(console::line);
         Cautions.print(console, cautions());
     }
@@ -165,8 +144,9 @@ final class ThermalIdentifyCommand implements Callable<Integer> {
                 name,
                 FOUR.format(value.value()),
                 unit,
-                FOUR.format(value.interval().lower()) + " to "
-                        + FOUR.format(value.interval().upper())));
+                Texts.between(
+                        FOUR.format(value.interval().lower()),
+                        FOUR.format(value.interval().upper()))));
     }
 
     private static ObjectNode document(HeatFit fit) {

@@ -33,19 +33,8 @@ import picocli.CommandLine.Option;
 /** Forecasts a plan and puts it in the order that takes least time. */
 @Command(
         name = "plan",
-        description = {
-            "Forecast the plan of a project: what each step draws and heats, in which order and with which rests it takes least time"
-                    + " without anything getting too hot, and how far from the shortest possible that may be.",
-            "",
-            "Powers come from the maker's ratings, or from the readings of the log with --from-log. Of what is known only as a range the"
-                    + " hot end counts. Stereo comes before bridged, and the supply volts of a load rise.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the plan cannot be run as it is, or something in it breaks a limit.",
-            "Example: ohmstead thermal plan kestrel.ohmstead --from-log",
-            "Example: ohmstead thermal plan kestrel.ohmstead --done stereo-4ohm,stereo-2ohm --measured case=48"
+        description = {"${bundle:thermal.plan.does}", "", "${bundle:thermal.plan.more}", ""},
+        footer = {"", "${bundle:thermal.plan.exit}", "${bundle:thermal.plan.example}", "${bundle:thermal.plan.example2}"
         })
 final class ThermalPlanCommand implements Callable<Integer> {
     private static final int MOST_TRIALS = SearchEffort.USUAL.mostTrials();
@@ -61,10 +50,10 @@ final class ThermalPlanCommand implements Callable<Integer> {
     @Mixin
     private ProjectParameter project;
 
-    @Option(names = "--keep-order", description = "Keep the plan's own order; find the rests only.")
+    @Option(names = "--keep-order", descriptionKey = "thermal.plan.keep-order")
     private boolean keepOrder;
 
-    @Option(names = "--from-log", description = "Take powers from the log's readings where there are some.")
+    @Option(names = "--from-log", descriptionKey = "thermal.plan.from-log")
     private boolean fromLog;
 
     @Mixin
@@ -82,19 +71,18 @@ final class ThermalPlanCommand implements Callable<Integer> {
         ProjectFolder folder = project.open();
         Duration limit = timeLimit.limit();
         PlanForecast forecast = forecast(folder, fromLog);
-        ScheduleTask whole = forecast.task()
-                .orElseThrow(() -> new InputException("The plan of " + folder.folder()
-                        + " has no step with a load. Enter steps, or look at: ohmstead check."));
+        ScheduleTask whole =
+                forecast.task().orElseThrow(() -> new InputException(Texts.of("plan.noLoads", folder.folder())));
         Optional<ScheduleTask> left = soFar.left(keepOrder ? inOrder(whole) : whole);
         if (left.isEmpty()) {
-            console.message("Every step of the plan is done; nothing is left to forecast.");
+            console.message(Texts.of("plan.done"));
             return ExitCodes.DONE;
         }
         ScheduleAnswer answer = Scheduler.run(
                 left.get(),
                 new SearchEffort(SearchEffort.USUAL.seed(), MOST_TRIALS, limit),
                 () -> false,
-                done -> console.progress((int) Math.round(100 * done), 100, "searching"));
+                done -> console.progress((int) Math.round(100 * done), 100, Texts.of("loadFind.progress")));
         List<Problem> precautions = ThermalPrecautions.of(forecast, Optional.of(answer)).stream()
                 .filter(problem -> concerns(problem, folder.project(), left.get()))
                 .toList();
@@ -112,7 +100,7 @@ final class ThermalPlanCommand implements Callable<Integer> {
     private Integer judge(ScheduleAnswer answer, List<Problem> precautions) {
         if (answer instanceof Impossible impossible) {
             Obstacle first = impossible.obstacles().get(0);
-            console.message("The plan cannot be run as it is. " + first.what() + " " + first.remedy());
+            console.message(Texts.of("plan.notSo", first.what(), first.remedy()));
             return ExitCodes.FELL_SHORT;
         }
         List<Problem> errors = precautions.stream()
@@ -121,8 +109,8 @@ final class ThermalPlanCommand implements Callable<Integer> {
         if (errors.isEmpty()) {
             return ExitCodes.DONE;
         }
-        console.message((errors.size() > 1 ? errors.size() + " limits are broken, first: " : "")
-                + errors.get(0).what() + " " + errors.get(0).remedy());
+        String first = errors.get(0).what() + " " + errors.get(0).remedy();
+        console.message(errors.size() > 1 ? Texts.of("plan.broken", errors.size(), first) : first);
         return ExitCodes.FELL_SHORT;
     }
 

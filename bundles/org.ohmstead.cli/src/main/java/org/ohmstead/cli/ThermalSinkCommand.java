@@ -21,21 +21,8 @@ import picocli.CommandLine.Option;
 /** The thermal resistance of a sink from its size. */
 @Command(
         name = "sink",
-        description = {
-            "Estimate the thermal resistance of a heat sink, or of a case that serves as one, from its size: a base"
-                    + " plate with plane fins that stand upright, air free to rise between them. Without fins it is a"
-                    + " plate that gives off heat on both faces.",
-            "",
-            "Still air moves faster along a hotter surface, so the resistance belongs to a power. A logged warm-up"
-                    + " does better: see the word thermal identify.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when the sink would get more than 600 K above the air.",
-            "Example: ohmstead thermal sink --length-millimetres 200 --height-millimetres 150 --fins 16"
-                    + " --fin-depth-millimetres 30 --power-watts 60"
-        })
+        description = {"${bundle:thermal.sink.does}", "", "${bundle:thermal.sink.more}", ""},
+        footer = {"", "${bundle:thermal.sink.exit}", "${bundle:thermal.sink.example}"})
 final class ThermalSinkCommand implements Callable<Integer> {
     private static final double LEAST_MILLIMETRES = 0.01;
     private static final double MOST_MILLIMETRES = 5000;
@@ -57,49 +44,40 @@ final class ThermalSinkCommand implements Callable<Integer> {
             names = "--length-millimetres",
             paramLabel = "L",
             required = true,
-            description = "Length of the base, along which the fins are lined up.")
+            descriptionKey = "thermal.sink.length-millimetres")
     private String length;
 
     @Option(
             names = "--height-millimetres",
             paramLabel = "H",
             required = true,
-            description = "Height of base and fins, along which the air rises.")
+            descriptionKey = "thermal.sink.height-millimetres")
     private String height;
 
-    @Option(names = "--fins", paramLabel = "N", defaultValue = "0", description = "How many fins (0 if left out).")
+    @Option(names = "--fins", paramLabel = "N", defaultValue = "0", descriptionKey = "thermal.sink.fins")
     private int fins;
 
     @Option(
             names = "--fin-depth-millimetres",
             paramLabel = "D",
             defaultValue = "0",
-            description = "How far the fins stand out.")
+            descriptionKey = "thermal.sink.fin-depth-millimetres")
     private String finDepth;
 
     @Option(
             names = "--fin-thickness-millimetres",
             paramLabel = "T",
             defaultValue = "2",
-            description = "Thickness of a fin (default ${DEFAULT-VALUE}).")
+            descriptionKey = "thermal.sink.fin-thickness-millimetres")
     private String finThickness;
 
-    @Option(
-            names = "--emissivity",
-            paramLabel = "E",
-            defaultValue = "0.85",
-            description = "Emissivity of the surface, 0 to 1: 0.05 for bare aluminium, 0.85 to 0.9 anodised or painted"
-                    + " (default ${DEFAULT-VALUE}).")
+    @Option(names = "--emissivity", paramLabel = "E", defaultValue = "0.85", descriptionKey = "thermal.sink.emissivity")
     private String emissivity;
 
-    @Option(names = "--fan", description = "A fan blows along the fins.")
+    @Option(names = "--fan", descriptionKey = "thermal.sink.fan")
     private boolean fan;
 
-    @Option(
-            names = "--power-watts",
-            paramLabel = "P",
-            required = true,
-            description = "The heat that it is to carry off.")
+    @Option(names = "--power-watts", paramLabel = "P", required = true, descriptionKey = "thermal.sink.power-watts")
     private String powerWatts;
 
     @Mixin
@@ -114,12 +92,11 @@ final class ThermalSinkCommand implements Callable<Integer> {
         SinkSize size = size();
         double watts = Quantities.positive(powerWatts, Unit.WATT, "--power-watts");
         if (watts > MOST_WATTS) {
-            throw new InputException("--power-watts is " + powerWatts + "; it must be at most 100 kW.");
+            throw new InputException(Texts.of("identify.watts", powerWatts));
         }
         double airCelsius = air.celsius();
         if (FORMULAS_AT_LEAST * SinkEstimate.watts(size, HOTTEST_KELVIN, airCelsius) < watts) {
-            console.message("This sink would get more than 600 K above the air with " + Texts.three(watts)
-                    + " W. Check its size, use a larger one, or lower the power.");
+            console.message(Texts.of("sink.tooHot", Texts.three(watts)));
             return ExitCodes.FELL_SHORT;
         }
         SinkEstimate estimate = SinkEstimate.of(size, watts, airCelsius, fan);
@@ -133,13 +110,13 @@ final class ThermalSinkCommand implements Callable<Integer> {
 
     private SinkSize size() throws InputException {
         if (fins < 0 || fins > MOST_FINS) {
-            throw new InputException("--fins is " + fins + "; it must be between 0 and " + MOST_FINS + ".");
+            throw new InputException(Texts.of("sink.fins", fins, MOST_FINS));
         }
         double lengthMetres = millimetres(length, LEAST_MILLIMETRES, "--length-millimetres");
         double thicknessMetres = millimetres(finThickness, LEAST_MILLIMETRES, "--fin-thickness-millimetres");
         if (fins * thicknessMetres >= lengthMetres) {
-            throw new InputException(fins + " fins of " + Texts.number(MILLI * thicknessMetres) + " mm leave no gap on "
-                    + Texts.number(MILLI * lengthMetres) + " mm. Check --fins and --fin-thickness-millimetres.");
+            throw new InputException(Texts.of(
+                    "sink.noGap", fins, Texts.number(MILLI * thicknessMetres), Texts.number(MILLI * lengthMetres)));
         }
         return new SinkSize(
                 lengthMetres,
@@ -156,14 +133,17 @@ final class ThermalSinkCommand implements Callable<Integer> {
 
     private void print(SinkSize size, double watts, double airCelsius, SinkEstimate estimate) {
         Range rise = estimate.riseKelvin();
-        console.line("At " + Texts.three(watts) + " W: " + Texts.range(estimate.kelvinPerWatt(), 3) + " K/W, so "
-                + Texts.range(rise, 0) + " K above the air, " + Texts.range(celsius(airCelsius, rise), 0)
-                + " \u00b0C in air of " + Texts.number(airCelsius) + " \u00b0C.");
-        console.line("Of that power still air carries off " + Texts.three(estimate.convectionWatts())
-                + " W and radiation " + Texts.three(estimate.radiationWatts()) + " W.");
+        console.line(Texts.of(
+                "sink.at",
+                Texts.three(watts),
+                Texts.range(estimate.kelvinPerWatt(), 3),
+                Texts.range(rise, 0),
+                Texts.range(celsius(airCelsius, rise), 0),
+                Texts.number(airCelsius)));
+        console.line(Texts.of(
+                "sink.shares", Texts.three(estimate.convectionWatts()), Texts.three(estimate.radiationWatts())));
         bestGap(size, airCelsius, rise)
-                .ifPresent(metres -> console.line("Thin fins " + Texts.three(MILLI * metres)
-                        + " mm apart would carry off the most in still air (closed form of Bar-Cohen and Rohsenow)."));
+                .ifPresent(metres -> console.line(Texts.of("sink.gap", Texts.three(MILLI * metres))));
         estimate.remarks().forEach(console::line);
         Cautions.print(console, cautions());
     }

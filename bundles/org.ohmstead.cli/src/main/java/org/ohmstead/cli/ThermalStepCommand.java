@@ -32,22 +32,8 @@ import picocli.CommandLine.Parameters;
 /** Heat, current and limits of one step. */
 @Command(
         name = "step",
-        description = {
-            "Work out one step: what turns into heat, what flows from the supply, what arrives at the terminals, what"
-                    + " the fuse makes of it, how hot it gets, and for how long it may go on.",
-            "",
-            "Either a step of a project's plan, or one that the options describe. Ranges such as 0.4..0.6 are carried"
-                    + " through; limits are judged at their hot end.",
-            ""
-        },
-        footer = {
-            "",
-            "Exit code 1 when a step without a project cannot go on for ever, or one of a project not for as long as"
-                    + " its signal is on: too hot, or too much for fuse, cable or supply.",
-            "Example: ohmstead thermal step kestrel.ohmstead stereo-4ohm --from-log",
-            "Example: ohmstead thermal step --supply-volts 14.4 --load-ohms 4 --watts 75 --class ab --rail-volts 28"
-                    + " --idle-watts 15 --case-kelvin-per-watt 0.45 --case-joules-per-kelvin 2500 --case-limit-celsius 80"
-                    + " --square-millimetres 25 --metres 3 --rated-amps 30 --count 2"
+        description = {"${bundle:thermal.step.does}", "", "${bundle:thermal.step.more}", ""},
+        footer = {"", "${bundle:thermal.step.exit}", "${bundle:thermal.step.example}", "${bundle:thermal.step.example2}"
         })
 final class ThermalStepCommand implements Callable<Integer> {
     private static final double LONGEST_SECONDS = 1e6;
@@ -60,19 +46,13 @@ final class ThermalStepCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
-    @Parameters(
-            arity = "0..1",
-            index = "0",
-            paramLabel = "PROJECT",
-            description = "The project's folder or its project.json.")
+    @Parameters(arity = "0..1", index = "0", paramLabel = "PROJECT", descriptionKey = "thermal.step.PROJECT")
     private Path project;
 
-    @Parameters(arity = "0..1", index = "1", paramLabel = "STEP", description = "The step of its plan.")
+    @Parameters(arity = "0..1", index = "1", paramLabel = "STEP", descriptionKey = "thermal.step.STEP")
     private String stepId;
 
-    @Option(
-            names = "--from-log",
-            description = "Take the powers of a project's steps from its log's readings where there are some.")
+    @Option(names = "--from-log", descriptionKey = "thermal.step.from-log")
     private boolean fromLog;
 
     @Mixin
@@ -82,7 +62,7 @@ final class ThermalStepCommand implements Callable<Integer> {
             names = "--duty-period-seconds",
             paramLabel = "S",
             defaultValue = "600",
-            description = "Period of switching on and off for which the duty is stated (default ${DEFAULT-VALUE}).")
+            descriptionKey = "thermal.step.duty-period-seconds")
     private String dutyPeriod;
 
     @Mixin
@@ -109,12 +89,13 @@ final class ThermalStepCommand implements Callable<Integer> {
 
     private Integer planned(double dutyPeriodSeconds) throws Exception {
         if (step.given()) {
-            throw new InputException("Both a project and options of a step are given; leave the one or the other out.");
+            throw new InputException(Texts.of("step.both"));
         }
         ProjectFolder folder = ProjectFolder.open(project);
         if (stepId == null) {
-            throw new InputException("The step is missing. Name it after the project; the steps are "
-                    + Texts.some(folder.project().plan().stream().map(Step::id).toList()) + ".");
+            throw new InputException(Texts.of(
+                    "step.noStep",
+                    Texts.some(folder.project().plan().stream().map(Step::id).toList())));
         }
         PlanForecast forecast = ThermalPlanCommand.forecast(folder, fromLog);
         boolean holds = new PlannedStepStudy(forecast, stepId, dutyPeriodSeconds).show(console, json.wanted());
@@ -123,7 +104,7 @@ final class ThermalStepCommand implements Callable<Integer> {
 
     private Integer free(double period) throws Exception {
         if (fromLog) {
-            throw new InputException("--from-log needs a project; name one and its step.");
+            throw new InputException(Texts.of("step.fromLog"));
         }
         StepDemand demand = step.demand();
         AmplifierHeat facts = step.facts();
@@ -171,35 +152,35 @@ final class ThermalStepCommand implements Callable<Integer> {
 
     private static void fill(Figures figures, StepDemand demand, HeatEstimate heat, StepSupply supply) {
         boolean bursts = demand.drive() instanceof Drive.Burst;
-        String average = bursts ? ", on average" : "";
-        figures.add("output of all loads" + average, "outputWatts", heat.outputWatts(), "W");
-        figures.add("heat in the amplifier" + average, "heatWatts", heat.heatWatts(), "W");
+        String average = bursts ? "Average" : "";
+        figures.add(Texts.of("figure.output" + average), "outputWatts", heat.outputWatts(), "W");
+        figures.add(Texts.of("figure.heat" + average), "heatWatts", heat.heatWatts(), "W");
         if (bursts) {
-            figures.add("heat during a burst", "loudHeatWatts", heat.loudHeatWatts(), "W");
+            figures.add(Texts.of("figure.burstHeat"), "loudHeatWatts", heat.loudHeatWatts(), "W");
         }
-        figures.add("taken from the supply" + average, "supplyWatts", heat.supplyWatts(), "W");
-        figures.words("from", "basis", basis(heat.basis()));
+        figures.add(Texts.of("figure.supply" + average), "supplyWatts", heat.supplyWatts(), "W");
+        figures.words(Texts.of("figure.from"), "basis", basis(heat.basis()));
         supply.current().ifPresent(current -> {
-            figures.add("supply current, average", "supplyAverageAmps", current.averageAmps(), "A");
-            figures.add("supply current, RMS", "supplyRmsAmps", current.rmsAmps(), "A");
-            figures.add("supply current, peak", "supplyPeakAmps", current.peakAmps(), "A");
+            figures.add(Texts.of("figure.currentAverage"), "supplyAverageAmps", current.averageAmps(), "A");
+            figures.add(Texts.of("figure.currentRms"), "supplyRmsAmps", current.rmsAmps(), "A");
+            figures.add(Texts.of("figure.currentPeak"), "supplyPeakAmps", current.peakAmps(), "A");
         });
         supply.delivered()
                 .ifPresent(delivered -> figures.add(
-                        "volts at the amplifier" + (bursts ? " during a burst" : ""),
+                        Texts.of(bursts ? "figure.terminalVolts.burst" : "figure.terminalVolts"),
                         "terminalVolts",
                         delivered.terminalVolts(),
                         "V"));
         supply.cable().ifPresent(settled -> {
-            figures.add("wire of the cable in the end", "cableCelsius", settled.conductorCelsius(), "\u00b0C");
-            figures.add("lost in the cable", "cableWatts", settled.lossWatts(), "W");
+            figures.add(Texts.of("figure.wire"), "cableCelsius", settled.conductorCelsius(), "\u00b0C");
+            figures.add(Texts.of("figure.cableDrop"), "cableWatts", settled.lossWatts(), "W");
         });
     }
 
     private static void temperatures(Figures figures, StepLimits limits) {
         for (StepLimits.Temperature temperature : limits.temperatures()) {
             figures.celsius(
-                    temperature.point().name() + " in the end",
+                    Texts.of("figure.inTheEnd", temperature.point().name()),
                     temperature.point().id() + "Celsius",
                     temperature.celsius());
         }
@@ -207,13 +188,12 @@ final class ThermalStepCommand implements Callable<Integer> {
 
     private static List<String> answers(ObjectNode root, StepLimits limits) {
         List<String> sentences = new ArrayList<>();
-        limits.onTime().ifPresent(answer -> sentences.add("From cold: " + sentence(root, "onTime", answer)));
-        limits.duty()
-                .ifPresent(answer -> sentences.add("On and off again and again: " + sentence(root, "duty", answer)));
+        limits.onTime().ifPresent(answer -> sentences.add(Texts.of("answer.cold", sentence(root, "onTime", answer))));
+        limits.duty().ifPresent(answer -> sentences.add(Texts.of("answer.duty", sentence(root, "duty", answer))));
         limits.continuousHeatWatts()
                 .map(StepLimits::ofOneWatt)
-                .ifPresent(answer -> sentences.add(
-                        "Heat that may go on for ever: " + sentence(root, "continuousHeatWatts", answer)));
+                .ifPresent(answer ->
+                        sentences.add(Texts.of("answer.heat", sentence(root, "continuousHeatWatts", answer))));
         return sentences;
     }
 
@@ -234,14 +214,13 @@ final class ThermalStepCommand implements Callable<Integer> {
     private static List<String> notes(HeatEstimate heat, StepSupply.Side side, Optional<StepLimits> limits) {
         List<String> notes = new ArrayList<>(heat.remarks());
         side.lead().ifPresent(lead -> notes.addAll(lead.notes()));
-        notes.add("The supply current is taken as " + side.waveform().words() + ".");
+        notes.add(Texts.of("step.waveform", side.waveform().words()));
         if (limits.isEmpty()) {
-            notes.add("How hot it gets is not told: give --case-kelvin-per-watt, from the maker, the word thermal sink"
-                    + " or a logged warm-up.");
+            notes.add(Texts.of("step.noResistance"));
         } else if (limits.get().continuousHeatWatts().isEmpty()) {
-            notes.add("No limit is given, so none is judged: give --case-limit-celsius or --device-limit-celsius.");
+            notes.add(Texts.of("step.noLimit"));
         } else if (limits.get().onTime().isEmpty()) {
-            notes.add("For how long it may be on is not told: give --case-joules-per-kelvin.");
+            notes.add(Texts.of("step.noCapacity"));
         }
         return notes;
     }
@@ -260,20 +239,15 @@ final class ThermalStepCommand implements Callable<Integer> {
     private Integer judge(StepSupply supply, Optional<StepLimits> limits) {
         supply.faults().forEach(console::message);
         Optional<StepLimits.Temperature> hot = limits.flatMap(StepLimits::tooHot);
-        hot.ifPresent(temperature ->
-                console.message("For ever the " + temperature.point().name() + " would get to "
-                        + Texts.range(temperature.celsius(), 0) + " \u00b0C, above its "
-                        + Texts.number(temperature.point().limitCelsius().orElseThrow())
-                        + " \u00b0C. Keep the step short and let it cool, use a fan, or lower the level."));
+        hot.ifPresent(temperature -> console.message(Texts.of(
+                "step.tooHot",
+                temperature.point().name(),
+                Texts.range(temperature.celsius(), 0),
+                Texts.number(temperature.point().limitCelsius().orElseThrow()))));
         return supply.faults().isEmpty() && hot.isEmpty() ? ExitCodes.DONE : ExitCodes.FELL_SHORT;
     }
 
     private static String basis(HeatEstimate.Basis basis) {
-        return switch (basis) {
-            case MEASURED -> "the input power given";
-            case RAILS -> "the rails";
-            case MOST_POWER -> "the most unclipped power";
-            case COMMON_PRACTICE -> "usual efficiencies";
-        };
+        return Texts.of("basis." + basis.name());
     }
 }

@@ -15,7 +15,7 @@ final class TimeLimitOption {
             names = "--time-limit-seconds",
             paramLabel = "S",
             defaultValue = "20",
-            description = "When to stop and give the best so far (default ${DEFAULT-VALUE}).")
+            descriptionKey = "time.limit.time-limit-seconds")
     private String timeLimitSeconds;
 
     /** Returns it, at least a millisecond. */

@@ -33,5 +33,6 @@ class CommandLineApplicationTest {
     @Test
     void speaksEnglishToPrograms() {
         assertEquals("en", CommandLineApplication.language(new String[] {"lesson", "list", "--json"}, "de"));
+        assertEquals("en", CommandLineApplication.language(new String[] {"lesson", "list", "--json=true"}, "de"));
     }
 }
