@@ -34,7 +34,7 @@ final class Perspectives {
     static final String COMPARE = "org.ohmstead.history.ui.compare";
     static final String SHEET = "org.ohmstead.report.ui.sheet";
     static final String LESSONS_VIEW = "org.ohmstead.lessons.ui.lessons";
-    static final String FIRST_TEST = "org.eclipse.ui.cheatsheets.views.CheatSheetView";
+    static final String FIRST_TEST = "org.ohmstead.app.firstTest";
     static final String HELP = "org.ohmstead.app.help";
 
     private Perspectives() {}

@@ -14,7 +14,6 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
@@ -53,7 +52,6 @@ public final class HelpComposite extends Composite {
         super(parent, SWT.NONE);
         Spacing.group(1).spacing(0, 0).applyTo(this);
         createBar();
-        createNote();
         sash = new SashForm(this, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         contents = new HelpContents(sash, this::showTopic);
@@ -159,20 +157,6 @@ public final class HelpComposite extends Composite {
         item(sizes, "smaller", "help.smaller", TEXTS.text("bar.smaller"), () -> zoom(-1));
         item(sizes, "larger", "help.larger", TEXTS.text("bar.larger"), () -> zoom(1));
         showWays();
-    }
-
-    /** Says in which language the pages are, where it is not the one spoken. */
-    private void createNote() {
-        if (TEXTS.locale().getLanguage().equals(HelpPageText.LANGUAGE.getLanguage())) {
-            return;
-        }
-        Label note = Ids.name(new Label(this, SWT.WRAP), "help.language");
-        note.setText(TEXTS.text("help.language"));
-        GridDataFactory.fillDefaults()
-                .grab(true, false)
-                .indent(Spacing.GAP, 0)
-                .hint(1, SWT.DEFAULT)
-                .applyTo(note);
     }
 
     private static ToolItem item(ToolBar bar, String icon, String id, String tip, Runnable action) {

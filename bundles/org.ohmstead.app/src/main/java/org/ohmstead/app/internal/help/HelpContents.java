@@ -12,6 +12,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.TreeItem;
 import org.ohmstead.app.internal.welcome.Pictures;
 import org.ohmstead.workbench.look.Ids;
 
@@ -58,7 +59,19 @@ final class HelpContents {
         following = true;
         HelpTopic topic = library == null ? null : find(library.contents(), href);
         viewer.setSelection(topic == null ? StructuredSelection.EMPTY : new StructuredSelection(topic), true);
+        if (topic != null && viewer.getTree().getSelectionCount() > 0) {
+            showWithHeading(viewer.getTree().getSelection()[0]);
+        }
         following = false;
+    }
+
+    /** The first page of a part would otherwise be shown at the top of the tree, with the part's name hidden above it. */
+    private void showWithHeading(TreeItem item) {
+        TreeItem part = item.getParentItem();
+        if (part != null && part.indexOf(item) == 0) {
+            viewer.getTree().showItem(part);
+        }
+        viewer.getTree().showItem(item);
     }
 
     private static HelpTopic find(List<HelpTopic> topics, String href) {

@@ -5,17 +5,13 @@ package org.ohmstead.app.internal.help;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmstead.units.text.Messages;
 
 /** A page as one text with runs and lines: what a text widget needs, but without one. */
 final class HelpPageText {
-    /** The language of the pages, whatever is spoken around them. */
-    static final Locale LANGUAGE = Locale.ENGLISH;
-
-    private static final Messages PAGE_TEXTS = Messages.of(HelpPageText.class, LANGUAGE);
+    private static final Messages TEXTS = Messages.of(HelpPageText.class);
 
     private final StringBuilder text = new StringBuilder();
     private final List<Run> runs = new ArrayList<>();
@@ -106,7 +102,7 @@ final class HelpPageText {
             add(block.kind(), HelpSpan.plain(block.marker() + "\t"));
         }
         if (block.kind() == HelpBlock.Kind.CAUTION) {
-            add(block.kind(), new HelpSpan(PAGE_TEXTS.text("page.caution"), HelpSpan.Look.STRONG, ""));
+            add(block.kind(), new HelpSpan(TEXTS.text("page.caution"), HelpSpan.Look.STRONG, ""));
             add(block.kind(), HelpSpan.plain(" "));
         }
         block.spans().forEach(span -> add(block.kind(), span));

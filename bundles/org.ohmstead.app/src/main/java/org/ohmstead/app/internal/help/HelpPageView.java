@@ -87,6 +87,12 @@ final class HelpPageView extends Composite {
         text.setCaretOffset(0);
     }
 
+    /** Shows a page that takes the place of the one before, where the reader was in it. */
+    void showAgain(HelpPage newPage) {
+        page = newPage;
+        renderAgain();
+    }
+
     /** Returns what is shown, as plain text. */
     String plainText() {
         return text.getText();

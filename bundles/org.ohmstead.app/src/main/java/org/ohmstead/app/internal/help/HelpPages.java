@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.help.HelpSystem;
 import org.eclipse.help.IContext;
 import org.eclipse.help.IContext2;
 import org.eclipse.help.IHelpResource;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
@@ -22,6 +24,9 @@ import org.ohmstead.workbench.session.ProjectDesk;
 
 /** What the workbench calls for help: it opens our view, or a window beside a dialog. */
 public final class HelpPages extends AbstractHelpUI {
+    /** Where {@code IWorkbenchHelpSystem.setHelp} keeps the id of a context. */
+    static final String CONTEXT_KEY = PlatformUI.PLUGIN_ID + ".help";
+
     private static final Messages TEXTS = Messages.of(HelpPages.class);
 
     private HelpWindow window;
@@ -31,9 +36,22 @@ public final class HelpPages extends AbstractHelpUI {
         help().ifPresent(HelpComposite::showContents);
     }
 
+    /** F1: what belongs to the place where the focus is, else the contents. */
     @Override
     public void displayDynamicHelp() {
-        displayHelp();
+        Optional<IContext> place =
+                contextId(Display.getCurrent().getFocusControl()).map(HelpSystem::getContext);
+        help().ifPresent(help -> place.ifPresentOrElse(context -> show(help, context), help::showContents));
+    }
+
+    /** Returns the id that the nearest control around one was given for the help, as the platform keeps it. */
+    static Optional<String> contextId(Control focused) {
+        for (Control each = focused; each != null; each = each.getParent()) {
+            if (each.getData(CONTEXT_KEY) instanceof String id) {
+                return Optional.of(id);
+            }
+        }
+        return Optional.empty();
     }
 
     @Override

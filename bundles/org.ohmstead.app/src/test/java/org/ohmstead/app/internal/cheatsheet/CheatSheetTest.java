@@ -10,14 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -28,6 +26,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmstead.app.internal.help.StepsView;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -182,27 +181,16 @@ class CheatSheetTest {
     @Test
     void theModuleOffersTheSheetAndItsMenuOpensIt() throws Exception {
         Element plugin = read(Files.newInputStream(Path.of("plugin.xml"))).getDocumentElement();
-        Element offered = below(plugin, "cheatsheet").get(0);
-        assertEquals("$nl$/" + ENGLISH, offered.getAttribute("contentFile"));
-        assertEquals(sheet(ENGLISH).getAttribute("title"), said("bundle.properties", offered.getAttribute("name")));
-        assertEquals(sheet(GERMAN).getAttribute("title"), said("bundle_de.properties", offered.getAttribute("name")));
-        Element opening = below(plugin, "command").stream()
-                .filter(command ->
-                        command.getAttribute("commandId").equals("org.eclipse.ui.cheatsheets.openCheatSheet"))
+        Element view = below(plugin, "view").stream()
+                .filter(each -> each.getAttribute("class").equals(StepsView.class.getName()))
                 .findFirst()
                 .orElseThrow();
-        Element parameter = below(opening, "parameter").get(0);
-        assertEquals("cheatSheetId", parameter.getAttribute("name"));
-        assertEquals(offered.getAttribute("id"), parameter.getAttribute("value"));
-    }
-
-    /** Returns what the key of plugin.xml stands for in a language. */
-    private static String said(String file, String key) throws IOException {
-        Properties texts = new Properties();
-        try (Reader reader = Files.newBufferedReader(Path.of("OSGI-INF/l10n", file))) {
-            texts.load(reader);
-        }
-        return texts.getProperty(key.substring("%".length()));
+        assertEquals(StepsView.ID, view.getAttribute("id"));
+        assertTrue(below(plugin, "menuContribution").stream()
+                .filter(menu -> menu.getAttribute("locationURI").startsWith("menu:org.ohmstead.help"))
+                .flatMap(menu -> below(menu, "parameter").stream())
+                .anyMatch(parameter -> parameter.getAttribute("name").equals(SHOW_VIEW + ".viewId")
+                        && parameter.getAttribute("value").equals(view.getAttribute("id"))));
     }
 
     @ParameterizedTest

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.ohmstead.units.text.Language;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -19,22 +21,39 @@ import org.xml.sax.SAXException;
 final class FileHelpSource implements HelpSource {
     static final String ROOT = "/org.ohmstead.app/";
 
+    private final Locale language;
+
+    /** Reads in the language that is spoken now. */
+    FileHelpSource() {
+        this(Language.current());
+    }
+
+    FileHelpSource(Locale language) {
+        this.language = language;
+    }
+
     @Override
     public List<HelpTopic> contents() {
-        return topics(document("help/toc.xml").getDocumentElement());
+        return topics(document("help/toc.xml", language).getDocumentElement());
     }
 
     @Override
     public InputStream open(String href) throws IOException {
-        InputStream content = FileHelpSource.class.getResourceAsStream("/" + href.substring(ROOT.length()));
+        InputStream content = stream(href.substring(ROOT.length()), language);
         if (content == null) {
             throw new FileNotFoundException(href);
         }
         return content;
     }
 
-    static Document document(String file) {
-        try (InputStream content = FileHelpSource.class.getResourceAsStream("/" + file)) {
+    /** Opens a file in a language, as the platform finds it: below nl/LANGUAGE if it is there, else in English. */
+    private static InputStream stream(String file, Locale language) {
+        InputStream translated = FileHelpSource.class.getResourceAsStream("/nl/" + language.getLanguage() + "/" + file);
+        return translated != null ? translated : FileHelpSource.class.getResourceAsStream("/" + file);
+    }
+
+    static Document document(String file, Locale language) {
+        try (InputStream content = stream(file, language)) {
             return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(content);
         } catch (IOException | SAXException | ParserConfigurationException e) {
             throw new AssertionError(file, e);

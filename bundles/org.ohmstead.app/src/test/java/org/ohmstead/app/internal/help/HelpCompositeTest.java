@@ -18,7 +18,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolItem;
@@ -292,9 +291,7 @@ class HelpCompositeTest {
     }
 
     @Test
-    void speaksGermanAroundEnglishPagesAndSaysSo() {
-        work.finish();
-        assertFalse(Ids.exists(help, "help.language"), "English pages need no word about it");
+    void servesTheGermanPagesInGerman() {
         String before = System.getProperty(Language.PROPERTY);
         try {
             System.setProperty(Language.PROPERTY, "de");
@@ -302,11 +299,13 @@ class HelpCompositeTest {
             open();
             assertTrue(page().getText().contains("Die Hilfe wird gelesen"), page().getText());
             work.finish();
-            assertEquals(
-                    "Die Seiten sind auf Englisch.",
-                    Ids.find(help, "help.language", Label.class).getText());
+            assertTrue(page().getText().startsWith("Erste Schritte\nZehn Minuten mit der Demo"), page().getText());
+            assertEquals("Erste Schritte", tree().getSelection()[0].getText());
             help.showTopic(FileHelpSource.ROOT + "help/gain.html");
-            assertTrue(page().getText().contains("Caution: "), "a page stays in its own language");
+            assertEquals("Verstärkung einstellen", help.shownTitle());
+            assertTrue(page().getText().contains("\nVorsicht: Lautsprecher abklemmen"), page().getText());
+            help.search("wasserstoff");
+            assertTrue(page().getText().contains("Sicherheit am Messplatz\n"), page().getText());
             help.search("zzz");
             assertEquals("Seiten mit „zzz“", help.shownTitle());
             assertTrue(page().getText().contains("Nichts gefunden."), page().getText());

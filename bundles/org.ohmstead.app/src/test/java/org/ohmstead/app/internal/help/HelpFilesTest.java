@@ -13,13 +13,14 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmstead.units.text.Language;
 import org.w3c.dom.Element;
 
 class HelpFilesTest {
@@ -55,7 +56,9 @@ class HelpFilesTest {
             "preferences",
             "install");
 
-    private final FileHelpSource source = new FileHelpSource();
+    static List<Locale> languages() {
+        return Language.SPOKEN;
+    }
 
     static Stream<Path> pages() throws IOException, URISyntaxException {
         Path folder = Path.of(HelpFilesTest.class.getResource("/help/toc.xml").toURI())
@@ -68,18 +71,23 @@ class HelpFilesTest {
     @ParameterizedTest
     @MethodSource("pages")
     void readsThePageAndFindsWhatItLeadsTo(Path file) throws IOException, HelpException {
-        HelpPage page = parse(FileHelpSource.ROOT + "help/" + file.getFileName());
-        HelpLibrary library = HelpLibrary.read(source);
+        for (Locale language : languages()) {
+            FileHelpSource source = new FileHelpSource(language);
+            HelpPage page = parse(source, FileHelpSource.ROOT + "help/" + file.getFileName());
+            HelpLibrary library = HelpLibrary.read(source);
 
-        assertTrue(page.blocks().size() > 2, "a page says something");
-        assertEquals(page.title(), page.blocks().get(0).plainText(), "the title is the first heading");
-        for (String link : page.links()) {
-            assertTrue(library.page(link).isPresent(), file + " leads to " + link);
+            assertTrue(page.blocks().size() > 2, "a page says something");
+            assertEquals(page.title(), page.blocks().get(0).plainText(), "the title is the first heading");
+            for (String link : page.links()) {
+                assertTrue(library.page(link).isPresent(), file + " leads to " + link);
+            }
         }
     }
 
-    @Test
-    void listsEachPageOnceInTheContents() throws IOException, URISyntaxException {
+    @ParameterizedTest
+    @MethodSource("languages")
+    void listsEachPageOnceInTheContents(Locale language) throws IOException, URISyntaxException {
+        FileHelpSource source = new FileHelpSource(language);
         Set<String> files = pages().map(file -> FileHelpSource.ROOT + "help/" + file.getFileName())
                 .collect(Collectors.toCollection(TreeSet::new));
         List<String> listed = flat(source.contents())
@@ -90,17 +98,22 @@ class HelpFilesTest {
         assertEquals(List.copyOf(files), listed);
     }
 
-    @Test
-    void namesEachPageInTheContentsAsThePageItself() throws IOException, HelpException {
+    @ParameterizedTest
+    @MethodSource("languages")
+    void namesEachPageInTheContentsAsThePageItself(Locale language) throws IOException, HelpException {
+        FileHelpSource source = new FileHelpSource(language);
         for (HelpTopic topic :
                 flat(source.contents()).filter(each -> !each.href().isEmpty()).toList()) {
-            assertEquals(topic.title(), parse(topic.href()).title());
+            assertEquals(topic.title(), parse(source, topic.href()).title());
         }
     }
 
-    @Test
-    void hasAContextForEachPlaceWithPagesThatExist() throws IOException, HelpException {
-        Element contexts = FileHelpSource.document("help/contexts.xml").getDocumentElement();
+    @ParameterizedTest
+    @MethodSource("languages")
+    void hasAContextForEachPlaceWithPagesThatExist(Locale language) throws IOException, HelpException {
+        FileHelpSource source = new FileHelpSource(language);
+        Element contexts =
+                FileHelpSource.document("help/contexts.xml", language).getDocumentElement();
         Set<String> ids = new TreeSet<>();
         for (Element context : FileHelpSource.children(contexts, "context")) {
             assertTrue(ids.add(context.getAttribute("id")), "each id is there once");
@@ -111,14 +124,15 @@ class HelpFilesTest {
             for (Element topic : topics) {
                 assertEquals(
                         topic.getAttribute("label"),
-                        parse(FileHelpSource.address(topic)).title());
+                        parse(source, FileHelpSource.address(topic)).title());
             }
         }
         assertEquals(new TreeSet<>(CONTEXTS), ids);
     }
 
-    @Test
-    void warnsWhereWorkCanHurt() throws IOException, HelpException {
+    @ParameterizedTest
+    @MethodSource("languages")
+    void warnsWhereWorkCanHurt(Locale language) throws IOException, HelpException {
         for (String name : List.of(
                 "first-steps",
                 "amplifier",
@@ -138,7 +152,7 @@ class HelpFilesTest {
                 "replay",
                 "console",
                 "modules")) {
-            HelpPage page = parse(FileHelpSource.ROOT + "help/" + name + ".html");
+            HelpPage page = parse(new FileHelpSource(language), FileHelpSource.ROOT + "help/" + name + ".html");
             assertTrue(
                     page.blocks().stream()
                             .anyMatch(block ->
@@ -147,7 +161,7 @@ class HelpFilesTest {
         }
     }
 
-    private HelpPage parse(String href) throws IOException, HelpException {
+    private static HelpPage parse(FileHelpSource source, String href) throws IOException, HelpException {
         try (InputStream content = source.open(href)) {
             return HelpPageParser.parse(href, content);
         }

@@ -168,7 +168,9 @@ class StatusLineTest {
             System.setProperty(Language.PROPERTY, "de");
             StatusLine line = new StatusLine(shell, desk, () -> handOvers++);
             shell.pack();
-            assertEquals("Kein Projekt geöffnet", label("status.project").getText());
+            assertEquals("Kein Projekt offen", label("status.project").getText());
+            int words = label("status.project").computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+            assertTrue(words <= label("status.project").getSize().x, words + " points of words are not cut");
             assertTrue(line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= room, line.computeSize(-1, -1) + ", " + room);
             desk.open(folder, Unsaved.REFUSE, session -> {}, failures::add);
             await("the project", () -> label("status.project").getText().endsWith(", gespeichert"));

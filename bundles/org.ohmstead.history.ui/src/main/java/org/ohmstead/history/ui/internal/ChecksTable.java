@@ -84,10 +84,10 @@ final class ChecksTable {
         return new Line(
                 check.standard().id(),
                 List.of(
-                        Cell.of(check.standard().name(), check.sentence()),
+                        Cell.of(check.standard().name(), Shown.sentence(check.sentence())),
                         new Cell(
                                 check.standing().words(),
-                                check.sentence(),
+                                Shown.sentence(check.sentence()),
                                 check.standing().look(),
                                 true),
                         Cell.of(

@@ -14,7 +14,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.ohmstead.metrology.quality.CheckStandardReview.Finding;
 import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
-import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
@@ -55,16 +54,16 @@ final class FindingsText {
             built.head(
                     TEXTS.text(found.serious() ? "findings.stop" : "findings.look"),
                     found.serious() ? built.tones.error() : built.tones.warning());
-            built.line("  " + Numbers.inSentence(found.sentence()));
-            built.line(TEXTS.text("findings.remedy", Numbers.inSentence(found.remedy())));
+            built.line("  " + Shown.sentence(found.sentence()));
+            built.line(TEXTS.text("findings.remedy", Shown.sentence(found.remedy())));
             built.gap();
         }
         if (check.quality().findings().isEmpty()) {
             built.head(check.standing().words(), built.tone(check.standing()));
-            built.line("  " + capital(Numbers.inSentence(check.sentence())));
+            built.line("  " + capital(Shown.sentence(check.sentence())));
             built.gap();
         }
-        check.quality().notes().forEach(note -> built.line(Numbers.inSentence(note)));
+        check.quality().notes().forEach(note -> built.line(Shown.sentence(note)));
     }
 
     private static String capital(String sentence) {

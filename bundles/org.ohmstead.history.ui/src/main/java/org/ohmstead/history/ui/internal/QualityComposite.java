@@ -20,7 +20,6 @@ import org.ohmstead.model.Severity;
 import org.ohmstead.plot.ui.ReadOutStyle;
 import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.MessageLine;
-import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Slices;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.DeskListener;
@@ -285,8 +284,7 @@ public final class QualityComposite extends Composite {
     }
 
     private static String said(CheckView check) {
-        String words =
-                Numbers.inSentence(TEXTS.text("check.said", check.standing().words(), check.sentence()));
+        String words = Shown.sentence(TEXTS.text("check.said", check.standing().words(), check.sentence()));
         return check.reminder().isEmpty() || words.contains(check.reminder()) ? words : words + " " + check.reminder();
     }
 

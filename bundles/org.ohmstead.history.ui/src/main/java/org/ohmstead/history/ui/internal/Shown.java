@@ -39,6 +39,11 @@ final class Shown {
         return LocalDate.ofInstant(moment, ZoneId.systemDefault());
     }
 
+    /** Returns a sentence of the calculations with the user's decimal sign, and with the sign that plain English text writes as "+-". */
+    static String sentence(String sentence) {
+        return Numbers.inSentence(sentence).replace(" +- ", " \u00b1 ");
+    }
+
     /** Returns a value with up to 6 significant digits. */
     static String value(double value) {
         return Numbers.shown(value);

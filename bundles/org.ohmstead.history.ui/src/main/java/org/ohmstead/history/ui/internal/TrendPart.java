@@ -20,7 +20,6 @@ import org.ohmstead.plot.ui.ChartCanvas;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
-import org.ohmstead.workbench.look.Numbers;
 import org.ohmstead.workbench.look.Spacing;
 
 /** A figure of one specimen over time, with its straight line and what that means. */
@@ -123,9 +122,8 @@ final class TrendPart {
                         plot -> chart.show(
                                 PlotSource.of(named(plot).withTitle("").withNote(""))),
                         () -> chart.showMessage(TEXTS.text("trend.none")));
-        sentence.setText(trend.map(each -> Numbers.inSentence(each.sentence()))
-                .orElse("")
-                .replace("&", "&&"));
+        sentence.setText(
+                trend.map(each -> Shown.sentence(each.sentence())).orElse("").replace("&", "&&"));
         area.requestLayout();
     }
 }

@@ -42,6 +42,14 @@ class ShownTest {
     }
 
     @Test
+    void writesPlusMinusAsOneSign() {
+        assertEquals(
+                "The readings drift by 0.002 \u00b1 0.0015 K per day.",
+                Shown.sentence("The readings drift by 0.002 +- 0.0015 K per day."));
+        assertEquals("From -1 to +1.", Shown.sentence("From -1 to +1."));
+    }
+
+    @Test
     void editsANumberAsItIsWritten() {
         assertEquals("14.4", Shown.editable(14.4));
         assertEquals("1000000", Shown.editable(1e6));
