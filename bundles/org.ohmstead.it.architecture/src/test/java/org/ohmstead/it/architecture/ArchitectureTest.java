@@ -191,8 +191,8 @@ class ArchitectureTest {
                 .should()
                 .haveNameMatching(
                         "(?i).*(Volts|VoltsRms|VoltsPeak|Amps|AmpsRms|Ohms|Watts|Hz|Seconds|Celsius|Kelvin"
-                            + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
-                            + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|coefficient|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
+                                + "|KelvinPerWatt|Ratio|Db|Henries|Metres|SquareMillimetres|RelativeUncertainty|confidence"
+                                + "|coverageFactor|factor|attenuation|VoltsPerFullScale|probabilityMet|coefficient|degreesOfFreedom|fixed|resolution|Squared|PerVolt|Ratio[A-Z]\\w*)")
                 .check(all);
     }
 

@@ -1,0 +1,98 @@
+// Copyright 2026 the Ohmstead authors.
+// SPDX-License-Identifier: Apache-2.0
+
+package org.ohmstead.benchmarks;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.ohmstead.plot.Plot;
+import org.ohmstead.plot.PlotPoint;
+import org.ohmstead.plot.chart.ChartFonts;
+import org.ohmstead.plot.chart.ChartLook;
+import org.ohmstead.plot.chart.ChartOptions;
+import org.ohmstead.plot.chart.ChartRenderer;
+
+/** The picture of a record of two million points. */
+final class ChartRow implements Row {
+    private static final int POINTS = 2_000_000;
+    private static final double MILLIS = 1e3;
+    private static final Goal GOAL = new Goal.AtMost(16);
+    /** A line across the picture has at least so many pixels. */
+    private static final int LEAST_PIXELS = 2 * ChartBenchmark.WIDTH;
+
+    @Override
+    public String name() {
+        return "chart";
+    }
+
+    @Override
+    public String about() {
+        return "a chart with " + POINTS
+                + " points at 1920 x 1080, one core; against the time between two pictures of a screen";
+    }
+
+    @Override
+    public List<Outcome> measure(Room room) throws IOException {
+        check();
+        List<Outcome> outcomes = new ArrayList<>();
+        outcomes.add(outcome(room, "redraw", "chart", "redraw once thinned, one core", GOAL));
+        outcomes.add(outcome(room, "whole", "chart-thinned", "thin and draw, one core", new Goal.Shown()));
+        return outcomes;
+    }
+
+    private static Outcome outcome(Room room, String method, String name, String about, Goal goal) throws IOException {
+        Times times = new Times();
+        Jmh jmh = new Jmh(ChartBenchmark.class, method, room)
+                .with("points", POINTS)
+                .onOneCore();
+        for (int round = 0; round < room.rounds(); round++) {
+            times.add(jmh.run());
+        }
+        return new Outcome(
+                name,
+                about,
+                OptionalDouble.of(MILLIS * times.median()),
+                OptionalDouble.empty(),
+                "ms",
+                goal,
+                String.format("best %.4g ms; median of %d", MILLIS * times.best(), times.count()));
+    }
+
+    /** The spike must have come through, and a line be in the picture. */
+    private static void check() throws IOException {
+        Plot plot = ChartBenchmark.source(POINTS).plot(Optional.empty(), ChartBenchmark.WIDTH);
+        double highest = plot.series().get(0).points().stream()
+                .mapToDouble(PlotPoint::y)
+                .max()
+                .orElse(0);
+        if (highest < ChartBenchmark.SPIKE) {
+            throw new IOException("The thinned record has lost its peak: it reaches " + highest + " instead of "
+                    + ChartBenchmark.SPIKE + ".");
+        }
+        BufferedImage image =
+                new BufferedImage(ChartBenchmark.WIDTH, ChartBenchmark.HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        new ChartRenderer(ChartFonts.bundled())
+                .draw(
+                        plot,
+                        graphics,
+                        ChartBenchmark.WIDTH,
+                        ChartBenchmark.HEIGHT,
+                        new ChartOptions(ChartLook.LIGHT, false));
+        graphics.dispose();
+        int colour = ChartLook.LIGHT.tone(0) & 0xFFFFFF;
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        long drawn = IntStream.of(pixels)
+                .filter(pixel -> (pixel & 0xFFFFFF) == colour)
+                .count();
+        if (drawn < LEAST_PIXELS) {
+            throw new IOException("The picture has only " + drawn + " pixels in the colour of the line.");
+        }
+    }
+}
