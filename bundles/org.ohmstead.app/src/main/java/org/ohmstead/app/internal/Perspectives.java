@@ -4,6 +4,7 @@
 package org.ohmstead.app.internal;
 
 import org.eclipse.ui.IPageLayout;
+import org.ohmstead.app.internal.help.StepsView;
 
 /** The ids of the perspectives and of the parts that they lay out. */
 final class Perspectives {
@@ -34,7 +35,7 @@ final class Perspectives {
     static final String COMPARE = "org.ohmstead.history.ui.compare";
     static final String SHEET = "org.ohmstead.report.ui.sheet";
     static final String LESSONS_VIEW = "org.ohmstead.lessons.ui.lessons";
-    static final String FIRST_TEST = "org.ohmstead.app.firstTest";
+    static final String FIRST_TEST = StepsView.ID;
     static final String HELP = "org.ohmstead.app.help";
 
     private Perspectives() {}

@@ -130,7 +130,7 @@ final class Link implements Closeable {
                 }
             }
         } catch (ClosedSelectorException | CancelledKeyException closed) {
-            throw LinkFault.of(() -> TEXTS.text("link.reason.closed"), closed);
+            throw LinkFault.of(LinkTrouble::closedMeanwhile, closed);
         }
     }
 
