@@ -5,27 +5,71 @@ package org.ohmstead.testlog.search;
 
 import java.util.Arrays;
 
-/** Puts whole numbers in order without comparing them: by eleven of their bits at a time, from the lowest. */
+/** Puts whole numbers in order without comparing them: by some of their bits at a time, from the lowest. */
 final class RowSort {
-    private static final int DIGIT_BITS = 11;
-    private static final int DIGITS = 1 << DIGIT_BITS;
+    /** Places of as many digits are written to at once as the processor's nearest memory has room for. */
+    private static final int MOST_DIGIT_BITS = 12;
+
     private static final int FEW = 4096;
 
-    private long[] keys;
-    private int[] places;
-    private long[] nextKeys;
-    private int[] nextPlaces;
+    private final int lowBits;
+    private final int digitBits;
+    private final long least;
+    private final int[][] starts;
 
-    private RowSort(long[] keys) {
+    /** Of the pass before; those of the first are the keys themselves, at the places 0, 1 and so on. */
+    private long[] keys;
+
+    private int[] places;
+    private long[] spareKeys;
+    private int[] sparePlaces;
+
+    private RowSort(long[] keys, Span span) {
         this.keys = keys;
-        this.places = new int[keys.length];
-        this.nextKeys = new long[keys.length];
-        this.nextPlaces = new int[keys.length];
+        this.least = span.least;
+        this.lowBits = Long.numberOfTrailingZeros(span.varying);
+        int bits = Long.SIZE - Long.numberOfLeadingZeros(span.most - span.least) - lowBits;
+        int passes = (bits + MOST_DIGIT_BITS - 1) / MOST_DIGIT_BITS;
+        this.digitBits = (bits + passes - 1) / passes;
+        this.starts = new int[passes][1 << digitBits];
     }
 
-    /** Returns the places of the keys in rising order; equal ones keep theirs. */
+    /** How far keys lie apart, and in which bits they differ. */
+    private static final class Span {
+        private long least = Long.MAX_VALUE;
+        private long most = Long.MIN_VALUE;
+        private long varying;
+        private boolean rising = true;
+
+        private void take(long[] keys) {
+            long before = Long.MIN_VALUE;
+            for (long key : keys) {
+                least = Math.min(least, key);
+                most = Math.max(most, key);
+                varying |= key ^ keys[0];
+                rising &= before <= key;
+                before = key;
+            }
+        }
+    }
+
+    /** Returns the places of the keys in rising order; equal ones keep theirs. The keys are not changed. */
     static int[] order(long[] keys) {
-        return keys.length < FEW ? orderOfFew(keys) : new RowSort(keys.clone()).orderOfMany();
+        if (keys.length < FEW) {
+            return orderOfFew(keys);
+        }
+        Span span = new Span();
+        span.take(keys);
+        return span.rising ? asTheyAre(keys.length) : new RowSort(keys, span).orderOfMany();
+    }
+
+    /** Returns the numbers from 0 up. */
+    static int[] asTheyAre(int count) {
+        int[] places = new int[count];
+        for (int at = 0; at < count; at++) {
+            places[at] = at;
+        }
+        return places;
     }
 
     private static int[] orderOfFew(long[] keys) {
@@ -36,44 +80,69 @@ final class RowSort {
     }
 
     private int[] orderOfMany() {
-        long least = Long.MAX_VALUE;
-        for (long key : keys) {
-            least = Math.min(least, key);
+        for (int pass = 0; pass < starts.length; pass++) {
+            countDigits(starts[pass], lowBits + pass * digitBits);
         }
-        long all = 0;
-        for (int at = 0; at < keys.length; at++) {
-            // As unsigned numbers the distances from the least have the order of the keys, whatever their span.
-            keys[at] -= least;
-            places[at] = at;
-            all |= keys[at];
-        }
-        for (int shift = 0; shift < Long.SIZE && all >>> shift != 0; shift += DIGIT_BITS) {
-            if ((all >>> shift & DIGITS - 1) != 0) {
-                pass(shift);
+        for (int pass = 0; pass < starts.length; pass++) {
+            if (sumUp(starts[pass])) {
+                move(starts[pass], lowBits + pass * digitBits);
             }
         }
         return places;
     }
 
-    /** The keys move along with their places, so that they are read one after the other. */
-    private void pass(int shift) {
-        int[] starts = new int[DIGITS + 1];
+    private void countDigits(int[] counts, int shift) {
+        long mask = counts.length - 1;
         for (long key : keys) {
-            starts[(int) (key >>> shift & DIGITS - 1) + 1]++;
+            // As unsigned numbers the distances from the least have the order of the keys, whatever their span.
+            counts[(int) (key - least >>> shift & mask)]++;
         }
-        for (int digit = 0; digit < DIGITS; digit++) {
-            starts[digit + 1] += starts[digit];
+    }
+
+    /** Makes of the number of each digit the place of the first; returns false when all keys have the same digit. */
+    private boolean sumUp(int[] counts) {
+        int sum = 0;
+        for (int digit = 0; digit < counts.length; digit++) {
+            int count = counts[digit];
+            if (count == keys.length) {
+                return false;
+            }
+            counts[digit] = sum;
+            sum += count;
         }
+        return true;
+    }
+
+    /** The keys move along with their places, so that they are read one after the other. */
+    private void move(int[] next, int shift) {
+        long[] toKeys = spareKeys == null ? new long[keys.length] : spareKeys;
+        int[] toPlaces = sparePlaces == null ? new int[keys.length] : sparePlaces;
+        if (places == null) {
+            moveFirst(next, shift, toKeys, toPlaces);
+        } else {
+            moveOn(next, shift, toKeys, toPlaces);
+            spareKeys = keys;
+            sparePlaces = places;
+        }
+        keys = toKeys;
+        places = toPlaces;
+    }
+
+    private void moveFirst(int[] next, int shift, long[] toKeys, int[] toPlaces) {
+        long mask = next.length - 1;
         for (int at = 0; at < keys.length; at++) {
-            int to = starts[(int) (keys[at] >>> shift & DIGITS - 1)]++;
-            nextKeys[to] = keys[at];
-            nextPlaces[to] = places[at];
+            int to = next[(int) (keys[at] - least >>> shift & mask)]++;
+            toKeys[to] = keys[at];
+            toPlaces[to] = at;
         }
-        long[] oldKeys = keys;
-        int[] oldPlaces = places;
-        keys = nextKeys;
-        places = nextPlaces;
-        nextKeys = oldKeys;
-        nextPlaces = oldPlaces;
+    }
+
+    private void moveOn(int[] next, int shift, long[] toKeys, int[] toPlaces) {
+        long mask = next.length - 1;
+        for (int at = 0; at < keys.length; at++) {
+            int to = next[(int) (keys[at] - least >>> shift & mask)]++;
+            toKeys[to] = keys[at];
+            toPlaces[to] = places[at];
+        }
     }
 }
