@@ -39,14 +39,15 @@ public final class Benchmarks {
                                 "the network nearest to a resistance, of 12 resistors up to 7; against an enumerator"
                                         + " in NumPy",
                                 "measure-search")
-                        .with("search", new Goal.Shown())
-                        .with("search-first", new Goal.Shown()),
+                        .with("search", new Goal.Faster(50))
+                        // Within two seconds, also the first time.
+                        .with("search-first", new Goal.AtMost(2)),
                 new ScriptRow("study", "the joint fit of 60 readings; against SciPy's curve_fit", "measure-study")
-                        .with("fit", new Goal.Shown())
+                        .with("fit", new Goal.Faster(20))
                         .with("fit-analytic", new Goal.Shown())
-                        .with("refits", new Goal.Shown()),
+                        .with("refits", new Goal.AtMost(2)),
                 new ScriptRow("heat", "a day's heat in 10,000 steps; against ngspice", "measure-heat")
-                        .with("heat", new Goal.Shown()),
+                        .with("heat", new Goal.Faster(200)),
                 new ScriptRow(
                                 "log",
                                 "a log of a million entries: open, find, verify; appending against the bare database"
