@@ -3,6 +3,7 @@
 
 package org.ohmstead.units;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -15,22 +16,23 @@ import org.ohmstead.units.text.Messages;
  */
 public final class QuantityParser {
     private static final Messages TEXTS = Messages.of(QuantityParser.class);
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))(?:[eE]([+-]?\\d+))?");
     /** Letter codes of IEC 60062 stand where the decimal mark would; R is the unit of resistance itself. */
     private static final Pattern LETTER_CODE = Pattern.compile("([+-]?\\d*)([RrEkKMGmuµμnpL])(\\d+)");
 
-    private static final Map<String, Double> PREFIXES = Map.ofEntries(
-            Map.entry("p", 1e-12),
-            Map.entry("n", 1e-9),
-            Map.entry("u", 1e-6),
-            Map.entry("\u00b5", 1e-6),
-            Map.entry("\u03bc", 1e-6),
-            Map.entry("m", 1e-3),
-            Map.entry("", 1.0),
-            Map.entry("k", 1e3),
-            Map.entry("K", 1e3),
-            Map.entry("M", 1e6),
-            Map.entry("G", 1e9));
+    /** Powers of ten. */
+    private static final Map<String, Integer> PREFIXES = Map.ofEntries(
+            Map.entry("p", -12),
+            Map.entry("n", -9),
+            Map.entry("u", -6),
+            Map.entry("\u00b5", -6),
+            Map.entry("\u03bc", -6),
+            Map.entry("m", -3),
+            Map.entry("", 0),
+            Map.entry("k", 3),
+            Map.entry("K", 3),
+            Map.entry("M", 6),
+            Map.entry("G", 9));
 
     private QuantityParser() {}
 
@@ -60,20 +62,19 @@ public final class QuantityParser {
                     start,
                     TEXTS.text("refused.noNumber", trimmed, example(expected)));
         }
-        double value = Double.parseDouble(number.group().replace(',', '.'));
         String rest = trimmed.substring(number.end()).strip();
         int restStart = start + trimmed.length() - rest.length();
-        return finite(value * factor(rest, restStart, expected), trimmed, start, expected);
+        double value = nearest(number.group(1).replace(',', '.'), number.group(2), exponent(rest, restStart, expected));
+        return finite(value, trimmed, start, expected);
     }
 
     private static Quantity letterCode(String trimmed, int start, Matcher code, Unit expected)
             throws QuantityException {
         String whole = code.group(1).isEmpty() ? "0" : code.group(1);
         whole = whole.equals("-") || whole.equals("+") ? whole + "0" : whole;
-        double value = Double.parseDouble(whole + "." + code.group(3));
         String letter = code.group(2);
         boolean bare = letter.equals("R") || letter.equals("r") || letter.equals("E");
-        double scale = bare ? 1 : letter.equals("L") ? 1e-3 : PREFIXES.get(letter);
+        int exponent = bare ? 0 : letter.equals("L") ? -3 : PREFIXES.get(letter);
         String rest = trimmed.substring(code.end()).strip();
         if (rest.equals("R") || !rest.isEmpty() && !symbols(expected).contains(rest)) {
             throw new QuantityException(
@@ -81,7 +82,7 @@ public final class QuantityParser {
                     start + trimmed.length() - rest.length(),
                     TEXTS.text("refused.trailing", rest, trimmed, example(expected)));
         }
-        return finite(value * scale, trimmed, start, expected);
+        return finite(nearest(whole + "." + code.group(3), null, exponent), trimmed, start, expected);
     }
 
     private static boolean letterFits(String letter, Unit expected) {
@@ -91,13 +92,19 @@ public final class QuantityParser {
                 : expected.takesPrefix() && !(letter.equals("m") && expected == Unit.OHM);
     }
 
-    private static double factor(String rest, int restStart, Unit expected) throws QuantityException {
+    /** The double nearest to what was written: a product with the prefix would be off by a last bit, and print as such. */
+    private static double nearest(String decimal, String exponent, int prefixExponent) {
+        BigInteger written = exponent == null ? BigInteger.ZERO : new BigInteger(exponent);
+        return Double.parseDouble(decimal + "e" + written.add(BigInteger.valueOf(prefixExponent)));
+    }
+
+    private static int exponent(String rest, int restStart, Unit expected) throws QuantityException {
         if (rest.isEmpty()) {
-            return 1;
+            return 0;
         }
         for (String symbol : symbols(expected)) {
             if (rest.equals(symbol)) {
-                return 1;
+                return 0;
             }
             if (expected.takesPrefix() && rest.endsWith(symbol)) {
                 String prefix =

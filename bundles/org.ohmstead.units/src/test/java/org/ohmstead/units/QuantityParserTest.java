@@ -53,6 +53,28 @@ class QuantityParserTest {
         assertEquals(expected, quantity.value(), 1e-12 * Math.abs(expected));
     }
 
+    // Multiplied with their prefix as doubles, these miss by a last bit and show up as 0.0010999999999999998 in files.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1u | VOLT | 1e-6",
+                "0,011 pF | FARAD | 1.1e-14",
+                "610n602517815 | OHM | 6.10602517815e-7",
+                "999.9999999 mm | METRE | 0.9999999999",
+                "4e310 pV | VOLT | 4e298",
+                "4e320 pV | VOLT | 4e308",
+                "1e-9999999999 GV | VOLT | 0",
+                "1e300 GV | VOLT | 1e309",
+            })
+    void readsTheNearestDouble(String text, Unit unit, double expected) throws QuantityException {
+        if (Double.isFinite(expected)) {
+            assertEquals(expected, QuantityParser.parse(text, unit).value());
+        } else {
+            assertThrows(QuantityException.class, () -> QuantityParser.parse(text, unit));
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
