@@ -26,13 +26,18 @@ final class FrameworkPlugins implements PluginSource, AutoCloseable {
     private static final String COMPONENT_RUNTIME = "org.apache.felix.scr";
     private static final long WAIT_SECONDS = 10;
 
+    private final Console console;
     private Optional<ServiceRegistration<OperatorPort>> registration = Optional.empty();
     private Optional<ServiceReference<Catalog>> reference = Optional.empty();
+
+    FrameworkPlugins(Console console) {
+        this.console = console;
+    }
 
     @Override
     public Catalog catalog(OperatorPort operator) throws OutsideException {
         BundleContext context = context().orElseThrow(() -> new OutsideException(Texts.of("plugins.missing")));
-        DropIns.install(context);
+        DropIns.install(context, console);
         startComponents(context);
         // Whoever works on the command line is asked there, even where a window could ask as well.
         Hashtable<String, Object> first = new Hashtable<>();

@@ -35,7 +35,7 @@ final class LessonListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        LessonFolder found = source.read();
+        LessonFolder found = source.read(console);
         if (json.wanted()) {
             console.json(document(found));
         } else {

@@ -32,9 +32,9 @@ final class LessonSource {
     private Path folder;
 
     /** Reads them all. */
-    LessonFolder read() throws Exception {
+    LessonFolder read(Console console) throws Exception {
         List<Lesson> lessons = new ArrayList<>(Lessons.builtIn());
-        addOfPlugins(lessons);
+        addOfPlugins(lessons, console);
         List<String> problems = new ArrayList<>();
         if (project != null) {
             addDescribed(ProjectFolder.open(project).folder().resolve(LessonFiles.FOLDER), lessons, problems);
@@ -50,7 +50,7 @@ final class LessonSource {
 
     /** Returns the lesson of an id, and tells about descriptions that could not be read. */
     Lesson lesson(String id, Console console) throws Exception {
-        LessonFolder found = read();
+        LessonFolder found = read(console);
         found.problems().forEach(console::message);
         return Lessons.find(found.lessons(), id)
                 .orElseThrow(() -> new InputException(Texts.of(
@@ -65,13 +65,13 @@ final class LessonSource {
         problems.addAll(read.problems());
     }
 
-    private static void addOfPlugins(List<Lesson> lessons) throws OutsideException {
+    private static void addOfPlugins(List<Lesson> lessons, Console console) throws OutsideException {
         Bundle own = FrameworkUtil.getBundle(LessonSource.class);
         BundleContext context = own == null ? null : own.getBundleContext();
         if (context == null) {
             return;
         }
-        DropIns.install(context);
+        DropIns.install(context, console);
         FrameworkPlugins.startComponents(context);
         Locale language = Language.current();
         try {

@@ -46,8 +46,9 @@ public final class Ohmstead {
      * @return 0 done, 1 done but something fell short, 2 wrong usage, 3 bad input, 4 outside failure
      */
     public static int run(String[] arguments, PrintStream out, PrintStream err) {
-        try (FrameworkPlugins plugins = new FrameworkPlugins()) {
-            return run(arguments, out, err, new ConsoleInput(System.in, System.console() != null), plugins);
+        Console console = new Console(out, err);
+        try (FrameworkPlugins plugins = new FrameworkPlugins(console)) {
+            return run(commands(console, plugins), arguments, out, err, console);
         }
     }
 

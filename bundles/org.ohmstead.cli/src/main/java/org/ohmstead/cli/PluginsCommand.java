@@ -5,6 +5,7 @@ package org.ohmstead.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ohmstead.jobs.StateFolder;
 import org.ohmstead.measure.engine.CatalogView;
 import org.ohmstead.measure.engine.PluginView;
 import org.ohmstead.model.Problem;
@@ -34,7 +35,9 @@ final class PluginsCommand implements Callable<Integer> {
 
     /** Returns the words below this one, for the command line to add. */
     Object[] words() {
-        return new Object[] {new PluginsShowCommand(console, plugins)};
+        return new Object[] {
+            new PluginsShowCommand(console, plugins), new PluginsTrustCommand(console, StateFolder.own())
+        };
     }
 
     @Override

@@ -99,7 +99,7 @@ class WordsTest {
     private static CommandLine root() {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
         Console console = new Console(nowhere, nowhere, new ConsoleInput(new ByteArrayInputStream(new byte[0]), false));
-        return Ohmstead.commands(console, new FrameworkPlugins());
+        return Ohmstead.commands(console, new FrameworkPlugins(console));
     }
 
     private static List<CommandSpec> words() {
@@ -283,7 +283,7 @@ class WordsTest {
                         nowhere,
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         new ConsoleInput(new ByteArrayInputStream(new byte[0]), false),
-                        new FrameworkPlugins()));
+                        new FrameworkPlugins(new Console(nowhere, nowhere))));
         assertEquals(ExitCodes.WRONG_USAGE, exitCode);
         return err.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
     }

@@ -17,7 +17,10 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 import org.ohmstead.app.internal.module.ModuleFolders;
+import org.ohmstead.app.internal.module.ModuleQuestion;
 import org.ohmstead.jobs.ModuleJars;
+import org.ohmstead.jobs.StateFolder;
+import org.ohmstead.jobs.TrustedModules;
 import org.ohmstead.units.text.Messages;
 
 /** Ohmstead with its windows. */
@@ -39,7 +42,7 @@ public final class WorkbenchApplication implements IApplication {
                 return EXIT_OK;
             }
             Themes.follow(display);
-            ModuleFolders.start(moduleFolders());
+            ModuleFolders.start(moduleFolders(), TrustedModules.own(), new ModuleQuestion(splash::close));
             int result = PlatformUI.createAndRunWorkbench(display, new ApplicationAdvisor(arguments, splash));
             return result == PlatformUI.RETURN_RESTART && !Restart.called(arguments) ? EXIT_RESTART : EXIT_OK;
         } finally {

@@ -4,12 +4,15 @@
 package org.ohmstead.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.jar.Attributes;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
@@ -28,21 +31,32 @@ class ModulesTest {
 
     private final Bench bench = Bench.running();
 
+    private final List<String> asked = new ArrayList<>();
+
     @TempDir
     Path folder;
 
     @AfterEach
     void takeOut() throws Exception {
-        start(List.of());
+        start(List.of(), false);
         bench.close();
     }
 
-    /** Starts the modules of folders as the start of the application does. */
-    private static void start(List<Path> folders) throws ReflectiveOperationException {
-        Platform.getBundle("org.ohmstead.app")
-                .loadClass("org.ohmstead.app.internal.module.ModuleFolders")
-                .getMethod("start", List.class)
-                .invoke(null, folders);
+    /** Starts the modules of folders as the start of the application does, and says the same to each question. */
+    private void start(List<Path> folders, boolean answer) throws ReflectiveOperationException {
+        Bundle app = Platform.getBundle("org.ohmstead.app");
+        Class<?> trusted = app.loadClass("org.ohmstead.jobs.TrustedModules");
+        Predicate<Object> question = module -> {
+            asked.add(module.toString());
+            return answer;
+        };
+        app.loadClass("org.ohmstead.app.internal.module.ModuleFolders")
+                .getMethod("start", List.class, trusted, Predicate.class)
+                .invoke(
+                        null,
+                        folders,
+                        trusted.getConstructor(Path.class).newInstance(folder.resolve("state")),
+                        question);
     }
 
     private static void module(Path jar, String name, String imported) throws IOException {
@@ -66,7 +80,7 @@ class ModulesTest {
         Path modules = Files.createDirectory(folder.resolve("modules"));
         module(modules.resolve("faulty.jar"), FAULTY, "org.ohmstead.nowhere");
         module(modules.resolve("sound.jar"), SOUND, "org.osgi.framework");
-        start(List.of(modules));
+        start(List.of(modules), true);
         assertEquals(Bundle.ACTIVE, Platform.getBundle(SOUND).getState());
         bench.openCopy(folder);
         bench.pump().until(this::namesFaulty, "The faulty module is no problem of the open project.");
@@ -79,5 +93,24 @@ class ModulesTest {
         assertTrue(problems.isVisible(), "the list is hidden");
         String what = problems.getItem(0).getText(1);
         assertTrue(what.contains(FAULTY) && what.contains("org.ohmstead.nowhere"), what);
+    }
+
+    @Test
+    void aModuleRunsOnlyAfterAYesAndAChangedOneIsAskedAboutAnew() throws Exception {
+        Path modules = Files.createDirectory(folder.resolve("modules"));
+        Path jar = modules.resolve("sound.jar");
+        module(jar, SOUND, "org.osgi.framework");
+        start(List.of(modules), false);
+        assertNull(Platform.getBundle(SOUND), "it runs although the answer was no");
+        start(List.of(modules), true);
+        assertEquals(Bundle.ACTIVE, Platform.getBundle(SOUND).getState());
+        assertEquals(2, asked.size(), asked.toString());
+        start(List.of(modules), false);
+        assertEquals(2, asked.size(), "what was said yes to is asked about again");
+        assertEquals(Bundle.ACTIVE, Platform.getBundle(SOUND).getState());
+        module(jar, SOUND, "org.osgi.framework,org.osgi.service.event;resolution:=optional");
+        start(List.of(modules), false);
+        assertEquals(3, asked.size(), "the changed jar is taken for the old one");
+        assertNull(Platform.getBundle(SOUND), "the changed jar, or the old one in its place, runs without a yes");
     }
 }

@@ -10,8 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.eclipse.core.runtime.ILog;
+import org.ohmstead.jobs.ModuleFile;
 import org.ohmstead.jobs.ModuleJars;
+import org.ohmstead.jobs.TrustedModules;
 import org.ohmstead.units.text.Messages;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -38,23 +41,28 @@ public final class ModuleFolders {
     }
 
     /**
-     * Starts the modules of some folders; one that is not there is passed over. Modules of an earlier start that are gone now are
-     * taken out.
+     * Starts the modules of some folders; one that is not there is passed over. Modules of an earlier start that are gone now, or changed,
+     * are taken out. One that nobody said yes to yet is asked about first.
+     *
+     * @param folders of modules
+     * @param trusted what was said yes to before, and where a yes is kept
+     * @param question asks the user about a module; true for a yes
      */
-    public static synchronized void start(List<Path> folders) {
+    public static synchronized void start(List<Path> folders, TrustedModules trusted, Predicate<ModuleFile> question) {
         BundleContext context = FrameworkUtil.getBundle(ModuleFolders.class).getBundleContext();
         List<ModuleState> states = new ArrayList<>();
-        Map<Path, Bundle> installed = new LinkedHashMap<>();
-        List<Path> jars = folders.stream()
+        List<ModuleFile> modules = folders.stream()
                 .flatMap(folder -> jars(folder, states).stream())
+                .flatMap(jar -> looked(jar, states).stream())
+                .filter(module -> mayRun(module, trusted, question, states))
                 .toList();
-        removeAllBut(jars, context);
-        for (Path jar : jars) {
+        removeAllBut(modules, context);
+        Map<Path, Bundle> installed = new LinkedHashMap<>();
+        for (ModuleFile module : modules) {
             try {
-                installed.put(jar, ModuleJars.install(jar, context));
+                installed.put(module.jar(), ModuleJars.install(module, context));
             } catch (BundleException | IOException e) {
-                states.add(new ModuleState(
-                        jar.getFileName().toString(), jar.toString(), Optional.of(sentence("fault.install", e))));
+                states.add(left(module.jar(), sentence("fault.install", e)));
             }
         }
         // All together, so that one may use another whatever their order.
@@ -76,9 +84,45 @@ public final class ModuleFolders {
         }
     }
 
-    private static void removeAllBut(List<Path> wanted, BundleContext context) {
+    private static Optional<ModuleFile> looked(Path jar, List<ModuleState> states) {
+        try {
+            return Optional.of(ModuleFile.read(jar));
+        } catch (IOException e) {
+            states.add(left(jar, sentence("fault.install", e)));
+            return Optional.empty();
+        }
+    }
+
+    private static boolean mayRun(
+            ModuleFile module, TrustedModules trusted, Predicate<ModuleFile> question, List<ModuleState> states) {
+        if (!module.refusal().isEmpty()) {
+            states.add(left(module.jar(), module.refusal()));
+            return false;
+        }
+        if (trusted.trusts(module)) {
+            return true;
+        }
+        if (!question.test(module)) {
+            states.add(new ModuleState(
+                    module.name(), module.jar().toString(), Optional.of(TEXTS.text("fault.unconfirmed"))));
+            return false;
+        }
+        try {
+            trusted.trust(module);
+        } catch (IOException e) {
+            ILog.of(ModuleFolders.class).warn("The yes to " + module.name() + " is not kept; it is asked again.", e);
+        }
+        return true;
+    }
+
+    private static ModuleState left(Path jar, String fault) {
+        return new ModuleState(jar.getFileName().toString(), jar.toString(), Optional.of(fault));
+    }
+
+    private static void removeAllBut(List<ModuleFile> wanted, BundleContext context) {
         for (Bundle bundle : context.getBundles()) {
-            if (ModuleJars.jar(bundle).filter(jar -> !wanted.contains(jar)).isPresent()) {
+            boolean ours = ModuleJars.jar(bundle).isPresent();
+            if (ours && wanted.stream().noneMatch(module -> ModuleJars.isFrom(bundle, module))) {
                 try {
                     bundle.uninstall();
                 } catch (BundleException e) {
@@ -89,13 +133,8 @@ public final class ModuleFolders {
     }
 
     private static ModuleState started(Path jar, Bundle bundle) {
-        String name = bundle.getSymbolicName() == null
-                ? jar.getFileName().toString()
-                : bundle.getSymbolicName() + " " + bundle.getVersion();
+        String name = bundle.getSymbolicName() + " " + bundle.getVersion();
         try {
-            if (bundle.getSymbolicName() == null) {
-                throw new BundleException(TEXTS.text("fault.noModule"), BundleException.MANIFEST_ERROR);
-            }
             if (bundle.getHeaders().get(Constants.FRAGMENT_HOST) == null) {
                 bundle.start(Bundle.START_ACTIVATION_POLICY);
             }
