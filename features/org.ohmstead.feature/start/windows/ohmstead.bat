@@ -48,7 +48,11 @@ call :asked %OHMSTEAD_JAVA_OPTIONS%
 if not defined language if exist "%state%\language" call :chosen
 if defined language set "locale=-nl en"
 if /i "%language:~0,2%"=="de" set "locale=-nl de"
-set "common=-XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dohmstead.words=marked %spoken% %OHMSTEAD_JAVA_OPTIONS%"
+rem Content of an update site that nobody signed is asked about; native code is allowed where Java would warn; a console is one only with
+rem somebody before it.
+set "asked=-Declipse.p2.unsignedPolicy=prompt"
+if %major% GEQ 22 set "asked=%asked% --enable-native-access=ALL-UNNAMED -Djdk.console=java.base"
+set "common=%asked% -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dohmstead.words=marked %spoken% %OHMSTEAD_JAVA_OPTIONS%"
 if defined workbench goto workbench
 "%java%" -XX:TieredStopAtLevel=1 %common% -jar "%launcher%" -nosplash %locale% -application org.ohmstead.cli.application -data @none %words%
 exit /b %errorlevel%
