@@ -9,10 +9,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Where a word's results, messages and progress go. */
 final class Console {
     private static final int LINE_WIDTH = 100;
+    private static final String TURNING = "\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069";
+    private static final Pattern STEERING = Pattern.compile("[\\u007f-\\u009f" + TURNING + "]");
+    private static final Pattern STEERING_LINES =
+            Pattern.compile("[\\u0000-\\u001f\\u007f-\\u009f" + TURNING + "&&[^\\r\\n\\t]]");
 
     private final PrintStream out;
     private final PrintStream err;
@@ -59,13 +64,17 @@ final class Console {
     /** Prints one JSON document. */
     void json(JsonNode document) throws JsonProcessingException {
         clearProgress();
-        out.println(new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(document));
+        String text = new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(document);
+        // JSON lets these stand in its strings, where alone they can be; escaped they mean the same to a program.
+        out.println(STEERING.matcher(text)
+                .replaceAll(
+                        found -> String.format("\\\\u%04x", (int) found.group().charAt(0))));
     }
 
     /** Prints raw text of an export, without anything added. */
     void raw(String text) {
         clearProgress();
-        out.print(text);
+        out.print(terminal ? STEERING_LINES.matcher(text).replaceAll(" ") : text);
         out.flush();
     }
 
@@ -86,12 +95,12 @@ final class Console {
         err.println(harmless(text));
     }
 
-    /** Returns a text without control characters: what comes from a file shall not steer the terminal or feign lines. */
+    /**
+     * Returns a text without control characters, and without those that turn the direction of writing or end a line: what comes from a
+     * file shall not steer the terminal, feign lines, or look like another text.
+     */
     private static String harmless(String text) {
-        return text.codePoints()
-                .map(character -> Character.isISOControl(character) ? ' ' : character)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
+        return STEERING_LINES.matcher(text).replaceAll(" ").replaceAll("[\\r\\n\\t]", " ");
     }
 
     /** Shows how far something is: on a terminal one line that is written over, elsewhere nothing. */

@@ -146,9 +146,14 @@ public final class SheetDress {
         periods.forEach(period -> subjects.addAll(Subject.of(source, project, entries, period)));
     }
 
+    /** Of what names another computer only the rest counts: Windows would log in there for whoever wrote the project. */
+    private static String onThisMachine(String path) {
+        return path.replaceFirst("^[/\\\\]{2,}", "/");
+    }
+
     private void other(List<Subject> subjects, String text, String where, List<Period> periods) {
         try {
-            ProjectFolder other = ProjectFolder.open(folder.resolve(text));
+            ProjectFolder other = ProjectFolder.open(folder.resolve(onThisMachine(text)));
             List<LogEntry> entries;
             try (TestLog log = other.readLog()) {
                 entries = LogTrust.trustedEntries(log);

@@ -61,11 +61,19 @@ public final class SheetLogo {
     }
 
     private static byte[] content(Path projectFolder, String logoFile, String name) throws ReportException {
+        if (logoFile.startsWith("\\\\") || logoFile.startsWith("//")) {
+            // Windows would log in to the computer that such a name begins with before anything could be checked.
+            throw new ReportException(Failures.say("logo.outside", name));
+        }
         try {
             Path folder = projectFolder.toRealPath();
             Path file = folder.resolve(logoFile).toRealPath();
             if (!file.startsWith(folder)) {
                 throw new ReportException(Failures.say("logo.outside", name));
+            }
+            if (!Files.isRegularFile(file)) {
+                // A pipe would keep whoever reads it waiting for ever.
+                throw new ReportException(Failures.say("logo.unreadable", name, projectFolder));
             }
             long size = Files.size(file);
             if (size > MOST_BYTES) {

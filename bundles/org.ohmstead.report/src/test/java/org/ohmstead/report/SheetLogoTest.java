@@ -6,7 +6,9 @@ package org.ohmstead.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -16,6 +18,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Base64;
 import javax.imageio.ImageIO;
@@ -112,10 +115,10 @@ class SheetLogoTest {
 
     @Test
     void keepsWhatStaysWithinTheDrawing() throws Exception {
-        String left = shown(
-                svg(
-                        "<defs><linearGradient id='g'><stop offset='0' stop-color='#123456'/></linearGradient>"
-                                + "<circle id='c' r='3'/></defs><style>.k { fill: #abcdef }</style><use href='#c' class='k' fill='url(#g)'/>"));
+        String left =
+                shown(svg("<defs><linearGradient id='g'><stop offset='0' stop-color='#123456'/></linearGradient><circle"
+                        + " id='c' r='3'/></defs><style>.k { fill: #abcdef }</style><use href='#c' class='k'"
+                        + " fill='url(#g)'/>"));
         for (String good : new String[] {"#123456", "#abcdef", "href=\"#c\"", "url(#g)"}) {
             assertTrue(left.contains(good), good + " in " + left);
         }
@@ -182,5 +185,20 @@ class SheetLogoTest {
         Path secret = Files.write(elsewhere.resolve("secret.png"), picture("png", 8, 8));
         Files.createSymbolicLink(folder.resolve("link.png"), secret);
         assertTrue(refusal("link.png").contains("outside the project's folder"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\\\\computer\\share\\logo.png", "//computer/share/logo.png"})
+    void anotherComputerIsNotEvenAsked(String file) {
+        assertTrue(refusal(file).contains("outside the project's folder"));
+    }
+
+    @Test
+    void aPipeKeepsNobodyWaiting() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "this system has no named pipes");
+        new ProcessBuilder("mkfifo", folder.resolve("logo.png").toString())
+                .start()
+                .waitFor();
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> refusal("logo.png"));
     }
 }

@@ -4,6 +4,8 @@
 package org.ohmstead.it.architecture;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -12,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
@@ -151,6 +154,30 @@ class ArchitectureTest {
                 .accessField(System.class, "out")
                 .orShould()
                 .accessField(System.class, "err")
+                .check(all);
+    }
+
+    /**
+     * XML is read and written only where it was looked at: each place closes its reader, and takes that of Java itself, which no module
+     * can put another in the place of. Files with entities and document types are fed to each in the tests of its bundle.
+     */
+    @Test
+    void xmlIsReadOnlyWhereTheReaderIsClosed() {
+        String places =
+                "org\\.ohmstead\\.(app\\.internal\\.help\\.(StepSheet|HelpPageParser)|exchange\\.internal\\.XlsxTable"
+                        + "|report\\.internal\\.SafeDrawing|plot\\.chart\\.internal\\.Svg.*)";
+        String readers = "javax\\.xml\\.(parsers|stream|transform|xpath|validation)\\..*Factory";
+        noClasses()
+                .that()
+                .haveNameNotMatching(places)
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(readers)
+                .check(all);
+        noClasses()
+                .should()
+                .callMethodWhere(
+                        target(nameMatching("newInstance|newFactory")).and(target(With.owner(nameMatching(readers)))))
                 .check(all);
     }
 

@@ -152,7 +152,7 @@ final class SafeDrawing {
 
     private static Document parse(byte[] content, String name) throws ReportException {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setXIncludeAware(false);
             factory.setExpandEntityReferences(false);
@@ -271,7 +271,7 @@ final class SafeDrawing {
 
     private static byte[] text(Element root, String name) throws ReportException {
         try {
-            TransformerFactory factory = TransformerFactory.newInstance();
+            TransformerFactory factory = TransformerFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             Transformer transformer = factory.newTransformer();
             transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");

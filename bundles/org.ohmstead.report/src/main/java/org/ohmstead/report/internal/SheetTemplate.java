@@ -4,6 +4,7 @@
 package org.ohmstead.report.internal;
 
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateClassResolver;
 import freemarker.core.TemplateHTMLOutputModel;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
@@ -147,6 +148,9 @@ public final class SheetTemplate {
     private static Template template(String name) throws IOException {
         Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        // The templates are ours and make no objects; a text that got into one could not either.
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
         configuration.setLocale(Locale.ROOT);
         configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);

@@ -68,6 +68,11 @@ public record LabAddress(String host, int port, String database, Optional<Path> 
         if (name.isBlank()) {
             return Optional.empty();
         }
+        if (name.startsWith("\\\\") || name.startsWith("//")) {
+            // Windows would log in to the computer that such a name begins with, for whoever wrote the project.
+            throw new SharedLabException(
+                    SharedLabException.Reason.SETTINGS, TEXTS.text("address.certificateName", name));
+        }
         try {
             Path file = projectFolder.resolve(name);
             if (Files.isRegularFile(file) && Files.isReadable(file)) {

@@ -25,6 +25,12 @@ public record LabCredentials(String user, Optional<String> password, String orig
     /** Variable of the environment with the password. */
     public static final String PASSWORD_VARIABLE = "OHMSTEAD_LOG_PASSWORD";
 
+    /**
+     * Variable of the environment with the server, as {@code host} or {@code host:port}, that the password of the environment is for. The
+     * server stands in the project, which may come from a stranger: whoever sets this gives the password to no other.
+     */
+    public static final String SERVER_VARIABLE = "OHMSTEAD_LOG_SERVER";
+
     /** Variable of the environment with the name of a password file. */
     public static final String FILE_VARIABLE = "OHMSTEAD_LOG_PASSFILE";
 
@@ -44,7 +50,8 @@ public record LabCredentials(String user, Optional<String> password, String orig
     }
 
     /**
-     * Looks for user name and password: first in the variables {@value #USER_VARIABLE} and {@value #PASSWORD_VARIABLE}, then in a
+     * Looks for user name and password: first in the variables {@value #USER_VARIABLE} and {@value #PASSWORD_VARIABLE} (which
+     * {@value #SERVER_VARIABLE} keeps for one server), then in a
      * password file as PostgreSQL describes it, with lines {@code host:port:database:user:password}. The file is the one that
      * {@value #FILE_VARIABLE} names, else the one of PGPASSFILE, else {@code .pgpass} in the home folder ({@code
      * %APPDATA%\postgresql\pgpass.conf} on Windows).
@@ -58,6 +65,12 @@ public record LabCredentials(String user, Optional<String> password, String orig
             throws SharedLabException {
         Optional<String> user = variable(environment, USER_VARIABLE);
         Optional<String> password = variable(environment, PASSWORD_VARIABLE);
+        Optional<String> server = variable(environment, SERVER_VARIABLE);
+        if (password.isPresent() && server.isPresent() && !isServer(server.get(), address)) {
+            throw new SharedLabException(
+                    SharedLabException.Reason.CREDENTIALS,
+                    TEXTS.text("credentials.otherServer", PASSWORD_VARIABLE, server.get(), address, SERVER_VARIABLE));
+        }
         if (user.isPresent() && password.isPresent()) {
             return new LabCredentials(user.get(), password, TEXTS.text("origin.environment"));
         }
@@ -76,6 +89,11 @@ public record LabCredentials(String user, Optional<String> password, String orig
         throw new SharedLabException(
                 SharedLabException.Reason.CREDENTIALS,
                 TEXTS.text("credentials.none", address, USER_VARIABLE, PASSWORD_VARIABLE));
+    }
+
+    private static boolean isServer(String named, LabAddress address) {
+        return named.strip().equalsIgnoreCase(address.host())
+                || named.strip().equalsIgnoreCase(address.host() + ":" + address.port());
     }
 
     private static Optional<LabCredentials> file(

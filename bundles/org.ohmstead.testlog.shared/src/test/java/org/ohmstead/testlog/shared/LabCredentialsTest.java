@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -79,7 +80,11 @@ class LabCredentialsTest {
                 "*:*:*:ann:stars | ann | stars",
                 "lab.example:5432:ohm:ann:first\\nlab.example:5432:ohm:ann:second | ann | first",
                 "#lab.example:5432:ohm:ann:comment\\nlab.example:5432:ohm:ann:real | ann | real",
-                "other.example:*:*:ann:no\\n*:5433:*:ann:no\\n*:*:other:ann:no\\n*:*:*:bob:no\\n*:*:*:*:yes | ann | yes",
+                "other.example:*:*:ann:no\\n"
+                        + "*:5433:*:ann:no\\n"
+                        + "*:*:other:ann:no\\n"
+                        + "*:*:*:bob:no\\n"
+                        + "*:*:*:*:yes | ann | yes",
                 "*:*:*:ann:co\\:lon and back\\\\slash | ann | co:lon and back\\slash",
                 "*:*:*:ann:ends here:not this | ann | ends here",
                 "*:*:*:ann:* | ann | *",
@@ -132,5 +137,22 @@ class LabCredentialsTest {
         String message = refused(Map.of("OHMSTEAD_LOG_USER", "ann"));
         assertTrue(message.contains(permissions) && message.contains("chmod 600"), message);
         assertFalse(message.contains("secret of hers"), message);
+    }
+
+    @Test
+    void aPasswordThatIsForOneServerGoesToNoOther() throws Exception {
+        Map<String, String> login = Map.of("OHMSTEAD_LOG_USER", "ann", "OHMSTEAD_LOG_PASSWORD", "secret");
+        for (String own : new String[] {"lab.example", "LAB.example:5432"}) {
+            Map<String, String> bound = new HashMap<>(login);
+            bound.put("OHMSTEAD_LOG_SERVER", own);
+            assertEquals(Optional.of("secret"), find(bound).password());
+        }
+        for (String other : new String[] {"other.example", "lab.example:5433", "example"}) {
+            Map<String, String> bound = new HashMap<>(login);
+            bound.put("OHMSTEAD_LOG_SERVER", other);
+            String message = refused(bound);
+            assertTrue(message.contains(other) && message.contains("was not sent"), message);
+            assertFalse(message.contains("secret"), message);
+        }
     }
 }

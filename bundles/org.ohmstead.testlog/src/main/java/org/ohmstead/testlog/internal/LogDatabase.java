@@ -76,6 +76,7 @@ public final class LogDatabase {
         boolean ready = false;
         Connection connection = connect(file.toUri().toASCIIString(), config(busySeconds));
         try {
+            distrust(connection);
             requireLog(file, connection, true);
             useWriteAheadLog(file, connection);
             execute(connection, "PRAGMA wal_autocheckpoint = " + WAITING_PAGES);
@@ -102,6 +103,7 @@ public final class LogDatabase {
             boolean ready = false;
             Connection connection = connect(file.toUri().toASCIIString() + immutability(file), config);
             try {
+                distrust(connection);
                 awaitBeginning(connection);
                 requireLog(file, connection, false);
                 ready = true;
@@ -159,6 +161,10 @@ public final class LogDatabase {
         if (!Files.exists(file)) {
             return;
         }
+        if (!Files.isRegularFile(file)) {
+            // A pipe would keep whoever opens it waiting for ever.
+            throw LogRefusals.of("open.noLog", file);
+        }
         byte[] start;
         try (InputStream in = Files.newInputStream(file)) {
             start = in.readNBytes(FILE_MARK.length);
@@ -168,6 +174,12 @@ public final class LogDatabase {
         if (start.length > 0 && !Arrays.equals(start, FILE_MARK)) {
             throw LogRefusals.of("open.noLog", file);
         }
+    }
+
+    /** A log may come from a stranger: what its schema says must neither run what is unsafe nor lead the database astray. */
+    public static void distrust(Connection connection) throws SQLException {
+        execute(connection, "PRAGMA trusted_schema = OFF");
+        execute(connection, "PRAGMA cell_size_check = ON");
     }
 
     private static void awaitBeginning(Connection connection) throws SQLException {
@@ -184,6 +196,7 @@ public final class LogDatabase {
         int application = LogSchema.number(connection, "PRAGMA application_id");
         int version = LogSchema.number(connection, "PRAGMA user_version");
         int tables = LogSchema.number(connection, "SELECT count(*) FROM sqlite_schema");
+        int feigned = LogSchema.number(connection, LogSchema.FEIGNED);
         execute(connection, "END");
         boolean isNew = application == 0 && version == 0 && tables == 0;
         if (isNew && mayBeNew) {
@@ -194,6 +207,9 @@ public final class LogDatabase {
         }
         if (application != LogSchema.APPLICATION_ID) {
             throw LogRefusals.of("open.foreign", file);
+        }
+        if (feigned > 0) {
+            throw LogRefusals.of("open.feigned", file);
         }
         int newest = LogSchema.newestVersion(LogSchema.STEPS);
         if (version > newest) {

@@ -22,6 +22,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import org.ohmstead.testlog.internal.LogDatabase;
 import org.ohmstead.testlog.internal.LogFailures;
 import org.ohmstead.testlog.internal.Witness;
 import org.sqlite.SQLiteConfig;
@@ -127,6 +128,7 @@ final class IndexFile implements AutoCloseable {
     }
 
     private void prepare() throws SQLException, BlockCode.DamagedException {
+        LogDatabase.distrust(connection);
         // As of one moment: somebody else may just be making the file, and half of what that changes would look like
         // damage.
         execute("BEGIN");
@@ -134,7 +136,10 @@ final class IndexFile implements AutoCloseable {
         int version = number("PRAGMA user_version");
         boolean isNew = application == 0 && version == 0 && number("SELECT count(*) FROM sqlite_schema") == 0;
         commit();
-        if (!isNew && (application != APPLICATION_ID || version != VERSION)) {
+        boolean feigned = number("SELECT count(*) FROM sqlite_schema WHERE type = 'view' OR type = 'trigger'"
+                        + " OR sql LIKE 'CREATE VIRTUAL%'")
+                > 0;
+        if (!isNew && (application != APPLICATION_ID || version != VERSION || feigned)) {
             throw new BlockCode.DamagedException("it is of another version or of another program");
         }
         if (isNew) {

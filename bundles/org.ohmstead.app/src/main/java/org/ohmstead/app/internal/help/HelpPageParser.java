@@ -72,7 +72,7 @@ final class HelpPageParser extends DefaultHandler {
     static HelpPage parse(String href, InputStream content) throws HelpException {
         HelpPageParser handler = new HelpPageParser(href);
         try {
-            SAXParserFactory factory = SAXParserFactory.newInstance();
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.newSAXParser().parse(content, handler);
         } catch (SAXParseException e) {

@@ -9,12 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.ohmstead.units.text.Messages;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * A way through Ohmstead, step by step, with what each step opens. It is written as the platform's cheat sheets are; their own viewer needs
@@ -59,9 +61,12 @@ record StepSheet(String title, List<HelpBlock> intro, List<Step> steps) {
      */
     static StepSheet read(String name, InputStream content) throws HelpException {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            Element sheet = factory.newDocumentBuilder().parse(content).getDocumentElement();
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            DocumentBuilder builder = factory.newDocumentBuilder();
+            builder.setErrorHandler(new DefaultHandler()); // Java's own would write to the standard streams
+            Element sheet = builder.parse(content).getDocumentElement();
             List<HelpBlock> intro = new ArrayList<>();
             for (Element part : children(sheet, "intro")) {
                 paragraphs(description(part)).forEach(spans -> intro.add(introduced(spans)));
