@@ -294,26 +294,6 @@ class StartScriptTest {
     }
 
     @Test
-    void newerJavasAreToldThatNativeCodeIsMeantAndOlderOnesAreNot() throws Exception {
-        String option = "--enable-native-access=ALL-UNNAMED";
-        assertFalse(run("demo").arguments().contains(option));
-        machine.environment.put(
-                "JAVA_HOME", machine.javaHome("java-new", "25.0.1").toString());
-        for (FakeMachine.Outcome outcome : List.of(run("demo"), run("x.ohmstead"))) {
-            assertTrue(outcome.arguments().contains(option), outcome.message());
-            assertTrue(outcome.arguments().contains("-Djdk.console=java.base"), outcome.message());
-        }
-    }
-
-    @Test
-    void whatNobodySignedIsAskedAboutBeforeItIsInstalled() throws Exception {
-        String option = "-Declipse.p2.unsignedPolicy=prompt";
-        assertTrue(run("x.ohmstead").arguments().contains(option));
-        String windows = Files.readString(FakeMachine.START.resolve("windows/ohmstead.bat"));
-        assertTrue(windows.contains(option), "the start script of Windows does not ask");
-    }
-
-    @Test
     void refusesToStartWithoutJava() throws Exception {
         machine.environment.remove("JAVA_HOME");
         FakeMachine.Outcome outcome = run("demo");
