@@ -126,6 +126,7 @@ class ReadingImportTest {
                 "2019-05-03T12:00:00+02:00 | 2019-02-30T12:00:00Z | taken_at | is no time",
                 ",10, | ,1e3, | end_point_limit_percent | the limit must lie",
                 "88500 | 1e999 | power (mW) | is too large",
+                "3.98 | 1e308 | power (mW) | \"88500\" is too large",
             })
     void namesLineAndColumnOfWhatIsWrong(String good, String bad, String column, String sentence) throws Exception {
         String cell = bad.contains(",") && !bad.startsWith(",") ? "\"" + bad + "\"" : bad;

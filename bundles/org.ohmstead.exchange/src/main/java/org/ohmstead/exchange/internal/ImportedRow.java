@@ -179,6 +179,10 @@ record ImportedRow(long line, Setting setting, ChannelReading channel) {
         }
         // Where the volts are not given they follow from the power in the load: P = U^2 / R.
         double volts = output.orElse(Math.sqrt(power.getAsDouble() * loadOhms));
+        if (!Double.isFinite(volts)) {
+            in.faultTooLarge(Field.POWER);
+            return Optional.empty();
+        }
         return Optional.of(new ChannelReading(
                 in.text(Field.CHANNEL, mode == Mode.BRIDGED ? "A+B" : "A"),
                 outcome.get(),
@@ -203,7 +207,12 @@ record ImportedRow(long line, Setting setting, ChannelReading channel) {
         OptionalDouble expanded = in.notNegative(Field.EXPANDED_UNCERTAINTY, false);
         if (expanded.isPresent()) {
             OptionalDouble factor = in.positive(Field.COVERAGE_FACTOR, false);
-            return OptionalDouble.of(expanded.getAsDouble() / factor.orElse(USUAL_COVERAGE_FACTOR));
+            double watts = expanded.getAsDouble() / factor.orElse(USUAL_COVERAGE_FACTOR);
+            if (!Double.isFinite(watts)) {
+                in.faultTooLarge(Field.EXPANDED_UNCERTAINTY);
+                return OptionalDouble.empty();
+            }
+            return OptionalDouble.of(watts);
         }
         if (settings.standardUncertaintyRatio().isPresent()) {
             return OptionalDouble.of(settings.standardUncertaintyRatio().getAsDouble() * powerWatts);

@@ -76,7 +76,7 @@ final class RowReader {
         }
         double value = columns.get(places.get(field)).si(Double.parseDouble(text.replace(',', '.')));
         if (!Double.isFinite(value)) {
-            fault(field, TEXTS.text("row.tooLarge", shown(text)));
+            faultTooLarge(field);
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);
@@ -181,6 +181,15 @@ final class RowReader {
         Integer place = places.get(field);
         faults.add(new ImportFault(
                 row.line(), place == null ? field.example() : columns.get(place).heading(), sentence));
+    }
+
+    /** Says of a number that it, or what follows from it, is larger than can be reckoned with. */
+    void faultTooLarge(Field field) {
+        fault(
+                field,
+                TEXTS.text(
+                        "row.tooLarge",
+                        shown(cell(field).map(RawCell::text).orElse("").strip())));
     }
 
     void fault(String sentence) {
