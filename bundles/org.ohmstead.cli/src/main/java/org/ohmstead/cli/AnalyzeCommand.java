@@ -13,13 +13,11 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.ohmstead.signal.AnalysisSettings;
 import org.ohmstead.signal.Burst;
-import org.ohmstead.signal.Capture;
 import org.ohmstead.signal.CaptureException;
-import org.ohmstead.signal.CaptureFile;
 import org.ohmstead.signal.ChannelAnalysis;
 import org.ohmstead.signal.Harmonic;
 import org.ohmstead.signal.LoadImpedance;
-import org.ohmstead.signal.WaveformAnalyzer;
+import org.ohmstead.signal.StoredCapture;
 import org.ohmstead.units.Quantity;
 import org.ohmstead.units.QuantityFormat;
 import org.ohmstead.units.Unit;
@@ -31,11 +29,13 @@ import picocli.CommandLine.Parameters;
 /** Analyses one recorded waveform. */
 @Command(
         name = "analyze",
-        description = {"${bundle:analyze.does}", "", "${bundle:analyze.more}", ""},
+        description = {"${bundle:analyze.does}", "", "${bundle:analyze.more}", "", "${bundle:analyze.long}", ""},
         footer = {"", "${bundle:analyze.example}"})
 final class AnalyzeCommand implements Callable<Integer> {
     private static final QuantityFormat FIVE = QuantityFormat.digits(5);
     private static final QuantityFormat THREE = QuantityFormat.digits(3);
+
+    private static final int PERCENT = 100;
 
     private final Console console;
 
@@ -92,31 +92,35 @@ final class AnalyzeCommand implements Callable<Integer> {
         if (frequency.isPresent()) {
             settings = settings.withFrequencyHz(frequency.getAsDouble());
         }
-        Capture capture = CaptureFile.read(
-                file, scales.stream().mapToDouble(Double::doubleValue).toArray());
-        List<ChannelAnalysis> channels = new ArrayList<>();
-        for (int i = 0; i < capture.channels().size(); i++) {
-            console.progress(i + 1, capture.channels().size(), Texts.of("analyze.progress"));
-            channels.add(analyze(capture, i, settings));
-        }
-        if (json.wanted()) {
-            console.json(document(capture, channels));
-        } else {
-            print(capture, channels);
+        try (StoredCapture capture = StoredCapture.open(
+                file, scales.stream().mapToDouble(Double::doubleValue).toArray())) {
+            List<ChannelAnalysis> channels = new ArrayList<>();
+            for (int i = 0; i < capture.channels(); i++) {
+                channels.add(analyze(capture, i, settings));
+            }
+            if (json.wanted()) {
+                console.json(document(capture, channels));
+            } else {
+                print(capture, channels);
+            }
         }
         return ExitCodes.DONE;
     }
 
-    private ChannelAnalysis analyze(Capture capture, int channel, AnalysisSettings settings) throws InputException {
+    private ChannelAnalysis analyze(StoredCapture capture, int channel, AnalysisSettings settings)
+            throws InputException {
+        console.progress(channel + 1, capture.channels(), Texts.of("analyze.progress"));
+        String percent = Texts.of("analyze.percent", (char) ('A' + channel), capture.sourceName());
         try {
-            return WaveformAnalyzer.analyze(capture.channels().get(channel), settings);
+            return capture.analyze(
+                    channel, settings, share -> console.progress((int) (PERCENT * share), PERCENT, percent));
         } catch (CaptureException e) {
             throw new InputException(
                     Texts.of("analyze.fault", file.getFileName(), (char) ('A' + channel), e.getMessage()));
         }
     }
 
-    private static ObjectNode document(Capture capture, List<ChannelAnalysis> channels) {
+    private static ObjectNode document(StoredCapture capture, List<ChannelAnalysis> channels) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("file", capture.sourceName());
         root.put("format", capture.formatText());
@@ -170,7 +174,7 @@ final class AnalyzeCommand implements Callable<Integer> {
         node.put("meanPowerWatts", burst.meanPowerWatts());
     }
 
-    private void print(Capture capture, List<ChannelAnalysis> channels) {
+    private void print(StoredCapture capture, List<ChannelAnalysis> channels) {
         console.line(capture.sourceName() + "  (" + capture.formatText() + ")");
         for (int i = 0; i < channels.size(); i++) {
             ChannelAnalysis analysis = channels.get(i);

@@ -8,9 +8,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 
 /** Capture files of any kind that can be read. The kind is told by the content, not by the name. */
 public final class CaptureFile {
+    private static final Set<String> WAV_BEGINNINGS = Set.of("RIFF", "RF64", "BW64");
+
     private CaptureFile() {}
 
     /**
@@ -24,6 +27,11 @@ public final class CaptureFile {
      * @throws IllegalArgumentException if a scale is not finite and above zero, or none is given
      */
     public static Capture read(Path file, double[] voltsPerFullScale) throws CaptureException {
+        return isWav(file) ? WavFile.read(file, voltsPerFullScale) : CsvWaveform.read(file, voltsPerFullScale);
+    }
+
+    /** Whether a file begins as a WAV file; empty or missing ones are refused. */
+    static boolean isWav(Path file) throws CaptureException {
         byte[] start;
         try (InputStream in = Files.newInputStream(file)) {
             start = in.readNBytes(4);
@@ -33,9 +41,6 @@ public final class CaptureFile {
         if (start.length == 0) {
             throw new CaptureException(Texts.said("file.empty", file.getFileName()));
         }
-        String magic = new String(start, StandardCharsets.ISO_8859_1);
-        return "RIFF".equals(magic) || "RF64".equals(magic)
-                ? WavFile.read(file, voltsPerFullScale)
-                : CsvWaveform.read(file, voltsPerFullScale);
+        return WAV_BEGINNINGS.contains(new String(start, StandardCharsets.ISO_8859_1));
     }
 }

@@ -78,6 +78,11 @@ final class HarmonicFit {
         return best;
     }
 
+    /** A fit that was made elsewhere. */
+    static HarmonicFit known(double radiansPerSample, int orders, double[] factors, double[] residual) {
+        return new HarmonicFit(radiansPerSample, orders, factors, residual);
+    }
+
     private static boolean isNearOneOf(double[] values, int index, double reach) {
         for (int i = 0; i < index; i++) {
             if (Math.abs(values[i] - values[index]) < reach) {
@@ -113,7 +118,8 @@ final class HarmonicFit {
         return cycles >= 4.5 ? Window.HANN : Window.RECTANGULAR;
     }
 
-    private static int ordersFor(int size, double radiansPerSample, Window window, int atLeastOrders) {
+    /** How many orders can be told apart. */
+    static int ordersFor(int size, double radiansPerSample, Window window, int atLeastOrders) {
         // Close to half the sample rate sine and cosine can no longer be told apart.
         double highest = Math.PI - window.mainLobeHalfWidthBins() * Math.PI / size;
         int fitting = (int) Math.floor(highest / radiansPerSample);
@@ -189,6 +195,11 @@ final class HarmonicFit {
         double phase = Math.atan2(factors[order], factors[orders + order]);
         double fundamental = Math.atan2(factors[1], factors[orders + 1]);
         return Math.IEEEremainder(phase - order * fundamental, 2 * Math.PI);
+    }
+
+    /** Phase of the fundamental as a sine, with the time origin in the middle of the record. */
+    double middlePhaseRadians() {
+        return Math.atan2(factors[1], factors[orders + 1]);
     }
 
     /** Samples minus the fitted wave. */

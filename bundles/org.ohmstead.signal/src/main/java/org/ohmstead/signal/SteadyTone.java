@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** The figures of a stretch of samples in which a tone runs steadily. */
 final class SteadyTone {
-    private static final double LEAST_SINAD_RATIO = 1e-16;
+    static final double LEAST_SINAD_RATIO = 1e-16;
     /** A generator may be off by 50 parts per million or so; a harmonic on the edge of the band must not flicker. */
     private static final double BAND_EDGE_TOLERANCE = 1.001;
 
@@ -107,12 +107,24 @@ final class SteadyTone {
     }
 
     private int highestOrderInBand() {
-        return (int) Math.min(fit.orders(), Math.floor(bandHighHz * BAND_EDGE_TOLERANCE / frequencyHz));
+        return highestOrderInBand(fit.orders(), bandHighHz, frequencyHz);
+    }
+
+    /** The highest order, of those that were fitted, below the upper end of the band. */
+    static int highestOrderInBand(int orders, double bandHighHz, double frequencyHz) {
+        return (int) Math.min(orders, Math.floor(bandHighHz * BAND_EDGE_TOLERANCE / frequencyHz));
+    }
+
+    /** Whether an order lies above the lower end of the band. */
+    static boolean isAboveLow(int order, double bandLowHz, double frequencyHz) {
+        return order * frequencyHz * BAND_EDGE_TOLERANCE >= bandLowHz;
     }
 
     /** The filter of a recorder falls off towards half the sample rate, which would pass for another wave shape. */
-    private int highestOrderPassed() {
-        return (int) Math.min(highestOrderInBand(), Math.floor(PASSED_SHARE * sampleRateHz / 2 / frequencyHz));
+    static int highestOrderPassed(int orders, double bandHighHz, double frequencyHz, double sampleRateHz) {
+        return (int) Math.min(
+                highestOrderInBand(orders, bandHighHz, frequencyHz),
+                Math.floor(PASSED_SHARE * sampleRateHz / 2 / frequencyHz));
     }
 
     /** Whether the tone rises above what noise alone shows at its strongest frequency. */
@@ -158,7 +170,7 @@ final class SteadyTone {
         double thdF = Math.sqrt(ratioSquare);
         double unwanted = residualBandSquare;
         for (int n = 2; n <= highestOrderInBand(); n++) {
-            unwanted += n * frequencyHz * BAND_EDGE_TOLERANCE >= settings.bandLowHz() ? square(n) : 0;
+            unwanted += isAboveLow(n, settings.bandLowHz(), frequencyHz) ? square(n) : 0;
         }
         double thdPlusNoiseR = Math.sqrt(unwanted / (unwanted + square(1)));
         double peak = outputVoltsPeak();
@@ -179,7 +191,8 @@ final class SteadyTone {
                 thdPlusNoiseR,
                 -20 * Math.log10(Math.max(LEAST_SINAD_RATIO, thdPlusNoiseR)),
                 harmonics,
-                ClippingFit.of(fit, highestOrderPassed(), factorVariance),
+                ClippingFit.of(
+                        fit, highestOrderPassed(fit.orders(), bandHighHz, frequencyHz, sampleRateHz), factorVariance),
                 burst,
                 settings.bandLowHz(),
                 bandHighHz,
@@ -193,11 +206,17 @@ final class SteadyTone {
             harmonics.add(new Harmonic(
                     n, fit.amplitudeVolts(n) / fit.amplitudeVolts(1), Math.toDegrees(fit.sinePhaseRadians(n))));
         }
+        noteHighest(highest, settings, frequencyHz, bandHighHz, notes);
+        return harmonics;
+    }
+
+    /** Notes if fewer harmonics count than were asked for. */
+    static void noteHighest(
+            int highest, AnalysisSettings settings, double frequencyHz, double bandHighHz, List<String> notes) {
         if (highest < 2) {
             notes.add(Texts.say("note.noHarmonic", Digits.of(frequencyHz, 6), Digits.of(bandHighHz, 6)));
         } else if (highest < settings.highestHarmonic()) {
             notes.add(Texts.say("note.harmonics", highest, Digits.of(bandHighHz, 6)));
         }
-        return harmonics;
     }
 }

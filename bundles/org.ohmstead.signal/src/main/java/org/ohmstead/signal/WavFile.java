@@ -8,7 +8,7 @@ import java.util.Arrays;
 import org.ohmstead.units.text.Said;
 
 /**
- * WAV files: RIFF and RF64 with integer samples of 16, 24 or 32 bits or floating-point samples of 32 or 64 bits. A
+ * WAV files: RIFF, RF64 and BW64 with integer samples of 16, 24 or 32 bits or floating-point samples of 32 or 64 bits. A
  * sample at digital full scale (2^15, 2^23, 2^31, or 1.0) stands for the stated volts (instantaneous, so peak volts of a
  * sine that just fills the scale).
  */

@@ -14,7 +14,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** Reads one WAV file. Sizes stated in the file are believed only as far as the file is long. */
@@ -60,7 +59,16 @@ final class WavReader {
                         .toArray()));
     }
 
-    private Capture capture(double[] scales) throws IOException, CaptureException {
+    /** Reads what the header of a file says of its samples. */
+    static WavLayout layout(Path file) throws CaptureException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+            return new WavReader(file, channel).layout();
+        } catch (IOException e) {
+            throw FileFailure.reading(file, e);
+        }
+    }
+
+    private WavLayout layout() throws IOException, CaptureException {
         readOuterHeader();
         scanChunks();
         if (dataPosition < 0) {
@@ -72,24 +80,23 @@ final class WavReader {
         int channels = format.getShort(2) & 0xFFFF;
         long sampleRate = format.getInt(4) & 0xFFFFFFFFL;
         WavFormat sampleFormat = sampleFormat(channels, sampleRate);
-        int frameBytes = channels * sampleFormat.bytes();
-        long frames = frames(frameBytes);
+        return new WavLayout(sampleRate, channels, sampleFormat, dataPosition, frames(channels * sampleFormat.bytes()));
+    }
+
+    private Capture capture(double[] scales) throws IOException, CaptureException {
+        WavLayout layout = layout();
+        int channels = layout.channels();
+        long frames = layout.frames();
         if (!fitsMemory(frames * channels)) {
             throw broken("wav.tooLarge", frames, channels);
         }
-        double[][] samples = samples(sampleFormat, channels, (int) frames, WavFile.scalesFor(file, channels, scales));
+        double[][] samples =
+                samples(layout.format(), channels, (int) frames, WavFile.scalesFor(file, channels, scales));
         List<Waveform> waveforms = new ArrayList<>();
         for (double[] values : samples) {
-            waveforms.add(Waveform.wrap(sampleRate, values));
+            waveforms.add(Waveform.wrap(layout.sampleRateHz(), values));
         }
-        String text = String.format(
-                Locale.ROOT,
-                "WAV %s, %d channel%s, %d Hz",
-                sampleFormat.text(),
-                channels,
-                channels == 1 ? "" : "s",
-                sampleRate);
-        return new Capture(waveforms, String.valueOf(file.getFileName()), text);
+        return new Capture(waveforms, String.valueOf(file.getFileName()), layout.text());
     }
 
     /** Whether a number of samples can be held, with room for their analysis. */
@@ -117,7 +124,8 @@ final class WavReader {
         }
         ByteBuffer header = bytes(0, 12);
         String outer = identifier(header, 0);
-        wide = "RF64".equals(outer);
+        // RF64 by EBU Tech 3306, BW64 by Recommendation ITU-R BS.2088: the sizes stand in a chunk of their own.
+        wide = "RF64".equals(outer) || "BW64".equals(outer);
         if (!(wide || "RIFF".equals(outer)) || !"WAVE".equals(identifier(header, 8))) {
             throw broken("wav.notWav");
         }

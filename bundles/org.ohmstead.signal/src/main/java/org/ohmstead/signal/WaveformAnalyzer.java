@@ -4,7 +4,6 @@
 package org.ohmstead.signal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,7 +14,9 @@ import java.util.OptionalDouble;
  * by least squares; everything that is left over is sorted by frequency.
  */
 public final class WaveformAnalyzer {
-    private static final int MOST_SAMPLES = 1 << 22;
+    /** A record with more is gone through in segments. */
+    static final int MOST_SAMPLES = 1 << 22;
+
     private static final int LEAST_SAMPLES = 16;
     private static final double LEAST_CYCLES = 2.9;
     private static final double FLAT_RATIO = 1e-12;
@@ -26,14 +27,20 @@ public final class WaveformAnalyzer {
     /**
      * Analyses one channel.
      *
-     * @param waveform the record in volts; of a record beyond 4 million samples only the middle is used, with a note
+     * @param waveform the record in volts; a record beyond 4,194,304 samples is analysed in segments, with a note
      * @param settings load, frequency if known, harmonics, band
      * @throws CaptureException if the record holds no tone, or too little of it, with a sentence that says what was
      *     found and what to check
      */
     public static ChannelAnalysis analyze(Waveform waveform, AnalysisSettings settings) throws CaptureException {
+        if (waveform.size() > MOST_SAMPLES) {
+            return LongAnalysis.of(RecordedChannel.of(waveform), settings, LongSizes.USUAL, share -> {});
+        }
         List<String> notes = new ArrayList<>();
-        double[] samples = limited(waveform, notes);
+        double[] samples = waveform.raw();
+        if (samples.length < LEAST_SAMPLES) {
+            throw new CaptureException(Texts.said("tone.fewSamples", samples.length, LEAST_SAMPLES));
+        }
         double sampleRateHz = waveform.sampleRateHz();
         requireBand(settings, sampleRateHz, notes);
         double[] alternating = alternating(samples);
@@ -112,22 +119,6 @@ public final class WaveformAnalyzer {
                         Digits.of(frequencyHz, 3),
                         Digits.of(3 / frequencyHz, 3)),
                 cause);
-    }
-
-    private static double[] limited(Waveform waveform, List<String> notes) throws CaptureException {
-        double[] samples = waveform.raw();
-        if (samples.length < LEAST_SAMPLES) {
-            throw new CaptureException(Texts.said("tone.fewSamples", samples.length, LEAST_SAMPLES));
-        }
-        if (samples.length <= MOST_SAMPLES) {
-            return samples;
-        }
-        int from = (samples.length - MOST_SAMPLES) / 2;
-        notes.add(Texts.say(
-                "note.middle",
-                Texts.four(waveform.durationSeconds()),
-                Texts.four(MOST_SAMPLES / waveform.sampleRateHz())));
-        return Arrays.copyOfRange(samples, from, from + MOST_SAMPLES);
     }
 
     private static void requireBand(AnalysisSettings settings, double sampleRateHz, List<String> notes)
