@@ -19,9 +19,9 @@ final class CaptureMaker {
 
     private static final int BLOCK = 8192;
     private static final double NOISE_VOLTS_RMS = 1e-3;
-    private static final double DIRECT_VOLTS = 0.012;
-    private static final double SECOND_RATIO = 0.0008;
-    private static final double THIRD_RATIO = 0.0005;
+    static final double DIRECT_VOLTS = 0.012;
+    static final double SECOND_RATIO = 0.0008;
+    static final double THIRD_RATIO = 0.0005;
 
     private CaptureMaker() {}
 

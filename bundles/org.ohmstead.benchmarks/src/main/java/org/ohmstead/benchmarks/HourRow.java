@@ -19,6 +19,8 @@ final class HourRow implements Row {
     private static final double FREQUENCY_HZ = 997;
     private static final double VOLTS_PEAK = 28;
     private static final Pattern FREQUENCY = Pattern.compile("\"frequencyHz\"\\s*:\\s*([0-9.eE+-]+)");
+    private static final Pattern DIRECT = Pattern.compile("\"dcVolts\"\\s*:\\s*([0-9.eE+-]+)");
+    private static final Pattern DISTORTION = Pattern.compile("\"thdFRatio\"\\s*:\\s*([0-9.eE+-]+)");
     private static final Pattern VOLTS = Pattern.compile("\"outputVoltsRms\"\\s*:\\s*([0-9.eE+-]+)");
 
     @Override
@@ -75,8 +77,10 @@ final class HourRow implements Row {
     }
 
     private static void check(String said) throws IOException {
-        near("frequency", FREQUENCY, said, FREQUENCY_HZ, 1e-6);
-        near("voltage", VOLTS, said, VOLTS_PEAK / Math.sqrt(2), 1e-4);
+        near("frequency", FREQUENCY, said, FREQUENCY_HZ, 1e-9);
+        near("voltage", VOLTS, said, VOLTS_PEAK / Math.sqrt(2), 1e-5);
+        near("direct voltage", DIRECT, said, CaptureMaker.DIRECT_VOLTS, 5e-3);
+        near("distortion", DISTORTION, said, Math.hypot(CaptureMaker.SECOND_RATIO, CaptureMaker.THIRD_RATIO), 5e-3);
     }
 
     private static void near(String what, Pattern pattern, String said, double expected, double share)
