@@ -53,10 +53,16 @@ public final class Decimation {
      * @param buckets how many runs, 1 or more
      */
     public static List<PlotPoint> envelope(double firstX, double stepX, double[] y, int from, int to, int buckets) {
+        check(firstX, stepX, y.length, from, to, buckets);
+        return even(index -> firstX + index * stepX, y, from, to, buckets);
+    }
+
+    static void check(double firstX, double stepX, int length, int from, int to, int buckets) {
+        Checks.finite("firstX", firstX);
         if (!(stepX > 0) || !Double.isFinite(stepX)) {
             throw new IllegalArgumentException("stepX must be above 0 but is " + stepX + ".");
         }
-        return even(index -> firstX + index * stepX, y, from, to, buckets);
+        check(length, from, to, buckets);
     }
 
     private static List<PlotPoint> even(IntToDoubleFunction x, double[] y, int from, int to, int buckets) {

@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.ohmstead.plot.Decimation;
+import org.ohmstead.plot.LongRecord;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 
 /**
  * A source for long records taken at even distances, such as millions of samples of a captured wave. Each plot has only
- * what is in view, thinned so that no peak is lost; read-outs are from the record itself. Immutable; the samples are not
- * copied and must not be changed.
+ * what is in view, thinned so that no peak is lost; read-outs are from the record itself. All samples are gone through with
+ * the first plot alone. Immutable; the samples are not copied and must not be changed.
  */
 public final class SampledSource implements PlotSource {
     private final Plot frame;
@@ -27,8 +27,31 @@ public final class SampledSource implements PlotSource {
         this.waves = List.copyOf(waves);
     }
 
-    private record Wave(String name, double firstX, double stepX, double[] samples, Style style, int tone) {
-        double place(double x) {
+    private static final class Wave {
+        private final String name;
+        private final double firstX;
+        private final double stepX;
+        private final double[] samples;
+        private final int tone;
+        /** Made with the first plot, away from the UI thread. */
+        private LongRecord record;
+
+        Wave(String name, double firstX, double stepX, double[] samples, int tone) {
+            this.name = name;
+            this.firstX = firstX;
+            this.stepX = stepX;
+            this.samples = samples;
+            this.tone = tone;
+        }
+
+        private synchronized LongRecord record() {
+            if (record == null) {
+                record = LongRecord.of(samples);
+            }
+            return record;
+        }
+
+        private double place(double x) {
             return (x - firstX) / stepX;
         }
 
@@ -40,7 +63,19 @@ public final class SampledSource implements PlotSource {
                 from = within(Math.floor(place(window.get().lowerX())) - 1);
                 to = Math.max(from, within(Math.ceil(place(window.get().upperX())) + 2));
             }
-            return new Series(name, Decimation.envelope(firstX, stepX, samples, from, to, buckets), style, tone);
+            return new Series(name, record().envelope(firstX, stepX, from, to, buckets), Style.LINE, tone);
+        }
+
+        OptionalDouble valueAt(double x) {
+            double place = place(x);
+            if (!(place >= 0) || !(place <= samples.length - 1)) {
+                return OptionalDouble.empty();
+            }
+            int before = (int) Math.min(Math.floor(place), Math.max(0, samples.length - 2));
+            double share = place - before;
+            double left = samples[before];
+            double right = samples[Math.min(before + 1, samples.length - 1)];
+            return OptionalDouble.of(share == 0 ? left : left + share * (right - left));
         }
 
         private int within(double index) {
@@ -67,7 +102,7 @@ public final class SampledSource implements PlotSource {
             throw new IllegalArgumentException("stepX must be above 0 but is " + stepX + ".");
         }
         List<Wave> more = new ArrayList<>(waves);
-        more.add(new Wave(name, firstX, stepX, samples, Style.LINE, tone));
+        more.add(new Wave(name, firstX, stepX, samples, tone));
         return new SampledSource(frame, more);
     }
 
@@ -83,13 +118,9 @@ public final class SampledSource implements PlotSource {
     @Override
     public OptionalDouble valueAt(String seriesName, double x) {
         for (Wave wave : waves) {
-            double place = wave.place(x);
-            if (wave.name().equals(seriesName) && place >= 0 && place <= wave.samples().length - 1) {
-                int before = (int) Math.min(Math.floor(place), Math.max(0, wave.samples().length - 2));
-                double share = place - before;
-                double left = wave.samples()[before];
-                double right = wave.samples()[Math.min(before + 1, wave.samples().length - 1)];
-                return OptionalDouble.of(share == 0 ? left : left + share * (right - left));
+            OptionalDouble value = wave.name.equals(seriesName) ? wave.valueAt(x) : OptionalDouble.empty();
+            if (value.isPresent()) {
+                return value;
             }
         }
         return OptionalDouble.empty();
