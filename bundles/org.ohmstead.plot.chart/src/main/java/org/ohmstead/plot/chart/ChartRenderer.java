@@ -3,14 +3,15 @@
 
 package org.ohmstead.plot.chart;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.DecimalFormatSymbols;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -32,6 +33,7 @@ import org.ohmstead.units.text.Language;
 public final class ChartRenderer {
     private static final double SMALLEST_POINTS = 40;
     private static final double LARGEST_PIXELS = 20_000;
+    private static final int WHITE = 0xFFFFFF;
 
     private final ChartFonts fonts;
     private final Locale language;
@@ -98,6 +100,36 @@ public final class ChartRenderer {
                     .draw(own, new Rectangle2D.Double(0, 0, widthPoints, heightPoints));
         } finally {
             own.dispose();
+        }
+    }
+
+    /**
+     * As {@link #draw(Plot, Graphics2D, double, double, ChartOptions)}, with its upper left corner at that of an image.
+     * Lines of many points are drawn much faster so than through graphics.
+     *
+     * @param image of {@link BufferedImage#TYPE_INT_RGB}, and no part of another
+     * @param pixelsOfPoint pixels for each point, above 0
+     */
+    public ChartLayout draw(
+            Plot plot,
+            BufferedImage image,
+            double pixelsOfPoint,
+            double widthPoints,
+            double heightPoints,
+            ChartOptions options) {
+        Objects.requireNonNull(options, "options");
+        checkSize(widthPoints, heightPoints);
+        if (!(pixelsOfPoint > 0)) {
+            throw new IllegalArgumentException("pixelsOfPoint must be above 0 but is " + pixelsOfPoint + ".");
+        }
+        Graphics2D graphics = image.createGraphics();
+        try {
+            graphics.scale(pixelsOfPoint, pixelsOfPoint);
+            return new ChartAssembly(CleanTexts.of(plot), fonts, options, decimalComma)
+                    .onto(image)
+                    .draw(graphics, new Rectangle2D.Double(0, 0, widthPoints, heightPoints));
+        } finally {
+            graphics.dispose();
         }
     }
 
@@ -177,15 +209,9 @@ public final class ChartRenderer {
         int widthPixels = Math.max(1, (int) Math.round(widthPoints * scale));
         int heightPixels = Math.max(1, (int) Math.round(heightPoints * scale));
         BufferedImage image = new BufferedImage(widthPixels, heightPixels, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        try {
-            graphics.setColor(Color.WHITE);
-            graphics.fillRect(0, 0, widthPixels, heightPixels);
-            graphics.scale(scale, scale);
-            draw(plot, graphics, widthPoints, heightPoints);
-        } finally {
-            graphics.dispose();
-        }
+        // The last row and column may lie half outside the chart.
+        Arrays.fill(((DataBufferInt) image.getRaster().getDataBuffer()).getData(), WHITE);
+        draw(plot, image, scale, widthPoints, heightPoints, ChartOptions.PAPER);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             if (!ImageIO.write(image, "png", bytes)) {

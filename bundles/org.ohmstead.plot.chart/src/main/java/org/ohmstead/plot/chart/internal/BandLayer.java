@@ -25,8 +25,8 @@ record BandLayer(Band band) implements Layer {
             upper.add(new PlotPoint(point.x(), point.upper()));
             lower.add(new PlotPoint(point.x(), point.lower()));
         }
-        Path2D outline = Polyline.path(Polyline.of(upper, stage));
-        List<Point2D> back = Polyline.of(lower, stage);
+        Path2D outline = Polyline.path(Polyline.of(upper, stage).thinned(stage));
+        List<Point2D> back = Polyline.of(lower, stage).thinned(stage);
         for (int i = back.size() - 1; i >= 0; i--) {
             outline.lineTo(back.get(i).getX(), back.get(i).getY());
         }

@@ -8,8 +8,10 @@ import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -44,6 +46,7 @@ public final class ChartAssembly {
     private final Look look;
     private final boolean legend;
     private final boolean decimalComma;
+    private Optional<PixelGround> ground = Optional.empty();
 
     /** Makes the assembly of one plot; the numbers along its axes have a decimal comma or a point. */
     public ChartAssembly(Plot plot, ChartFonts fonts, ChartOptions options, boolean decimalComma) {
@@ -51,6 +54,12 @@ public final class ChartAssembly {
         this.look = new Look(fonts, options.look());
         this.legend = options.legend();
         this.decimalComma = decimalComma;
+    }
+
+    /** Lets what is drawn faster into pixels be drawn so: those of the image that the graphics draw on. */
+    public ChartAssembly onto(BufferedImage image) {
+        ground = Optional.of(PixelGround.of(image));
+        return this;
     }
 
     /** Draws the chart into the rectangle and returns where things are. */
@@ -133,20 +142,20 @@ public final class ChartAssembly {
 
     private void addLayers(XYPlot between) {
         for (Band band : plot.bands()) {
-            between.addAnnotation(new LayerAnnotation(look, new BandLayer(band)), false);
+            between.addAnnotation(new LayerAnnotation(look, ground, new BandLayer(band)), false);
         }
         List<Series> bars =
                 plot.series().stream().filter(each -> each.style().hasBars()).toList();
         if (!bars.isEmpty()) {
-            between.addAnnotation(new LayerAnnotation(look, new BarLayer(bars)), false);
+            between.addAnnotation(new LayerAnnotation(look, ground, new BarLayer(bars)), false);
         }
         for (Series series : plot.series()) {
             if (!series.style().hasBars()) {
-                between.addAnnotation(new LayerAnnotation(look, new SeriesLayer(series)), false);
+                between.addAnnotation(new LayerAnnotation(look, ground, new SeriesLayer(series)), false);
             }
         }
-        between.addAnnotation(new LayerAnnotation(look, new MarkLayer(plot)), false);
-        between.addAnnotation(new LayerAnnotation(look, new TextLayer(plot, look.mark)), false);
+        between.addAnnotation(new LayerAnnotation(look, ground, new MarkLayer(plot)), false);
+        between.addAnnotation(new LayerAnnotation(look, ground, new TextLayer(plot, look.mark)), false);
     }
 
     private ValueAxis axis(Axis data, AxisRange.Ends ends) {

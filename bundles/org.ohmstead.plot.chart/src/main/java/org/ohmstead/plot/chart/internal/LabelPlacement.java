@@ -6,7 +6,9 @@ package org.ohmstead.plot.chart.internal;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ohmstead.plot.Mark;
 import org.ohmstead.plot.Plot;
 import org.ohmstead.plot.PlotPoint;
@@ -28,11 +30,15 @@ final class LabelPlacement {
     private static final double LATER_CHOICE = 0.8;
 
     private final Stage stage;
-    private final List<Point2D> data = new ArrayList<>();
+    private final PointGrid data;
+    /** Where the lines run; a series is looked up by being the same. */
+    private final Map<Series, List<Point2D>> lines = new IdentityHashMap<>();
+
     private final List<Rectangle2D> marks = new ArrayList<>();
 
     LabelPlacement(Plot plot, Stage stage) {
         this.stage = stage;
+        data = new PointGrid(stage.area());
         for (Series series : plot.series()) {
             sample(series);
         }
@@ -86,7 +92,7 @@ final class LabelPlacement {
 
     /** Where the name of a line may stand: near it, the right end first; nowhere if no part of it is in the area. */
     List<Rectangle2D> choices(Series line, double width, double height) {
-        List<Point2D> points = Polyline.of(line.points(), stage).stream()
+        List<Point2D> points = line(line).stream()
                 .filter(point -> stage.area().contains(point))
                 .toList();
         List<Rectangle2D> choices = new ArrayList<>();
@@ -170,15 +176,12 @@ final class LabelPlacement {
         for (Rectangle2D mark : marks) {
             cost += mark.intersects(place) ? OVER_MARK : 0;
         }
-        for (Point2D point : data) {
-            cost += place.contains(point) ? OVER_DATA : 0;
-        }
-        return cost;
+        return cost + OVER_DATA * data.countIn(place);
     }
 
     private void sample(Series series) {
         if (series.style().hasLine()) {
-            List<Point2D> points = Polyline.of(series.points(), stage);
+            List<Point2D> points = line(series);
             for (int i = 1; i < points.size(); i++) {
                 sampleStroke(points.get(i - 1), points.get(i));
             }
@@ -200,17 +203,18 @@ final class LabelPlacement {
     }
 
     private void sampleStroke(Point2D from, Point2D to) {
+        if (data.size() >= MOST_SAMPLES) {
+            return;
+        }
         int parts = (int) Math.min(MOST_PARTS, Math.ceil(from.distance(to) / SAMPLE_DISTANCE) + 1);
         for (int i = 0; i <= parts; i++) {
             double share = (double) i / parts;
-            add(new Point2D.Double(
-                    from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY())));
+            data.add(from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY()));
         }
     }
 
-    private void add(Point2D point) {
-        if (data.size() < MOST_SAMPLES && stage.area().contains(point)) {
-            data.add(point);
-        }
+    private List<Point2D> line(Series series) {
+        return lines.computeIfAbsent(
+                series, each -> Polyline.of(each.points(), stage).thinned(stage));
     }
 }

@@ -5,6 +5,7 @@ package org.ohmstead.plot.chart.internal;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -17,10 +18,12 @@ final class LayerAnnotation extends AbstractXYAnnotation {
     private static final long serialVersionUID = 1L;
 
     private final transient Look look;
+    private final transient Optional<PixelGround> ground;
     private final transient Layer layer;
 
-    LayerAnnotation(Look look, Layer layer) {
+    LayerAnnotation(Look look, Optional<PixelGround> ground, Layer layer) {
         this.look = look;
+        this.ground = ground;
         this.layer = layer;
     }
 
@@ -33,7 +36,8 @@ final class LayerAnnotation extends AbstractXYAnnotation {
             ValueAxis rangeAxis,
             int rendererIndex,
             PlotRenderingInfo info) {
-        layer.draw(new Stage(look, graphics, dataArea, xMapping(domainAxis, dataArea), yMapping(rangeAxis, dataArea)));
+        layer.draw(new Stage(
+                look, graphics, dataArea, xMapping(domainAxis, dataArea), yMapping(rangeAxis, dataArea), ground));
     }
 
     static AxisMapping xMapping(ValueAxis axis, Rectangle2D area) {

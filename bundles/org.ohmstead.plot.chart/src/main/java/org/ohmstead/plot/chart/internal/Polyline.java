@@ -5,18 +5,19 @@ package org.ohmstead.plot.chart.internal;
 
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.plot.PlotPoint;
 
 /**
- * The points of a line where they are drawn. Where several fall into one column of a point's width, only the first, the
- * last, the lowest and the highest stay: the picture is the same and its file small.
+ * The points of a line where they are drawn.
+ *
+ * @param points every point, and where the line enters and leaves what renderers can reckon with
+ * @param rising whether x never falls
  */
-final class Polyline {
-    private Polyline() {}
-
-    static List<Point2D> of(List<PlotPoint> points, Stage stage) {
+record Polyline(List<Point2D> points, boolean rising) {
+    static Polyline of(List<PlotPoint> points, Stage stage) {
         List<Point2D> placed = new ArrayList<>(points.size());
         boolean rising = true;
         double lastX = Double.NaN;
@@ -34,7 +35,22 @@ final class Polyline {
             lastX = x;
             lastY = y;
         }
-        return rising && placed.size() > stage.area().getWidth() ? thinned(placed, stage) : placed;
+        return new Polyline(placed, rising);
+    }
+
+    /**
+     * Returns the points that are enough. Where several fall into one column of a point's width, only the first, the
+     * last, the lowest and the highest stay: the picture is the same and its file small.
+     */
+    List<Point2D> thinned(Stage stage) {
+        return thinned(stage, 1);
+    }
+
+    /** As {@link #thinned(Stage)}, for columns of which so many go into a point. */
+    List<Point2D> thinned(Stage stage, double columnsOfPoint) {
+        return rising && points.size() > stage.area().getWidth() * columnsOfPoint
+                ? thinned(points, stage.area(), columnsOfPoint)
+                : points;
     }
 
     static Path2D path(List<Point2D> points) {
@@ -49,16 +65,16 @@ final class Polyline {
         return path;
     }
 
-    private static List<Point2D> thinned(List<Point2D> points, Stage stage) {
+    private static List<Point2D> thinned(List<Point2D> points, Rectangle2D area, double columnsOfPoint) {
         // What lies left or right of the area is one column each: it only leads the line to the edge.
-        double left = stage.area().getMinX() - 1;
-        double right = stage.area().getMaxX() + 1;
+        double left = area.getMinX() - 1;
+        double right = area.getMaxX() + 1;
         List<Point2D> kept = new ArrayList<>();
         int start = 0;
         while (start < points.size()) {
-            long column = column(points.get(start), left, right);
+            long column = column(points.get(start), left, right, columnsOfPoint);
             int end = start;
-            while (end < points.size() && column(points.get(end), left, right) == column) {
+            while (end < points.size() && column(points.get(end), left, right, columnsOfPoint) == column) {
                 end++;
             }
             keepExtremes(points, start, end, kept);
@@ -67,8 +83,8 @@ final class Polyline {
         return kept;
     }
 
-    private static long column(Point2D point, double left, double right) {
-        return (long) Math.floor(Math.max(left, Math.min(right, point.getX())));
+    private static long column(Point2D point, double left, double right, double columnsOfPoint) {
+        return (long) Math.floor(Math.max(left, Math.min(right, point.getX())) * columnsOfPoint);
     }
 
     private static void keepExtremes(List<Point2D> points, int start, int end, List<Point2D> kept) {

@@ -12,6 +12,7 @@ import java.util.List;
 import org.ohmstead.plot.MarkerShape;
 import org.ohmstead.plot.Palette;
 import org.ohmstead.plot.PlotPoint;
+import org.ohmstead.plot.Scale;
 import org.ohmstead.plot.Series;
 import org.ohmstead.plot.Style;
 
@@ -82,7 +83,8 @@ record SeriesLayer(Series series) implements Layer {
 
     private void drawLine(Stage stage, Color colour) {
         Graphics2D graphics = stage.graphics();
-        List<Point2D> points = Polyline.of(series.points(), stage);
+        Polyline line = Polyline.of(series.points(), stage);
+        List<Point2D> points = line.thinned(stage);
         if (series.style() == Style.FILLED) {
             Path2D area = Polyline.path(points);
             area.lineTo(points.get(points.size() - 1).getX(), stage.baseline());
@@ -92,18 +94,43 @@ record SeriesLayer(Series series) implements Layer {
             graphics.fill(area);
         }
         if (points.size() > 1) {
-            graphics.setPaint(colour);
-            graphics.setStroke(isDense(points.size(), stage) ? Look.DENSE_STROKE : lineStroke(series.style()));
-            graphics.draw(Polyline.path(points));
+            BasicStroke stroke = isDense(points, stage) ? Look.DENSE_STROKE : lineStroke(series.style());
+            if (!DenseDrawing.draw(line, stage, stroke, colour)) {
+                graphics.setPaint(colour);
+                graphics.setStroke(stroke);
+                graphics.draw(Polyline.path(points));
+            }
         }
     }
 
     // A spectrum's thicket is read more easily in thin lines; a record of so many cycles that they merge must be solid.
-    private boolean isDense(int drawnPoints, Stage stage) {
+    private boolean isDense(List<Point2D> drawn, Stage stage) {
         double width = stage.area().getWidth();
         return series.style() == Style.LINE
-                && drawnPoints > width * DENSE_SHARE
-                && series.points().size() < width * MERGING_SHARE;
+                && drawn.size() > width * DENSE_SHARE
+                && series.points().size() < width * MERGING_SHARE
+                && (stage.xMapping().scale() == Scale.LOG || !merges(drawn));
+    }
+
+    /** Whether even thin lines would touch: whether on its mean way up or down the line advances by less than their width. */
+    private static boolean merges(List<Point2D> drawn) {
+        double way = 0;
+        double weightedAdvance = 0;
+        int start = 0;
+        for (int i = 1; i < drawn.size(); i++) {
+            boolean turns = i == drawn.size() - 1
+                    || (drawn.get(i + 1).getY() - drawn.get(i).getY())
+                                    * (drawn.get(i).getY() - drawn.get(start).getY())
+                            < 0;
+            if (turns) {
+                double height = Math.abs(drawn.get(i).getY() - drawn.get(start).getY());
+                way += height;
+                weightedAdvance +=
+                        height * (drawn.get(i).getX() - drawn.get(start).getX());
+                start = i;
+            }
+        }
+        return weightedAdvance < way * Look.DENSE_STROKE.getLineWidth();
     }
 
     private void drawStems(Stage stage, Color colour) {

@@ -5,6 +5,7 @@ package org.ohmstead.plot.chart.internal;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import org.ohmstead.plot.chart.AxisMapping;
 
 /**
@@ -15,8 +16,15 @@ import org.ohmstead.plot.chart.AxisMapping;
  * @param area the area between the axes
  * @param xMapping how x lies
  * @param yMapping how y lies
+ * @param ground the pixels that the graphics draw on, where that is known
  */
-record Stage(Look look, Graphics2D graphics, Rectangle2D area, AxisMapping xMapping, AxisMapping yMapping) {
+record Stage(
+        Look look,
+        Graphics2D graphics,
+        Rectangle2D area,
+        AxisMapping xMapping,
+        AxisMapping yMapping,
+        Optional<PixelGround> ground) {
     // Far enough not to show; near enough for renderers that reckon in 32 bits.
     static final double FAR = 20_000;
 

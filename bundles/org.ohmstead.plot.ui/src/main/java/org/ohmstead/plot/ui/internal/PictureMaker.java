@@ -3,7 +3,6 @@
 
 package org.ohmstead.plot.ui.internal;
 
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.Set;
@@ -45,20 +44,14 @@ public final class PictureMaker {
         int height = (int) Math.round(request.height() * scale);
         BufferedImage image = Pixels.blank(width, height);
         double perPoint = request.pixelsOfPoint();
-        Graphics2D graphics = image.createGraphics();
-        ChartLayout points;
-        try {
-            graphics.scale(scale * perPoint, scale * perPoint);
-            points = renderer.withDecimalComma(request.decimalComma())
-                    .draw(
-                            visible,
-                            graphics,
-                            request.width() / perPoint,
-                            request.height() / perPoint,
-                            new ChartOptions(request.look(), false));
-        } finally {
-            graphics.dispose();
-        }
+        ChartLayout points = renderer.withDecimalComma(request.decimalComma())
+                .draw(
+                        visible,
+                        image,
+                        scale * perPoint,
+                        request.width() / perPoint,
+                        request.height() / perPoint,
+                        new ChartOptions(request.look(), false));
         return new Picture(
                 request,
                 inView,
