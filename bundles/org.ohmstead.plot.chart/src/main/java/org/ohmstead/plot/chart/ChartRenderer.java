@@ -6,12 +6,10 @@ package org.ohmstead.plot.chart;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.DecimalFormatSymbols;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -33,7 +31,6 @@ import org.ohmstead.units.text.Language;
 public final class ChartRenderer {
     private static final double SMALLEST_POINTS = 40;
     private static final double LARGEST_PIXELS = 20_000;
-    private static final int WHITE = 0xFFFFFF;
 
     private final ChartFonts fonts;
     private final Locale language;
@@ -104,8 +101,8 @@ public final class ChartRenderer {
     }
 
     /**
-     * As {@link #draw(Plot, Graphics2D, double, double, ChartOptions)}, with its upper left corner at that of an image.
-     * Lines of many points are drawn much faster so than through graphics.
+     * As {@link #draw(Plot, Graphics2D, double, double, ChartOptions)}, with its upper left corner at that of an image,
+     * all of which is painted. Lines of many points are drawn much faster so than through graphics.
      *
      * @param image of {@link BufferedImage#TYPE_INT_RGB}, and no part of another
      * @param pixelsOfPoint pixels for each point, above 0
@@ -209,8 +206,6 @@ public final class ChartRenderer {
         int widthPixels = Math.max(1, (int) Math.round(widthPoints * scale));
         int heightPixels = Math.max(1, (int) Math.round(heightPoints * scale));
         BufferedImage image = new BufferedImage(widthPixels, heightPixels, BufferedImage.TYPE_INT_RGB);
-        // The last row and column may lie half outside the chart.
-        Arrays.fill(((DataBufferInt) image.getRaster().getDataBuffer()).getData(), WHITE);
         draw(plot, image, scale, widthPoints, heightPoints, ChartOptions.PAPER);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {

@@ -56,9 +56,9 @@ public final class ChartAssembly {
         this.decimalComma = decimalComma;
     }
 
-    /** Lets what is drawn faster into pixels be drawn so: those of the image that the graphics draw on. */
+    /** Paints the image that the graphics draw on, and lets what is drawn faster into its pixels be drawn so. */
     public ChartAssembly onto(BufferedImage image) {
-        ground = Optional.of(PixelGround.of(image));
+        ground = Optional.of(PixelGround.of(image, look.ground.getRGB() & 0xFFFFFF));
         return this;
     }
 
@@ -66,7 +66,7 @@ public final class ChartAssembly {
     public ChartLayout draw(Graphics2D graphics, Rectangle2D place) {
         XYPlot between = xyPlot();
         JFreeChart chart = new JFreeChart(null, look.title, between, false);
-        chart.setBackgroundPaint(look.ground);
+        chart.setBackgroundPaint(ground.isPresent() ? null : look.ground);
         chart.setPadding(new RectangleInsets(SIDE, SIDE, SIDE, ROOM_FOR_LAST_NUMBER));
         chart.setAntiAlias(true);
         chart.setTextAntiAlias(true);

@@ -25,6 +25,8 @@ final class DenseLine {
     private final int height;
     private final double[] upper;
     private final double[] lower;
+    /** What becomes of a blank pixel, by the share that is covered; most are blank. */
+    private final int[] onBlank = new int[FULL + 1];
 
     /**
      * Prepares drawing into a part of the pixels.
@@ -63,9 +65,13 @@ final class DenseLine {
                 reachAlong(x[i - 1] - left, y[i - 1] - top, across, down, half);
             }
         }
+        int solid = colour.getRGB() & 0xFFFFFF;
+        for (int share = 0; share <= FULL; share++) {
+            onBlank[share] = mixed(ground.blank(), solid, share);
+        }
         int[] changes = new int[(height + 2) * TILE];
         for (int first = 0; first < width; first += TILE) {
-            paint(new Tile(changes, first, Math.min(TILE, width - first)), colour.getRGB() & 0xFFFFFF);
+            paint(new Tile(changes, first, Math.min(TILE, width - first)), solid);
         }
     }
 
@@ -152,15 +158,15 @@ final class DenseLine {
         int[] pixels = ground.pixels();
         int[] covered = tile.covered;
         int[] changes = tile.changes;
+        int blank = ground.blank();
         for (int row = from; row < to; row++) {
             int place = (top + row) * ground.width() + left + tile.first;
             for (int column = 0; column < tile.columns; column++) {
                 int share = covered[column] + changes[row * TILE + column];
                 covered[column] = share;
-                if (share == FULL) {
-                    pixels[place + column] = colour;
-                } else if (share > 0) {
-                    pixels[place + column] = mixed(pixels[place + column], colour, share);
+                if (share > 0) {
+                    int under = pixels[place + column];
+                    pixels[place + column] = under == blank ? onBlank[share] : mixed(under, colour, share);
                 }
             }
         }

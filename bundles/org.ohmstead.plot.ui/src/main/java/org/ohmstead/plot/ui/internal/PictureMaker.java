@@ -21,6 +21,8 @@ import org.ohmstead.plot.ui.ViewWindow;
 /** Draws pictures away from the UI thread. Serves one canvas, one request after the other. */
 public final class PictureMaker {
     private static final int UNSCALED = 100;
+    /** Drawn on again and again, since it is large; it goes with its thread, which ends soon after it has nothing more to draw. */
+    private static final ThreadLocal<BufferedImage> SCRATCH = new ThreadLocal<>();
 
     private final ChartRenderer renderer = new ChartRenderer(ChartFonts.bundled());
     private PlotSource homeSource;
@@ -42,7 +44,7 @@ public final class PictureMaker {
         double scale = request.zoomPercent() / (double) UNSCALED;
         int width = (int) Math.round(request.width() * scale);
         int height = (int) Math.round(request.height() * scale);
-        BufferedImage image = Pixels.blank(width, height);
+        BufferedImage image = scratch(width, height);
         double perPoint = request.pixelsOfPoint();
         ChartLayout points = renderer.withDecimalComma(request.decimalComma())
                 .draw(
@@ -60,6 +62,15 @@ public final class PictureMaker {
                 inPixels(points, perPoint),
                 visible.series().stream().map(Track::new).toList(),
                 Pixels.toImageData(image));
+    }
+
+    private static BufferedImage scratch(int width, int height) {
+        BufferedImage image = SCRATCH.get();
+        if (image == null || image.getWidth() != width || image.getHeight() != height) {
+            image = Pixels.blank(width, height);
+            SCRATCH.set(image);
+        }
+        return image;
     }
 
     /** Returns the plot with the ends of its axes as the window, or else the whole, has them, and the marks in view. */
