@@ -21,6 +21,7 @@ import org.ohmstead.units.text.Messages;
 
 /** The pictures of a signal: its wave in shares of full scale, and its spectrum in dBFS. */
 final class PreviewPlots {
+    private static final Messages TEXTS = Messages.of(PreviewPlots.class);
     private static final double LOWEST_DBFS = -180;
     private static final double LOWEST_SHOWN_DBFS = -160;
     private static final double LOWEST_HZ = 10;
@@ -36,15 +37,14 @@ final class PreviewPlots {
      * @param perSecond 1 for an axis in seconds, 1000 for one in milliseconds
      */
     static PlotSource wave(Waveform wave, double perSecond) {
-        Messages messages = Messages.of(PreviewPlots.class);
         double[] samples = wave.toArray();
         double peak = 1e-9;
         for (double sample : samples) {
             peak = Math.max(peak, Math.abs(sample));
         }
-        Axis time = Axis.linear(messages.text("plot.time"), perSecond > 1 ? "ms" : "s")
+        Axis time = Axis.linear(TEXTS.text("plot.time"), perSecond > 1 ? "ms" : "s")
                 .withRange(0, wave.durationSeconds() * perSecond);
-        Axis share = Axis.linear(messages.text("plot.share"), "").withRange(-HEADROOM * peak, HEADROOM * peak);
+        Axis share = Axis.linear(TEXTS.text("plot.share"), "").withRange(-HEADROOM * peak, HEADROOM * peak);
         return SampledSource.of(Plot.of("", time, share)).with("", 0, perSecond / wave.sampleRateHz(), samples, 0);
     }
 
@@ -70,7 +70,6 @@ final class PreviewPlots {
 
     /** The highest line of each of many parts of the logarithmic axis. */
     static Plot spectrum(Spectrum spectrum) {
-        Messages messages = Messages.of(PreviewPlots.class);
         double highest = spectrum.frequencyHz(spectrum.size() - 1);
         double perBucket = Math.log(highest / LOWEST_HZ) / BUCKETS;
         List<PlotPoint> points = new ArrayList<>();
@@ -98,8 +97,8 @@ final class PreviewPlots {
             }
         }
         points.add(new PlotPoint(Math.max(bestHz, LOWEST_HZ), Math.max(LOWEST_DBFS, bestDbfs)));
-        Axis frequency = Axis.log(messages.text("plot.frequency"), "Hz").withRange(LOWEST_HZ, highest);
-        Axis level = Axis.linear(messages.text("plot.level"), "dBFS").withRange(LOWEST_SHOWN_DBFS, 5);
+        Axis frequency = Axis.log(TEXTS.text("plot.frequency"), "Hz").withRange(LOWEST_HZ, highest);
+        Axis level = Axis.linear(TEXTS.text("plot.level"), "dBFS").withRange(LOWEST_SHOWN_DBFS, 5);
         return Plot.of("", frequency, level).withSeries(new Series("", points, Style.LINE, 0));
     }
 }
