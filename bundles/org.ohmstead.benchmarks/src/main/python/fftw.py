@@ -3,7 +3,7 @@
 """The transform of real samples by FFTW 3, called in its library without a copy: the reference of the row "fft".
 
 Arguments: size, and how many transforms one piece of work has. The plan is FFTW's measured one for real input, made before anything is
-timed. The samples are kept, as with ours, which copies them first.
+timed. The samples are kept, as with ours.
 """
 
 import ctypes

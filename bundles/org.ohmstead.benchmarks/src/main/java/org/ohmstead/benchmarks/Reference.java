@@ -49,6 +49,8 @@ public final class Reference implements AutoCloseable {
         for (String threads : List.of("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS")) {
             builder.environment().put(threads, "1");
         }
+        // What holds the library to the instructions of another processor would slow it down.
+        builder.environment().keySet().removeAll(List.of("OPENBLAS_CORETYPE", "OPENBLAS_L2_SIZE"));
         builder.environment().put("PYTHONDONTWRITEBYTECODE", "1");
         Reference reference = new Reference(builder.start(), errors);
         try {

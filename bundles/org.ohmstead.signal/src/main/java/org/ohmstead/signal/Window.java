@@ -20,7 +20,13 @@ public enum Window {
     /** Flat-top of ISO 18431-2: amplitude right to 0.01 dB at any frequency, coarse resolution. */
     FLAT_TOP(1, 1.933, 1.286, 0.388, 0.0322);
 
+    private static final int MOST_TERMS = 5;
+    /** Weights are worked out in blocks from one cosine and sine each, so that rounding does not grow. */
+    private static final int BLOCK = 256;
+
     private final double[] terms;
+    /** Factors of the powers of the cosine. */
+    private final double[] powers;
 
     Window(double... terms) {
         double peak = 0;
@@ -31,6 +37,9 @@ public enum Window {
         for (int j = 0; j < terms.length; j++) {
             this.terms[j] = terms[j] / peak;
         }
+        double[] a = Arrays.copyOf(this.terms, MOST_TERMS);
+        // cos(2x) = 2c^2 - 1, cos(3x) = 4c^3 - 3c, cos(4x) = 8c^4 - 8c^2 + 1.
+        powers = new double[] {a[0] - a[2] + a[4], a[1] - 3 * a[3], 2 * a[2] - 8 * a[4], 4 * a[3], 8 * a[4]};
     }
 
     /** Returns a copy of the coefficients a_j, all positive, that add up to one. */
@@ -68,23 +77,43 @@ public enum Window {
         if (size < 1) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "size must be 1 or above, but is %d", size));
         }
-        double[] weights = new double[size];
-        for (int i = 0; i < size; i++) {
-            // The sign alternates, which is the same as a shift of half the length.
-            weights[i] = at((i - 0.5 * size) / size);
-        }
-        return weights;
+        // The sign alternates, which is the same as a shift of half the length.
+        return weights(size, -0.5 * size);
     }
 
     /** Weights placed symmetrically about the middle of the record, as a least-squares fit wants them. */
     double[] centredWeights(int size) {
+        return weights(size, -0.5 * (size - 1));
+    }
+
+    /** Weights at instants that follow one another, from one on that is counted from the middle of the window. */
+    private double[] weights(int size, double from) {
         double[] weights = new double[size];
-        double middle = 0.5 * (size - 1);
-        for (int i = 0; i <= size - 1 - i; i++) {
-            weights[i] = at((i - middle) / size);
-            weights[size - 1 - i] = weights[i];
+        if (this == RECTANGULAR) {
+            Arrays.fill(weights, 1);
+            return weights;
+        }
+        double step = 2 * Math.PI / size;
+        double[] cosines = new double[Math.min(BLOCK, size)];
+        double[] sines = new double[cosines.length];
+        for (int k = 0; k < cosines.length; k++) {
+            cosines[k] = Math.cos(step * k);
+            sines[k] = Math.sin(step * k);
+        }
+        for (int start = 0; start < size; start += BLOCK) {
+            double cosine = Math.cos(step * (start + from));
+            double sine = Math.sin(step * (start + from));
+            int count = Math.min(BLOCK, size - start);
+            for (int k = 0; k < count; k++) {
+                weights[start + k] = polynomial(cosine * cosines[k] - sine * sines[k]);
+            }
         }
         return weights;
+    }
+
+    /** The sum of a_j cos(j x) out of cos(x). */
+    private double polynomial(double cosine) {
+        return powers[0] + cosine * (powers[1] + cosine * (powers[2] + cosine * (powers[3] + cosine * powers[4])));
     }
 
     /** Sum over centred sample instants t of w(t) cos(theta t), in closed form. */
@@ -108,19 +137,5 @@ public enum Window {
             DirichletKernel.add(size, theta + step, 0.5 * terms[j], elements);
             DirichletKernel.add(size, theta - step, 0.5 * terms[j], elements);
         }
-    }
-
-    private double at(double position) {
-        double first = Math.cos(2 * Math.PI * position);
-        double previous = 1;
-        double current = first;
-        double sum = terms[0];
-        for (int j = 1; j < terms.length; j++) {
-            sum += terms[j] * current;
-            double next = 2 * first * current - previous;
-            previous = current;
-            current = next;
-        }
-        return sum;
     }
 }
