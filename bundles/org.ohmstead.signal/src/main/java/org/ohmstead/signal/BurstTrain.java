@@ -55,8 +55,7 @@ final class BurstTrain {
      */
     static BurstTrain of(double[] samples, double periodSamples) {
         BurstTrain none = new BurstTrain(List.of(), OptionalDouble.empty());
-        double periods = Math.max(1, Math.ceil(LEAST_WINDOW_SAMPLES / periodSamples));
-        int window = (int) Math.max(2, Math.rint(periods * periodSamples));
+        int window = windowFor(periodSamples);
         if (samples.length < 3 * window) {
             return none;
         }
@@ -116,6 +115,12 @@ final class BurstTrain {
         return better && change > LEAST_CHANGE && change < MOST_CHANGE ? fit.frequencyHz() : radiansPerSample;
     }
 
+    /** Samples of the sliding window: about a cycle. */
+    private static int windowFor(double periodSamples) {
+        double periods = Math.max(1, Math.ceil(LEAST_WINDOW_SAMPLES / periodSamples));
+        return (int) Math.max(2, Math.rint(periods * periodSamples));
+    }
+
     private static Stretch stretch(double[] samples, double[] squares, int[] run, int window) {
         double from = run[0] == 0 ? 0 : edge(squares, run[0], 1, window);
         double to = run[1] == squares.length ? samples.length : edge(squares, run[1] - 1, -1, window);
@@ -155,6 +160,37 @@ final class BurstTrain {
         // An edge that the record does not hold stays where the record ends.
         double from = stretch.from() > 0 ? first : stretch.from();
         return new Stretch(from, stretch.to() < samples.length ? last : stretch.to(), stretch.whole());
+    }
+
+    /**
+     * Whether a record that holds a tone holds it all the time, as {@link #of} would find, without keeping anything.
+     *
+     * @param samples the record
+     * @param mean the mean of the samples
+     * @param periodSamples samples per cycle of the tone
+     */
+    static boolean isSteady(double[] samples, double mean, double periodSamples) {
+        int window = windowFor(periodSamples);
+        if (samples.length < 3 * window) {
+            return true;
+        }
+        double sum = 0;
+        for (int i = 0; i < window; i++) {
+            sum += (samples[i] - mean) * (samples[i] - mean);
+        }
+        double lowest = sum;
+        double highest = sum;
+        for (int i = window; i < samples.length; i++) {
+            double in = samples[i] - mean;
+            double out = samples[i - window] - mean;
+            sum += in * in - out * out;
+            if (sum < lowest) {
+                lowest = sum;
+            } else if (sum > highest) {
+                highest = sum;
+            }
+        }
+        return lowest > ON_POWER_RATIO * highest;
     }
 
     private static double[] slidingSquares(double[] samples, int window) {

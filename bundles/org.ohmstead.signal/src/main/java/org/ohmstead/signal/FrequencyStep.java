@@ -26,21 +26,34 @@ final class FrequencyStep {
      * @throws ArithmeticException if the functions cannot be told apart
      */
     FrequencyStep(HarmonicBasis basis, Window window, double[] products, double[] moments) {
-        orders = basis.orders();
+        this(basis.size(), basis.radiansPerSample(), window, basis.project(products), basis.project(moments));
+    }
+
+    /**
+     * Evaluates a step from sums, as {@link HarmonicBasis#project} has them.
+     *
+     * @param size number of samples
+     * @param frequency radians per sample
+     * @param sums of the samples times the window
+     * @param momentSums the same, each times its instant counted from the middle of the record
+     * @throws ArithmeticException if the functions cannot be told apart
+     */
+    FrequencyStep(int size, double frequency, Window window, double[] sums, double[] momentSums) {
+        orders = sums.length / 2;
         int kernels = 2 * orders + 1;
         plain = new double[kernels];
         first = new double[kernels];
         second = new double[kernels];
         double[] elements = new double[3];
         for (int m = 0; m < kernels; m++) {
-            window.centredKernels(basis.size(), m * basis.radiansPerSample(), elements);
+            window.centredKernels(size, m * frequency, elements);
             plain[m] = elements[0];
             first[m] = elements[1];
             second[m] = elements[2];
         }
         HarmonicBasis.Normal normal = HarmonicBasis.Normal.of(plain, orders);
-        factors = normal.solve(basis.project(products));
-        derive(basis.project(moments), normal);
+        factors = normal.solve(sums);
+        derive(momentSums, normal);
     }
 
     private void derive(double[] momentSums, HarmonicBasis.Normal normal) {

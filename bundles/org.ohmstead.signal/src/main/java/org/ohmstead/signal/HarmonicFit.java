@@ -24,13 +24,14 @@ final class HarmonicFit {
     private final int orders;
     private final double[] factors;
     private final double[] amplitudesVolts;
-    private final double[] residual;
+    private final double[] samples;
+    private double[] residual;
 
-    private HarmonicFit(double radiansPerSample, int orders, double[] factors, double[] residual) {
+    private HarmonicFit(double radiansPerSample, int orders, double[] factors, double[] samples) {
         this.radiansPerSample = radiansPerSample;
         this.orders = orders;
         this.factors = factors;
-        this.residual = residual;
+        this.samples = samples;
         this.amplitudesVolts = new double[orders + 1];
         for (int n = 1; n <= orders; n++) {
             amplitudesVolts[n] = Math.sqrt(factors[n] * factors[n] + factors[orders + n] * factors[orders + n]);
@@ -49,14 +50,13 @@ final class HarmonicFit {
         double cycles = samples.length * startRadiansPerSample / (2 * Math.PI);
         Window window = windowFor(cycles);
         int orders = ordersFor(samples.length, startRadiansPerSample, window, atLeastOrders);
-        WeightedRecord record = WeightedRecord.of(samples, window);
         double frequency = startRadiansPerSample;
-        if (!refineFrequency) {
-            return linear(record, orders, frequency);
+        if (!refineFrequency || window == Window.BLACKMAN_HARRIS_4) {
+            double[] products = WeightedRecord.products(samples, window);
+            double found = refineFrequency ? refineFirst(products, window, frequency) : frequency;
+            return linear(samples, window, products, orders, found);
         }
-        if (window == Window.BLACKMAN_HARRIS_4) {
-            return linear(record, orders, refine(record, 1, frequency, FOUND_ANGLE));
-        }
+        WeightedRecord record = WeightedRecord.of(samples, window);
         frequency = refine(record, 1, frequency, NEAR_ANGLE);
         // A narrow window lets harmonics pull the frequency unless they are fitted too. With few cycles and strong
         // harmonics the pull may end in a wrong valley, so the fit is started from three places.
@@ -72,15 +72,19 @@ final class HarmonicFit {
             // The highest orders come last: from a start that is too low they would be beyond half the sample rate.
             double second = refine(record, Math.max(1, orders * 4 / 5), tried[i], NEAR_ANGLE);
             int allOrders = ordersFor(samples.length, second, window, atLeastOrders);
-            HarmonicFit fit = linear(record, allOrders, refine(record, allOrders, second, FOUND_ANGLE));
+            double last = refine(record, allOrders, second, FOUND_ANGLE);
+            HarmonicFit fit = linear(samples, window, record.products(), allOrders, last);
             best = best == null || fit.residualSquare() < best.residualSquare() ? fit : best;
         }
         return best;
     }
 
-    /** A fit that was made elsewhere. */
-    static HarmonicFit known(double radiansPerSample, int orders, double[] factors, double[] residual) {
-        return new HarmonicFit(radiansPerSample, orders, factors, residual);
+    /** A fit that was made elsewhere, with what it leaves of the samples. */
+    static HarmonicFit known(
+            double radiansPerSample, int orders, double[] factors, double[] samples, double[] residual) {
+        HarmonicFit fit = new HarmonicFit(radiansPerSample, orders, factors, samples);
+        fit.residual = residual;
+        return fit;
     }
 
     private static boolean isNearOneOf(double[] values, int index, double reach) {
@@ -92,20 +96,46 @@ final class HarmonicFit {
         return false;
     }
 
-    private static HarmonicFit linear(WeightedRecord record, int orders, double frequency) {
-        double[] samples = record.samples();
+    private static HarmonicFit linear(
+            double[] samples, Window window, double[] products, int orders, double frequency) {
         HarmonicBasis basis = new HarmonicBasis(samples.length, frequency, orders);
-        double[] factors = basis.normal(record.window()).solve(basis.project(record.products()));
-        double[] residual = basis.synthesize(factors);
-        for (int i = 0; i < residual.length; i++) {
-            residual[i] = samples[i] - residual[i];
+        return new HarmonicFit(frequency, orders, basis.normal(window).solve(basis.project(products)), samples);
+    }
+
+    /** Finds the frequency with the fundamental alone, from sums of blocks. */
+    private static double refineFirst(double[] products, Window window, double start) {
+        int size = products.length;
+        double plain = 0;
+        for (double product : products) {
+            plain += product;
         }
-        return new HarmonicFit(frequency, orders, factors, residual);
+        double frequency = start;
+        double largest = Math.PI / size;
+        BlockMoments moments = new BlockMoments(products, frequency);
+        for (int step = 0; step < MAX_STEPS; step++) {
+            if (!moments.reaches(frequency)) {
+                moments = new BlockMoments(products, frequency);
+            }
+            double[] sums = moments.sums(frequency);
+            // The sum of the moments themselves has no part in a step.
+            FrequencyStep found = new FrequencyStep(
+                    size, frequency, window, new double[] {plain, sums[0], sums[1]}, new double[] {0, sums[2], sums[3]
+                    });
+            if (!found.isDetermined()) {
+                return frequency;
+            }
+            double change = Math.max(-largest, Math.min(largest, found.radiansPerSample()));
+            frequency = Math.max(0.25 * start, Math.min(0.999 * Math.PI, frequency + change));
+            if (Math.abs(change) * size < FOUND_ANGLE) {
+                return frequency;
+            }
+        }
+        return frequency;
     }
 
     private double residualSquare() {
         double sum = 0;
-        for (double value : residual) {
+        for (double value : residual()) {
             sum += value * value;
         }
         return sum;
@@ -157,19 +187,24 @@ final class HarmonicFit {
      */
     private record WeightedRecord(double[] samples, Window window, double[] products, double[] moments) {
         static WeightedRecord of(double[] samples, Window window) {
-            double[] products = samples;
-            if (window != Window.RECTANGULAR) {
-                products = window.centredWeights(samples.length);
-                for (int i = 0; i < samples.length; i++) {
-                    products[i] *= samples[i];
-                }
-            }
+            double[] products = products(samples, window);
             double[] moments = new double[samples.length];
             double middle = 0.5 * (samples.length - 1);
             for (int i = 0; i < samples.length; i++) {
                 moments[i] = products[i] * (i - middle);
             }
             return new WeightedRecord(samples, window, products, moments);
+        }
+
+        static double[] products(double[] samples, Window window) {
+            if (window == Window.RECTANGULAR) {
+                return samples;
+            }
+            double[] products = window.centredWeights(samples.length);
+            for (int i = 0; i < samples.length; i++) {
+                products[i] *= samples[i];
+            }
+            return products;
         }
     }
 
@@ -183,6 +218,48 @@ final class HarmonicFit {
 
     double dcVolts() {
         return factors[0];
+    }
+
+    /** Factor of the cosine of one order, with time counted from the middle of the record. */
+    double cosineVolts(int order) {
+        return factors[order];
+    }
+
+    /** Factor of its sine. */
+    double sineVolts(int order) {
+        return factors[orders + order];
+    }
+
+    /**
+     * The sum of the wave without direct voltage and the sum of its squares, in closed form.
+     *
+     * @param from the first sample that counts
+     * @param count how many
+     */
+    double[] waveSums(int from, int count) {
+        double angle = radiansPerSample * (from + 0.5 * (count - 1) - 0.5 * (samples.length - 1));
+        double[] kernel = new double[2 * orders + 1];
+        for (int m = 0; m <= 2 * orders; m++) {
+            kernel[m] = DirichletKernel.value(count, m * radiansPerSample);
+        }
+        double[] cosines = new double[orders + 1];
+        double[] sines = new double[orders + 1];
+        double[] sums = new double[2];
+        for (int n = 1; n <= orders; n++) {
+            double cosine = Math.cos(n * angle);
+            double sine = Math.sin(n * angle);
+            cosines[n] = cosineVolts(n) * cosine + sineVolts(n) * sine;
+            sines[n] = sineVolts(n) * cosine - cosineVolts(n) * sine;
+            sums[0] += cosines[n] * kernel[n];
+        }
+        for (int m = 1; m <= orders; m++) {
+            for (int n = 1; n <= orders; n++) {
+                double near = kernel[Math.abs(m - n)];
+                double far = kernel[m + n];
+                sums[1] += 0.5 * (cosines[m] * cosines[n] * (near + far) + sines[m] * sines[n] * (near - far));
+            }
+        }
+        return sums;
     }
 
     /** Peak volts of one order. */
@@ -204,6 +281,13 @@ final class HarmonicFit {
 
     /** Samples minus the fitted wave. */
     double[] residual() {
+        if (residual == null) {
+            double[] rest = new HarmonicBasis(samples.length, radiansPerSample, orders).synthesize(factors);
+            for (int i = 0; i < rest.length; i++) {
+                rest[i] = samples[i] - rest[i];
+            }
+            residual = rest;
+        }
         return residual;
     }
 }

@@ -46,7 +46,7 @@ final class SegmentFit {
         model.set(radians, orders);
         HarmonicBasis basis = new HarmonicBasis(size, radians, orders);
         double[] factors = basis.normal(WINDOW).solve(basis.project(products));
-        return HarmonicFit.known(radians, orders, factors, model.residual(volts, factors));
+        return HarmonicFit.known(radians, orders, factors, volts, model.residual(volts, factors));
     }
 
     private double refine(double start) {

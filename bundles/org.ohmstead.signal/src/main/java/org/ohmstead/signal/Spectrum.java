@@ -20,6 +20,23 @@ public final class Spectrum {
 
     /** Returns the spectrum of the whole waveform, with its mean taken off first. */
     public static Spectrum of(Waveform waveform, Window window) {
+        int size = waveform.size();
+        double[] squares = SmoothTransform.serves(size)
+                ? waveform.plainSpectrum().squares(window)
+                : RealTransform.squaredMagnitudes(weighted(waveform, window));
+        double scale = Math.sqrt(2) / (size * window.coherentGain());
+        double[] volts = squares;
+        for (int k = 0; k < squares.length; k++) {
+            volts[k] = scale * Math.sqrt(squares[k]);
+        }
+        volts[0] /= Math.sqrt(2);
+        if (size % 2 == 0) {
+            volts[size / 2] /= Math.sqrt(2);
+        }
+        return new Spectrum(window, waveform.sampleRateHz() / size, volts);
+    }
+
+    private static double[] weighted(Waveform waveform, Window window) {
         double[] samples = waveform.toArray();
         double mean = 0;
         for (double sample : samples) {
@@ -29,15 +46,7 @@ public final class Spectrum {
         for (int i = 0; i < samples.length; i++) {
             samples[i] = (samples[i] - mean) * weights[i];
         }
-        int size = samples.length;
-        double[] squares = RealTransform.squaredMagnitudes(samples);
-        double scale = Math.sqrt(2) / (size * window.coherentGain());
-        double[] volts = new double[squares.length];
-        for (int k = 0; k < squares.length; k++) {
-            boolean single = k == 0 || 2 * k == size;
-            volts[k] = Math.sqrt(squares[k]) * (single ? scale / Math.sqrt(2) : scale);
-        }
-        return new Spectrum(window, waveform.sampleRateHz() / size, volts);
+        return samples;
     }
 
     /** Returns the window that was used. */

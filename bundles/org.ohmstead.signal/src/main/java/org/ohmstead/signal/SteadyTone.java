@@ -29,13 +29,32 @@ final class SteadyTone {
     private double residualConductance;
 
     SteadyTone(double[] samples, double sampleRateHz, HarmonicFit fit, AnalysisSettings settings) {
+        this(samples, sampleRateHz, fit, settings, null);
+    }
+
+    /**
+     * Works the figures out.
+     *
+     * @param spectrum the transform of the samples, which saves that of what is left of them; null if there is none
+     */
+    SteadyTone(
+            double[] samples, double sampleRateHz, HarmonicFit fit, AnalysisSettings settings, PlainSpectrum spectrum) {
         this.samples = samples;
         this.sampleRateHz = sampleRateHz;
         this.settings = settings;
         this.fit = fit;
         this.frequencyHz = fit.radiansPerSample() * sampleRateHz / (2 * Math.PI);
         this.bandHighHz = Math.min(settings.bandHighHz(), sampleRateHz / 2);
-        sumResidualSpectrum();
+        if (spectrum == null) {
+            sumResidualSpectrum();
+        } else {
+            ModelSpectrum model = ModelSpectrum.of(fit, samples.length);
+            // Half the square of a Hann window's sum is 3/8 of its length.
+            sumBand(
+                    spectrum.restSquares(fit.dcVolts(), model.real(), model.imaginary()),
+                    samples.length,
+                    0.375 * samples.length);
+        }
         sumWholeCycles();
     }
 
@@ -65,16 +84,28 @@ final class SteadyTone {
                 weightSquare += weights[i] * weights[i];
             }
         }
-        int size = work.length;
+        sumBand(RealTransform.squaredMagnitudes(work), work.length, weightSquare);
+    }
+
+    private void sumBand(double[] squares, int size, double weightSquare) {
         double binHz = sampleRateHz / size;
-        double[] squares = RealTransform.squaredMagnitudes(work);
+        double scale = 1 / (size * weightSquare);
+        boolean reactive = !(settings.load() instanceof LoadImpedance.Resistance);
         double conducted = 0;
         for (int k = 0; k < squares.length; k++) {
-            double square = squares[k] * (k == 0 || 2 * k == size ? 1 : 2) / (size * weightSquare);
+            double square = squares[k] * (k == 0 || 2 * k == size ? scale : 2 * scale);
             residualSquare += square;
-            residualBandSquare += square * Spectrum.shareInBand(k, binHz, settings.bandLowHz(), bandHighHz);
-            conducted += square * settings.load().realPowerWatts(1, k * binHz);
+            double hertz = k * binHz;
+            if (hertz - binHz > settings.bandLowHz() && hertz + binHz < bandHighHz) {
+                residualBandSquare += square;
+            } else {
+                residualBandSquare += square * Spectrum.shareInBand(k, binHz, settings.bandLowHz(), bandHighHz);
+            }
+            if (reactive) {
+                conducted += square * settings.load().realPowerWatts(1, hertz);
+            }
         }
+        // The power in a resistance comes from the whole level at once.
         residualConductance = residualSquare > 0 ? conducted / residualSquare : 0;
     }
 
@@ -84,16 +115,17 @@ final class SteadyTone {
         double whole = Math.max(1, Math.floor(samples.length / period + 1e-6));
         int count = (int) Math.min(samples.length, Math.max(1, Math.rint(whole * period)));
         int from = (samples.length - count) / 2;
-        double[] residual = fit.residual();
-        double added = 0;
-        double mean = 0;
+        double dcVolts = fit.dcVolts();
+        double sum = 0;
+        double squareSum = 0;
         for (int i = from; i < from + count; i++) {
-            double alternating = samples[i] - fit.dcVolts();
-            double modelled = alternating - residual[i];
-            added += alternating * alternating - modelled * modelled;
-            mean += residual[i];
+            double alternating = samples[i] - dcVolts;
+            sum += alternating;
+            squareSum += alternating * alternating;
         }
-        mean /= count;
+        double[] wave = fit.waveSums(from, count);
+        double added = squareSum - wave[1];
+        double mean = (sum - wave[0]) / count;
         double modelSquare = 0;
         for (int n = 1; n <= fit.orders(); n++) {
             modelSquare += square(n);
@@ -152,11 +184,16 @@ final class SteadyTone {
 
     private double outputVoltsPeak() {
         double dcVolts = fit.dcVolts();
-        double peak = 0;
+        double low = samples[0];
+        double high = samples[0];
         for (double sample : samples) {
-            peak = Math.max(peak, Math.abs(sample - dcVolts));
+            if (sample < low) {
+                low = sample;
+            } else if (sample > high) {
+                high = sample;
+            }
         }
-        return peak;
+        return Math.max(high - dcVolts, dcVolts - low);
     }
 
     ChannelAnalysis result(Optional<Burst> burst, List<String> earlierNotes) {

@@ -34,8 +34,19 @@ final class ToneFinder {
                 work[i] *= weights[i];
             }
         }
-        double[] squares = RealTransform.squaredMagnitudes(work);
-        double binsPerLobe = (double) padded / samples.length;
+        return in(RealTransform.squaredMagnitudes(work), padded, samples.length, hintRadiansPerSample);
+    }
+
+    /**
+     * Looks through the spectrum of a record.
+     *
+     * @param squares squared magnitudes
+     * @param padded samples that were transformed
+     * @param size those of them that belong to the record
+     * @param hintRadiansPerSample where to look, if known
+     */
+    static ToneFinder in(double[] squares, int padded, int size, OptionalDouble hintRadiansPerSample) {
+        double binsPerLobe = (double) padded / size;
         int from = 1;
         int to = squares.length - 2;
         if (hintRadiansPerSample.isPresent()) {
@@ -71,9 +82,10 @@ final class ToneFinder {
         double reach = Math.max(0.2 * peak, 2 * binsPerLobe);
         for (int k = 1; k < squares.length; k++) {
             total += squares[k];
-            if (Math.abs(k - peak) <= reach) {
-                near += squares[k];
-            }
+        }
+        int last = (int) Math.min(squares.length - 1.0, Math.floor(peak + reach));
+        for (int k = (int) Math.max(1, Math.ceil(peak - reach)); k <= last; k++) {
+            near += squares[k];
         }
         return total > 0 ? near / total : 0;
     }

@@ -32,6 +32,33 @@ record WavFormat(boolean floating, int bits) {
         };
     }
 
+    /**
+     * Reads the samples of one channel.
+     *
+     * @param buffer frames of all channels
+     * @param first where the first sample of the channel lies
+     * @param step bytes from one to the next
+     * @param scale what full scale stands for
+     * @param target where the samples go
+     * @param from the first place there
+     * @param count how many
+     */
+    void read(ByteBuffer buffer, int first, int step, double scale, double[] target, int from, int count) {
+        if (bits != 24) {
+            for (int i = 0; i < count; i++) {
+                target[from + i] = get(buffer, first + i * step) * scale;
+            }
+            return;
+        }
+        byte[] bytes = buffer.array();
+        double unit = scale / 0x1p23;
+        int at = first;
+        for (int i = 0; i < count; i++) {
+            target[from + i] = ((bytes[at + 2] << 16) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at] & 0xFF)) * unit;
+            at += step;
+        }
+    }
+
     /** Appends one little-endian sample, a whole number for integers. */
     void put(ByteBuffer buffer, double value) {
         if (floating) {

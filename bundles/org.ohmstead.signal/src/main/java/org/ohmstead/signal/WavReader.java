@@ -94,7 +94,7 @@ final class WavReader {
                 samples(layout.format(), channels, (int) frames, WavFile.scalesFor(file, channels, scales));
         List<Waveform> waveforms = new ArrayList<>();
         for (double[] values : samples) {
-            waveforms.add(Waveform.wrap(layout.sampleRateHz(), values));
+            waveforms.add(Waveform.wrapFinite(layout.sampleRateHz(), values));
         }
         return new Capture(waveforms, String.valueOf(file.getFileName()), layout.text());
     }
@@ -226,6 +226,16 @@ final class WavReader {
         return dataSize / frameBytes;
     }
 
+    private void requireFinite(double[][] samples, int start, int count) throws CaptureException {
+        for (int i = start; i < start + count; i++) {
+            for (int c = 0; c < samples.length; c++) {
+                if (!Double.isFinite(samples[c][i])) {
+                    throw broken("wav.noNumber", i + 1, c + 1);
+                }
+            }
+        }
+    }
+
     private double[][] samples(WavFormat sampleFormat, int channels, int frames, double[] scales)
             throws IOException, CaptureException {
         double[][] samples = new double[channels][frames];
@@ -233,14 +243,11 @@ final class WavReader {
         for (int start = 0; start < frames; start += BLOCK_FRAMES) {
             int count = Math.min(BLOCK_FRAMES, frames - start);
             ByteBuffer block = bytes(dataPosition + (long) start * frameBytes, count * frameBytes);
-            for (int i = 0; i < count; i++) {
-                for (int c = 0; c < channels; c++) {
-                    double value = sampleFormat.get(block, i * frameBytes + c * sampleFormat.bytes()) * scales[c];
-                    if (!Double.isFinite(value)) {
-                        throw broken("wav.noNumber", start + i + 1, c + 1);
-                    }
-                    samples[c][start + i] = value;
-                }
+            for (int c = 0; c < channels; c++) {
+                sampleFormat.read(block, c * sampleFormat.bytes(), frameBytes, scales[c], samples[c], start, count);
+            }
+            if (sampleFormat.floating()) {
+                requireFinite(samples, start, count);
             }
         }
         return samples;

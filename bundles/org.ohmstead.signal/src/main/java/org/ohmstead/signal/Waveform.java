@@ -3,6 +3,7 @@
 
 package org.ohmstead.signal;
 
+import java.lang.ref.SoftReference;
 import java.util.Arrays;
 import java.util.Locale;
 
@@ -13,6 +14,8 @@ import java.util.Locale;
 public final class Waveform {
     private final double sampleRateHz;
     private final double[] samples;
+    /** Worked out when it is first wanted, and again when memory had run short. */
+    private SoftReference<PlainSpectrum> plainSpectrum = new SoftReference<>(null);
 
     private Waveform(double sampleRateHz, double[] samples) {
         this.sampleRateHz = sampleRateHz;
@@ -90,6 +93,21 @@ public final class Waveform {
                     to));
         }
         return new Waveform(sampleRateHz, Arrays.copyOfRange(samples, from, to));
+    }
+
+    /** Takes over samples that are known to be finite. */
+    static Waveform wrapFinite(double sampleRateHz, double[] volts) {
+        return new Waveform(sampleRateHz, volts);
+    }
+
+    /** The transform of the samples, which are to be as many as {@link SmoothTransform} serves. */
+    synchronized PlainSpectrum plainSpectrum() {
+        PlainSpectrum spectrum = plainSpectrum.get();
+        if (spectrum == null) {
+            spectrum = PlainSpectrum.of(samples);
+            plainSpectrum = new SoftReference<>(spectrum);
+        }
+        return spectrum;
     }
 
     /** The samples themselves, for reading only. */

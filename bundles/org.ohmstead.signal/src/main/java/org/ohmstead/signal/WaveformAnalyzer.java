@@ -19,6 +19,9 @@ public final class WaveformAnalyzer {
 
     private static final int LEAST_SAMPLES = 16;
     private static final double LEAST_CYCLES = 2.9;
+    /** From here on a line of the spectrum is far enough from its mirror image, and the record holds many lengths of its cycle. */
+    private static final double MANY_CYCLES = 20;
+
     private static final double FLAT_RATIO = 1e-12;
     private static final double BURST_POWER_SHARE = 0.3;
 
@@ -43,10 +46,19 @@ public final class WaveformAnalyzer {
         }
         double sampleRateHz = waveform.sampleRateHz();
         requireBand(settings, sampleRateHz, notes);
-        double[] alternating = alternating(samples);
+        double mean = requireAlternating(samples);
         OptionalDouble hint = settings.frequencyHz().isPresent()
                 ? OptionalDouble.of(2 * Math.PI * settings.frequencyHz().getAsDouble() / sampleRateHz)
                 : OptionalDouble.empty();
+        if (SmoothTransform.serves(samples.length)) {
+            OptionalDouble radians = steadyRadians(waveform, mean, hint);
+            if (radians.isPresent()) {
+                HarmonicFit fit = SteadyTone.fit(samples, radians.getAsDouble(), true, settings);
+                SteadyTone tone = new SteadyTone(samples, sampleRateHz, fit, settings, waveform.plainSpectrum());
+                return steady(tone, hint.isPresent(), settings, notes);
+            }
+        }
+        double[] alternating = alternating(samples, mean);
         ToneFinder coarse = ToneFinder.of(alternating, Window.RECTANGULAR, hint);
         if (coarse.powerShareNear() >= BURST_POWER_SHARE) {
             double radians = coarse.radiansPerSample();
@@ -83,9 +95,14 @@ public final class WaveformAnalyzer {
         }
         SteadyTone tone =
                 new SteadyTone(samples, sampleRateHz, SteadyTone.fit(samples, radians, true, settings), settings);
-        if (!tone.isTone(hint.isPresent())) {
+        return steady(tone, hint.isPresent(), settings, notes);
+    }
+
+    private static ChannelAnalysis steady(
+            SteadyTone tone, boolean hinted, AnalysisSettings settings, List<String> notes) throws CaptureException {
+        if (!tone.isTone(hinted)) {
             throw new CaptureException(
-                    hint.isPresent()
+                    hinted
                             ? Texts.said(
                                     "tone.noneNear",
                                     Texts.four(tone.alternatingVoltsRms()),
@@ -93,6 +110,23 @@ public final class WaveformAnalyzer {
                             : Texts.said("tone.none", Texts.four(tone.alternatingVoltsRms())));
         }
         return tone.result(Optional.empty(), notes);
+    }
+
+    /** The frequency of a tone of many cycles that runs through the whole record, from one transform; empty if there is none. */
+    private static OptionalDouble steadyRadians(Waveform record, double mean, OptionalDouble hint) {
+        int size = record.size();
+        double least = 2 * Math.PI * MANY_CYCLES / size;
+        PlainSpectrum spectrum = record.plainSpectrum();
+        ToneFinder coarse = ToneFinder.in(spectrum.squares(Window.RECTANGULAR), size, size, hint);
+        double radians = coarse.radiansPerSample();
+        if (radians < least
+                || coarse.powerShareNear() >= BURST_POWER_SHARE
+                        && !BurstTrain.isSteady(record.raw(), mean, 2 * Math.PI / radians)) {
+            return OptionalDouble.empty();
+        }
+        double found =
+                ToneFinder.in(spectrum.squares(Window.HANN), size, size, hint).radiansPerSample();
+        return found < least ? OptionalDouble.empty() : OptionalDouble.of(found);
     }
 
     private static double requireCycles(double[] samples, double sampleRateHz, double radians) throws CaptureException {
@@ -140,15 +174,20 @@ public final class WaveformAnalyzer {
         }
     }
 
-    private static double[] alternating(double[] samples) throws CaptureException {
+    /** Returns the mean of samples that are not all the same. */
+    private static double requireAlternating(double[] samples) throws CaptureException {
         double low = samples[0];
         double high = samples[0];
-        double mean = 0;
+        double sum = 0;
         for (double sample : samples) {
-            low = Math.min(low, sample);
-            high = Math.max(high, sample);
-            mean += sample / samples.length;
+            if (sample < low) {
+                low = sample;
+            } else if (sample > high) {
+                high = sample;
+            }
+            sum += sample;
         }
+        double mean = sum / samples.length;
         double largest = Math.max(Math.abs(low), Math.abs(high));
         if (largest <= 0) {
             throw new CaptureException(Texts.said("tone.silent"));
@@ -156,6 +195,10 @@ public final class WaveformAnalyzer {
         if (high - low <= FLAT_RATIO * largest) {
             throw new CaptureException(Texts.said("tone.direct", Texts.four(mean)));
         }
+        return mean;
+    }
+
+    private static double[] alternating(double[] samples, double mean) {
         double[] alternating = new double[samples.length];
         for (int i = 0; i < samples.length; i++) {
             alternating[i] = samples[i] - mean;

@@ -104,16 +104,24 @@ public enum Window {
             double cosine = Math.cos(step * (start + from));
             double sine = Math.sin(step * (start + from));
             int count = Math.min(BLOCK, size - start);
-            for (int k = 0; k < count; k++) {
-                weights[start + k] = polynomial(cosine * cosines[k] - sine * sines[k]);
-            }
+            fill(weights, start, count, cosine, sine, new double[][] {cosines, sines});
         }
         return weights;
     }
 
-    /** The sum of a_j cos(j x) out of cos(x). */
-    private double polynomial(double cosine) {
-        return powers[0] + cosine * (powers[1] + cosine * (powers[2] + cosine * (powers[3] + cosine * powers[4])));
+    private void fill(double[] weights, int start, int count, double cosine, double sine, double[][] turns) {
+        double a = powers[0];
+        double b = powers[1];
+        double c = powers[2];
+        double d = powers[3];
+        double e = powers[4];
+        double[] cosines = turns[0];
+        double[] sines = turns[1];
+        for (int k = 0; k < count; k++) {
+            // The sum of a_j cos(j x) out of cos(x).
+            double x = cosine * cosines[k] - sine * sines[k];
+            weights[start + k] = a + x * (b + x * (c + x * (d + x * e)));
+        }
     }
 
     /** Sum over centred sample instants t of w(t) cos(theta t), in closed form. */
