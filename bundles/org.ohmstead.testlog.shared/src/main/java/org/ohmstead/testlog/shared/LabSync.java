@@ -98,7 +98,7 @@ public final class LabSync implements Runnable {
     @Override
     public void run() {
         synchronized (this) {
-            due |= nextTry.filter(time -> !time.isAfter(clock.instant())).isPresent();
+            due |= nextTry.filter(this::passed).isPresent();
             if (!due || kind == LabSyncState.Kind.HANDING_OVER) {
                 return;
             }
@@ -115,6 +115,12 @@ public final class LabSync implements Runnable {
         } catch (RejectedExecutionException closing) {
             failed(TEXTS.text("sync.closing"), false);
         }
+    }
+
+    /** Returns whether a time has come; one further away than any pause is one that the clock was set back from. */
+    private boolean passed(Instant time) {
+        Instant now = clock.instant();
+        return !time.isAfter(now) || time.isAfter(now.plus(LONGEST_PAUSE.multipliedBy(2)));
     }
 
     private void handOver() {

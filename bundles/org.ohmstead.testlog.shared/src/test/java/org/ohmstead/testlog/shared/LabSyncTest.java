@@ -123,6 +123,17 @@ class LabSyncTest {
     }
 
     @Test
+    void aClockThatIsSetBackDoesNotMakeItWaitForDays() {
+        fail(Reason.UNREACHABLE);
+        sync.run();
+        work();
+        now = now.minusSeconds(3 * 24 * 3600);
+        pass(0);
+        assertEquals(2, handOvers);
+        assertEquals(Kind.IN_STEP, sync.state().kind());
+    }
+
+    @Test
     void whatIsAddedInAPauseDoesNotShortenIt() {
         fail(Reason.UNREACHABLE);
         sync.run();

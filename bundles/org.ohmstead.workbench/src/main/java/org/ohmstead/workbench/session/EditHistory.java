@@ -51,7 +51,7 @@ final class EditHistory<T> {
 
     /** Makes another value the current one; with the key of the step before it and soon after it, both become one step. */
     void edit(String name, T after, Optional<String> key, Instant now) {
-        boolean merges = key.isPresent() && key.equals(mergeKey) && !now.isAfter(mergeUntil);
+        boolean merges = key.isPresent() && key.equals(mergeKey) && isSoon(now);
         redo.clear();
         if (savedDepth > undo.size()) {
             savedDepth = LOST;
@@ -70,6 +70,11 @@ final class EditHistory<T> {
             undo.remove(undo.size() - 1);
             stopMerging();
         }
+    }
+
+    /** Returns whether it is still soon after the last step; before it nothing can be, unless the clock was set back. */
+    private boolean isSoon(Instant now) {
+        return !now.isAfter(mergeUntil) && !now.isBefore(mergeUntil.minus(mergeWithin));
     }
 
     /** Sees to it that the next edit is a step of its own. */

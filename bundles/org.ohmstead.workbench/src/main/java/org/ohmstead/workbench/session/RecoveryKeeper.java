@@ -60,6 +60,10 @@ final class RecoveryKeeper {
         Duration rest = writtenAt
                 .map(last -> Duration.between(now, last.plus(BETWEEN_COPIES)))
                 .orElse(AFTER_FIRST_EDIT);
+        if (rest.compareTo(BETWEEN_COPIES) > 0) {
+            // The clock was set back, and the edits must not wait until it is again as late as it was.
+            return AFTER_FIRST_EDIT;
+        }
         return rest.compareTo(AFTER_FIRST_EDIT) < 0 ? AFTER_FIRST_EDIT : rest;
     }
 

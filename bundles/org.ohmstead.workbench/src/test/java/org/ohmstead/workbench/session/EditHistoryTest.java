@@ -53,6 +53,18 @@ class EditHistoryTest {
     }
 
     @Test
+    void aClockThatIsSetBackDoesNotMergeWhatWasEditedMuchLater() {
+        Instant noon = Instant.parse("2026-03-03T12:00:00Z");
+        history.edit("to b", "b", Optional.of("field"), noon);
+        history.edit("to c", "c", Optional.of("field"), noon.plusSeconds(1));
+        history.edit("to d", "d", Optional.of("field"), noon.minusSeconds(3600));
+        history.undo();
+        assertEquals("c", history.current());
+        history.undo();
+        assertEquals("a", history.current());
+    }
+
+    @Test
     void forgetsTheOldest() {
         for (String value : List.of("b", "c", "d", "e")) {
             edit(value);

@@ -81,6 +81,16 @@ class RecoveryTest {
     }
 
     @Test
+    void aClockThatIsSetBackDoesNotKeepItWaiting() throws Exception {
+        session().edit("One", titled("One"));
+        alarm.advance(Duration.ofSeconds(1));
+        clock.advance(Duration.ofHours(-30));
+        session().edit("Two", titled("Two"));
+        alarm.advance(Duration.ofSeconds(1));
+        assertEquals("Two", RecoveryFile.read(copy).project().title());
+    }
+
+    @Test
     void goesWithASaveAnUndoToTheSavedStateAndAClose() throws Exception {
         for (Runnable end : List.<Runnable>of(this::saveNow, () -> session().undo(), this::closeAndReopen)) {
             session().edit("Edit", titled("Edit " + end.hashCode()));
