@@ -3,13 +3,12 @@
 
 package org.ohmstead.cli;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.ohmstead.lessons.Lesson;
 import org.ohmstead.lessons.LessonSheet;
 import org.ohmstead.model.PaperSize;
+import org.ohmstead.units.files.WholeFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,7 +52,7 @@ final class LessonSheetCommand implements Callable<Integer> {
         Lesson lesson = source.lesson(id, console);
         LessonSheet.Kind kind = solution ? LessonSheet.Kind.SOLUTION : LessonSheet.Kind.EXERCISE;
         String page = LessonSheet.html(lesson, settings.of(lesson), kind, paper);
-        Files.writeString(out, page, StandardCharsets.UTF_8);
+        WholeFiles.writeText(out, page);
         console.line(Texts.of("lesson.written", out));
         return ExitCodes.DONE;
     }

@@ -3,13 +3,9 @@
 
 package org.ohmstead.exchange;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -19,7 +15,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.UUID;
 import org.ohmstead.exchange.internal.CaptureUses;
 import org.ohmstead.exchange.internal.PackReader;
 import org.ohmstead.exchange.internal.WholeFile;
@@ -28,6 +23,7 @@ import org.ohmstead.testlog.CaptureStore;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Messages;
 
 /**
@@ -240,16 +236,7 @@ public final class Archive {
             return 2;
         }
         Files.createDirectories(target.getParent());
-        Path part = target.resolveSibling("part" + UUID.randomUUID() + ".tmp");
-        try {
-            try (OutputStream out =
-                    new BufferedOutputStream(Files.newOutputStream(part, StandardOpenOption.CREATE_NEW))) {
-                pack.copy(capture, out);
-            }
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        WholeFiles.<ExchangeException>write(target, stream -> pack.copy(capture, stream));
         return there ? 1 : 0;
     }
 

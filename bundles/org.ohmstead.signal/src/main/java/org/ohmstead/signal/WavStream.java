@@ -11,8 +11,9 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import org.ohmstead.units.files.WholeFiles;
 
 /**
  * A WAV file that is written block by block, so that its length needs no memory. It is made beside its place and moved there when it is
@@ -68,19 +69,21 @@ public final class WavStream implements AutoCloseable {
             throw new CaptureException(
                     Texts.said("wav.tooLong", file.getFileName(), String.format(Locale.ROOT, "%.0f", wanted)));
         }
-        Path folder = file.toAbsolutePath().getParent();
         try {
-            Path part = Files.createTempFile(folder, "wave", ".part");
+            Path part = WholeFiles.partBeside(file.toAbsolutePath());
             OutputStream out = null;
             try {
-                out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16);
+                out = new BufferedOutputStream(Files.newOutputStream(part, StandardOpenOption.CREATE_NEW), 1 << 16);
                 out.write(header(format, channels, sampleRateHz, (long) wanted));
                 return new WavStream(file, part, out, format, channels, frames);
             } catch (IOException e) {
-                if (out != null) {
-                    out.close();
+                try {
+                    if (out != null) {
+                        out.close();
+                    }
+                } finally {
+                    Files.deleteIfExists(part);
                 }
-                Files.deleteIfExists(part);
                 throw e;
             }
         } catch (IOException e) {
@@ -179,7 +182,7 @@ public final class WavStream implements AutoCloseable {
                 out.write(0);
             }
             out.close();
-            Files.move(part, file.toAbsolutePath(), StandardCopyOption.REPLACE_EXISTING);
+            WholeFiles.place(part, file.toAbsolutePath());
         } catch (IOException e) {
             throw FileFailure.writing(file, e);
         }
@@ -188,8 +191,12 @@ public final class WavStream implements AutoCloseable {
     @Override
     public void close() throws CaptureException {
         try {
-            out.close();
-            Files.deleteIfExists(part);
+            // On a full disk the stream cannot even be closed, and what there is of the file must go nevertheless.
+            try {
+                out.close();
+            } finally {
+                Files.deleteIfExists(part);
+            }
         } catch (IOException e) {
             throw FileFailure.writing(file, e);
         }

@@ -6,18 +6,18 @@ package org.ohmstead.testlog;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.ohmstead.testlog.internal.LogFailures;
 import org.ohmstead.testlog.internal.LogRefusals;
+import org.ohmstead.units.files.Leftovers;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Said;
 
 /**
@@ -26,6 +26,9 @@ import org.ohmstead.units.text.Said;
  */
 public final class CaptureStore {
     private static final int BUFFER_BYTES = 1 << 16;
+
+    /** What a program leaves that is killed while it stores a capture. */
+    private static final Pattern UNFINISHED = Leftovers.partsOf("[0-9a-f]{64}\\.[a-z0-9]{1,5}");
 
     private final Path captures;
 
@@ -56,7 +59,8 @@ public final class CaptureStore {
         String hash = sha256(source);
         Path target = captures.resolve(hash.substring(0, 2)).resolve(hash + ending(source));
         try {
-            if (!Files.exists(target)) {
+            // One of another size was cut off by a power cut, or damaged.
+            if (!Files.exists(target) || Files.size(target) != Files.size(source)) {
                 copy(source, target);
             }
         } catch (IOException e) {
@@ -67,16 +71,12 @@ public final class CaptureStore {
     }
 
     private static void copy(Path source, Path target) throws IOException {
-        Path folder = Files.createDirectories(target.getParent());
-        Path part = Files.createTempFile(folder, "part", ".tmp");
-        try {
-            Files.copy(source, part, StandardCopyOption.REPLACE_EXISTING);
-            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(part);
+        boolean first = !Files.isDirectory(target.getParent());
+        Files.createDirectories(target.getParent());
+        Leftovers.tidy(target.getParent(), UNFINISHED, Leftovers.ABANDONED_AFTER);
+        WholeFiles.<IOException>write(target, stream -> Files.copy(source, stream));
+        if (first) {
+            WholeFiles.forceFolder(target.getParent().getParent());
         }
     }
 

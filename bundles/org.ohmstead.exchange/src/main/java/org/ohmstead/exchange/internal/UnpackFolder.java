@@ -8,7 +8,11 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.exchange.PackManifest;
 import org.ohmstead.model.json.ProjectFile;
@@ -16,11 +20,14 @@ import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.testlog.TestLog;
 import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.testlog.VerifyReport;
+import org.ohmstead.units.files.Leftovers;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Messages;
 
 /** A folder in which a project is put together; when it is not moved to its place, closing it takes it away. */
 public final class UnpackFolder implements AutoCloseable {
     private static final Messages TEXTS = Messages.of(UnpackFolder.class);
+    private static final System.Logger LOGGER = System.getLogger(UnpackFolder.class.getName());
     private final Path path;
 
     private UnpackFolder(Path path) {
@@ -29,7 +36,26 @@ public final class UnpackFolder implements AutoCloseable {
 
     /** Makes a folder beside where it shall go, so that it can be moved there in one step. */
     public static UnpackFolder beside(Path target) throws IOException {
-        return new UnpackFolder(Files.createDirectory(WholeFile.partBeside(target)));
+        tidyFor(target.toAbsolutePath());
+        return new UnpackFolder(Files.createDirectory(WholeFiles.partBeside(target)));
+    }
+
+    /** Takes away what a program left that was killed at this; a day later nobody is at it any more. */
+    private static void tidyFor(Path target) {
+        Pattern name = Leftovers.partsOf(Pattern.quote(target.getFileName().toString()));
+        Instant yesterday = Instant.now().minus(Duration.ofDays(1));
+        try (Stream<Path> siblings = Files.list(target.getParent())) {
+            for (Path each : siblings.filter(
+                            file -> name.matcher(file.getFileName().toString()).matches())
+                    .toList()) {
+                if (Files.isDirectory(each)
+                        && Files.getLastModifiedTime(each).toInstant().isBefore(yesterday)) {
+                    Folders.delete(each);
+                }
+            }
+        } catch (IOException stays) {
+            LOGGER.log(System.Logger.Level.DEBUG, "The folder of " + target + " could not be tidied.", stays);
+        }
     }
 
     /** Makes a folder where temporary files go. */

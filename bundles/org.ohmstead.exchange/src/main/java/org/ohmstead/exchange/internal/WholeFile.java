@@ -8,15 +8,13 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.UUID;
 import org.ohmstead.exchange.ExchangeException;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Messages;
 
 /** Writes a file so that a reader sees the old content or the whole new one, never a part. */
@@ -45,7 +43,7 @@ public final class WholeFile {
             if (Files.exists(target) && !Files.isRegularFile(target)) {
                 pour(target, content);
             } else {
-                replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
+                WholeFiles.<ExchangeException>write(target, content::writeTo);
             }
         } catch (IOException failure) {
             throw ExchangeException.failed(TEXTS.text("write.failed", what, target, reason(failure)), failure);
@@ -55,35 +53,6 @@ public final class WholeFile {
     private static void pour(Path stream, Content content) throws IOException, ExchangeException {
         try (OutputStream buffered = new BufferedOutputStream(new FileOutputStream(stream.toFile()))) {
             content.writeTo(buffered);
-        }
-    }
-
-    private static void replace(Path whole, Content content) throws IOException, ExchangeException {
-        Path part = partBeside(whole);
-        try {
-            try (FileOutputStream file = new FileOutputStream(part.toFile());
-                    OutputStream buffered = new BufferedOutputStream(file, 1 << 16)) {
-                content.writeTo(buffered);
-                buffered.flush();
-                file.getFD().sync();
-            }
-            move(part, whole);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    /** Returns a name beside a file or folder for what is not yet whole. */
-    static Path partBeside(Path whole) {
-        return whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
-    }
-
-    private static void move(Path part, Path whole) throws IOException {
-        try {
-            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException onSomeShares) {
-            // The file is complete by now, so a plain move is the best that is left.
-            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
@@ -101,10 +70,6 @@ public final class WholeFile {
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();
         }
-        String message = String.valueOf(failure.getMessage());
-        // Streams name the file before the reason, and here it would be the part that no one gave.
-        return message.matches("(?s).*\\.part \\(.*\\)")
-                ? message.substring(message.lastIndexOf(".part (") + ".part (".length(), message.length() - 1)
-                : message;
+        return String.valueOf(failure.getMessage());
     }
 }

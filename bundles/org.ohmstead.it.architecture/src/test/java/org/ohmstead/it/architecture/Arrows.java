@@ -13,6 +13,7 @@ import java.util.TreeMap;
 final class Arrows {
     private static final String UNITS = "org.ohmstead.units";
     private static final String TEXTS = "org.ohmstead.units.text";
+    private static final String FILES = "org.ohmstead.units.files";
     private static final String MODEL = "org.ohmstead.model";
     private static final String MODEL_JSON = "org.ohmstead.model.json";
     private static final String PLOT = "org.ohmstead.plot";
@@ -69,7 +70,7 @@ final class Arrows {
     private static final Map<String, List<String>> HEADLESS = Map.ofEntries(
             Map.entry(UNITS, List.of()),
             Map.entry(MODEL, List.of(UNITS, TEXTS)),
-            Map.entry(MODEL_JSON, List.of(MODEL, UNITS, TEXTS, JACKSON)),
+            Map.entry(MODEL_JSON, List.of(MODEL, UNITS, FILES, TEXTS, JACKSON)),
             Map.entry(PLOT, List.of(UNITS)),
             Map.entry(
                     PLOT_CHART,
@@ -83,12 +84,14 @@ final class Arrows {
                             "org.apache.pdfbox*",
                             "org.apache.fontbox*",
                             "de.rototor*")),
-            Map.entry(SIGNAL, List.of(UNITS, TEXTS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
+            Map.entry(SIGNAL, List.of(UNITS, FILES, TEXTS, PLOT, "org.jtransforms*", "pl.edu.icm*", "org.visnow*")),
             Map.entry(METROLOGY, List.of(UNITS, TEXTS, "org.hipparchus*")),
             Map.entry(CURVES, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, "org.hipparchus*")),
             Map.entry(LOAD, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, COMPONENTS)),
             Map.entry(THERMAL, List.of(MODEL, UNITS, TEXTS, PLOT, METROLOGY, "org.hipparchus*", COMPONENTS)),
-            Map.entry(TESTLOG, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
+            Map.entry(
+                    TESTLOG,
+                    List.of(MODEL, MODEL_JSON, UNITS, FILES, TEXTS, PLOT, METROLOGY, JSON_STREAM, "org.sqlite*")),
             Map.entry(LAB, List.of(TESTLOG, LOG_CHAIN, MODEL, TEXTS, "org.postgresql*")),
             Map.entry(
                     HISTORY,
@@ -109,6 +112,7 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            FILES,
                             TEXTS,
                             SIGNAL,
                             SOUND,
@@ -155,6 +159,7 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            FILES,
                             TEXTS,
                             HISTORY,
                             PLOT,
@@ -203,6 +208,7 @@ final class Arrows {
                             MODEL,
                             MODEL_JSON,
                             UNITS,
+                            FILES,
                             TEXTS,
                             SIGNAL,
                             GAIN,
@@ -239,14 +245,25 @@ final class Arrows {
 
     /** The bundles that have a face: they see the platform and the workbench, and no other of their kind. */
     private static final Map<String, List<String>> FACES = Map.ofEntries(
-            Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS, TEXTS)),
-            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, TEXTS, TESTLOG, LOG_CHAIN, JOBS)),
+            Map.entry(PLOT_UI, List.of(PLOT, PLOT_CHART, UNITS, FILES, TEXTS)),
+            Map.entry(WORKBENCH, List.of(MODEL, MODEL_JSON, UNITS, FILES, TEXTS, TESTLOG, LOG_CHAIN, JOBS)),
             Map.entry(
                     "org.ohmstead.curves.ui",
                     List.of(CURVES, CURVES_STUDY, METROLOGY, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.load.ui",
-                    List.of(LOAD, LOAD_DRAWING, LOAD_SEARCH, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
+                    List.of(
+                            LOAD,
+                            LOAD_DRAWING,
+                            LOAD_SEARCH,
+                            MODEL,
+                            TESTLOG,
+                            UNITS,
+                            FILES,
+                            TEXTS,
+                            PLOT,
+                            PLOT_CHART,
+                            PLOT_UI)),
             Map.entry(
                     "org.ohmstead.thermal.ui",
                     List.of(THERMAL, THERMAL_PLAN, METROLOGY, MODEL, TESTLOG, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
@@ -256,7 +273,8 @@ final class Arrows {
             Map.entry(
                     "org.ohmstead.sound.ui",
                     List.of(EXCHANGE, SIGNAL, SOUND, MODEL, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
-            Map.entry("org.ohmstead.lessons.ui", List.of(LESSONS, MODEL, UNITS, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
+            Map.entry(
+                    "org.ohmstead.lessons.ui", List.of(LESSONS, MODEL, UNITS, FILES, TEXTS, PLOT, PLOT_CHART, PLOT_UI)),
             Map.entry(
                     "org.ohmstead.measure.ui",
                     List.of(

@@ -10,9 +10,12 @@ import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.ohmstead.model.json.internal.AtomicFile;
+import org.ohmstead.units.files.Leftovers;
 
 /**
  * Keeps a second writer out of a project's folder for as long as it is open. It is a lock of the operating system on the file {@code
@@ -24,6 +27,9 @@ public final class ProjectLock implements AutoCloseable {
     public static final String FILE_NAME = ".lock";
 
     private static final int LONGEST_OWNER_BYTES = 1000;
+
+    private static final Pattern UNFINISHED =
+            Leftovers.partsOf(Pattern.quote(ProjectFile.FILE_NAME) + "|" + Pattern.quote(RecoveryFile.FILE_NAME));
 
     // The lock lies far behind the text, because some systems do not let others read bytes that are locked.
     private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
@@ -117,6 +123,8 @@ public final class ProjectLock implements AutoCloseable {
             channel.write(ByteBuffer.wrap((owner.text() + "\n").getBytes(StandardCharsets.UTF_8)), 0);
             HELD.put(folder, owner);
             taken = true;
+            // Nobody else may write these while it is held, so what is not whole belongs to a program that was killed.
+            Leftovers.tidy(folder, UNFINISHED, Duration.ZERO);
             return new Attempt.Taken(new ProjectLock(folder, channel, lock));
         } finally {
             if (!taken) {

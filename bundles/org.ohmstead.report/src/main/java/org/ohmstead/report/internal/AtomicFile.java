@@ -8,13 +8,11 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.UUID;
 import org.ohmstead.report.ReportException;
+import org.ohmstead.units.files.WholeFiles;
 
 /** Writes a file so that a reader sees the old content or the whole new one, never a part. */
 public final class AtomicFile {
@@ -43,7 +41,7 @@ public final class AtomicFile {
             if (Files.exists(target) && !Files.isRegularFile(target)) {
                 pour(target, content);
             } else {
-                replace(Files.exists(target) ? target.toRealPath() : target.toAbsolutePath(), content);
+                WholeFiles.<RuntimeException>write(target, content::writeTo);
             }
         } catch (IOException e) {
             throw new ReportException(Failures.say("failure.write", what, target, reason(e)), e);
@@ -56,35 +54,6 @@ public final class AtomicFile {
         }
     }
 
-    private static void replace(Path whole, Content content) throws IOException {
-        // Not a temporary file of the platform's making: that one would be unreadable for everybody else.
-        Path part = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
-            fill(part, content);
-            moveInto(part, whole);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private static void fill(Path part, Content content) throws IOException {
-        try (FileOutputStream file = new FileOutputStream(part.toFile());
-                OutputStream buffered = new BufferedOutputStream(file)) {
-            content.writeTo(buffered);
-            buffered.flush();
-            file.getFD().sync();
-        }
-    }
-
-    private static void moveInto(Path part, Path whole) throws IOException {
-        try {
-            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            // Some network shares cannot; the file is complete by now, so a plain move is the best that is left.
-            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
     private static String reason(IOException failure) {
         if (failure instanceof AccessDeniedException) {
             return Failures.say("failure.denied");
@@ -92,10 +61,6 @@ public final class AtomicFile {
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();
         }
-        // Streams name the file before the reason, and here it would be the one that no one gave.
-        String message = String.valueOf(failure.getMessage());
-        return message.matches("(?s).*\\.part \\(.*\\)")
-                ? message.substring(message.lastIndexOf(".part (") + ".part (".length(), message.length() - 1)
-                : message;
+        return String.valueOf(failure.getMessage());
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.ohmstead.signal.CaptureException;
 import org.ohmstead.signal.SampleFormat;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Language;
 import org.ohmstead.units.text.Messages;
 
@@ -144,8 +145,8 @@ public record SignalSet(List<Item> items, double overlapDb) {
         List<SignalFile.Written> written = new ArrayList<>();
         try {
             Files.createDirectories(folder);
-            Files.writeString(folder.resolve(TEXT_INDEX), index.text());
-            Files.writeString(folder.resolve(PAGE_INDEX), index.page());
+            WholeFiles.writeText(folder.resolve(TEXT_INDEX), index.text());
+            WholeFiles.writeText(folder.resolve(PAGE_INDEX), index.page());
         } catch (IOException e) {
             throw new CaptureException(Messages.of(SignalSet.class).text("failure.folder", folder, e.getMessage()), e);
         }

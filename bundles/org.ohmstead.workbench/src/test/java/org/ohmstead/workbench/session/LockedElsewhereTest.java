@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.json.ProjectFileException;
 import org.ohmstead.model.json.ProjectLock;
+import org.ohmstead.units.Unit;
 
 @Timeout(120)
 class LockedElsewhereTest {
@@ -53,7 +54,7 @@ class LockedElsewhereTest {
     }
 
     private Process hold() throws IOException {
-        String classPath = Stream.of(Holder.class, ProjectLock.class, Project.class)
+        String classPath = Stream.of(Holder.class, ProjectLock.class, Project.class, Unit.class)
                 .map(SampleFolder::placeOf)
                 .distinct()
                 .collect(Collectors.joining(File.pathSeparator));

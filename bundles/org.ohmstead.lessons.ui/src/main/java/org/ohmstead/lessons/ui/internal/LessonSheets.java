@@ -3,7 +3,6 @@
 
 package org.ohmstead.lessons.ui.internal;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import org.ohmstead.lessons.Controls;
 import org.ohmstead.lessons.Lesson;
 import org.ohmstead.lessons.LessonSheet;
 import org.ohmstead.model.PaperSize;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.workbench.session.ProjectDesk;
 import org.ohmstead.workbench.session.ProjectSession;
 
@@ -61,8 +61,7 @@ final class LessonSheets {
                             if (folder != null) {
                                 Files.createDirectories(folder);
                             }
-                            return Files.writeString(
-                                    file, LessonSheet.html(lesson, values, kind, paper), StandardCharsets.UTF_8);
+                            return WholeFiles.writeText(file, LessonSheet.html(lesson, values, kind, paper));
                         },
                         written,
                         failure -> failed.accept(

@@ -4,7 +4,6 @@
 package org.ohmstead.load.ui.internal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -16,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.ohmstead.load.drawing.NetworkSvg;
 import org.ohmstead.model.Severity;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Messages;
 import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.MessageLine;
@@ -126,7 +126,7 @@ final class WiringPane extends Composite {
     }
 
     private static Path write(Path file, String svg) throws IOException {
-        return Files.writeString(file, svg);
+        return WholeFiles.writeText(file, svg);
     }
 
     private void say(Severity severity, String sentence) {

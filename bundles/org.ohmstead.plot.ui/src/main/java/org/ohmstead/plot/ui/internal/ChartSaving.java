@@ -7,8 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,6 +34,7 @@ import org.ohmstead.plot.chart.ChartRenderer;
 import org.ohmstead.plot.chart.PlotCsv;
 import org.ohmstead.plot.ui.PlotSource;
 import org.ohmstead.plot.ui.ViewWindow;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Messages;
 
 /** Copies and exports what is in view, without what is hidden, in the colours for paper. */
@@ -171,10 +170,10 @@ public final class ChartSaving {
         double width = job.widthPoints();
         double height = job.heightPoints();
         switch (name.substring(name.lastIndexOf('.') + 1)) {
-            case "svg" -> Files.writeString(file, renderer(job).toSvg(job.drawn(), width, height));
-            case "png" -> Files.write(file, renderer(job).toPng(job.drawn(), width, height, PIXELS_PER_POINT));
-            case "pdf" -> Files.write(file, renderer(job).toPdf(job.drawn(), width, height));
-            case "csv" -> Files.writeString(file, PlotCsv.write(job.plot(Integer.MAX_VALUE)), StandardCharsets.UTF_8);
+            case "svg" -> WholeFiles.writeText(file, renderer(job).toSvg(job.drawn(), width, height));
+            case "png" -> WholeFiles.write(file, renderer(job).toPng(job.drawn(), width, height, PIXELS_PER_POINT));
+            case "pdf" -> WholeFiles.write(file, renderer(job).toPdf(job.drawn(), width, height));
+            case "csv" -> WholeFiles.writeText(file, PlotCsv.write(job.plot(Integer.MAX_VALUE)));
             default -> throw new IOException(
                     TEXTS.text("save.unknownKind", file.getFileName().toString()));
         }

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.SheetLayout;
+import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.workbench.form.FormSection;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.session.ProjectDesk;
@@ -140,7 +141,10 @@ final class LogoButtons {
             }
             Files.createDirectories(sheets);
             Path target = free(sheets, from);
-            return Files.exists(target) ? target : Files.copy(from, target);
+            if (!Files.exists(target)) {
+                WholeFiles.<IOException>write(target, stream -> Files.copy(from, stream));
+            }
+            return target;
         } catch (FileSystemException refused) {
             throw new IOException(Texts.text("layout.logo.failed", name, refused.getMessage()), refused);
         }
