@@ -81,7 +81,7 @@ class EndedRunTest {
     }
 
     /** The class path of this test, whoever runs it. */
-    private static String classPath() throws URISyntaxException {
+    static String classPath() throws URISyntaxException {
         if (!(RunChild.class.getClassLoader() instanceof URLClassLoader loader)) {
             return System.getProperty("java.class.path");
         }
