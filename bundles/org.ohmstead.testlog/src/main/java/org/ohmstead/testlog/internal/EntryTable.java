@@ -21,6 +21,7 @@ import org.ohmstead.testlog.chain.ChainedRow;
 /** The statements on the table of a log's own entries. */
 public final class EntryTable implements AutoCloseable {
     private static final String SELECT = "SELECT " + RowColumns.NAMES + " FROM entry ";
+    private static final System.Logger LOGGER = System.getLogger(EntryTable.class.getName());
     private static final long UNKNOWN = -1;
     private static final int LEAST_DIGITS = 4;
 
@@ -85,6 +86,21 @@ public final class EntryTable implements AutoCloseable {
     /** Forgets what is known of the end of the chain, since what was added may have been taken back. */
     public void forgetTail() {
         dataVersion = UNKNOWN;
+        // The driver gives up a statement that failed, such as on a full disk.
+        closeQuietly(insertion);
+        closeQuietly(versionQuery);
+        insertion = null;
+        versionQuery = null;
+    }
+
+    static void closeQuietly(Statement statement) {
+        try {
+            if (statement != null) {
+                statement.close();
+            }
+        } catch (SQLException alreadyGone) {
+            LOGGER.log(System.Logger.Level.DEBUG, "A statement that failed could not be closed.", alreadyGone);
+        }
     }
 
     /** What is known of the end of the chain holds until another connection changes the file, which SQLite counts. */

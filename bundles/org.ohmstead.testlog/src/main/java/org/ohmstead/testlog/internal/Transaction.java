@@ -39,11 +39,24 @@ public final class Transaction implements AutoCloseable {
 
     /** Makes changes while nobody else can make any; what this returns is on the disk. */
     public <T> T run(Work<T> work) throws SQLException, TestLogException {
-        if (beginning == null) {
-            beginning = connection.prepareStatement("BEGIN IMMEDIATE");
-            end = connection.prepareStatement("COMMIT");
+        boolean done = false;
+        try {
+            if (beginning == null) {
+                beginning = connection.prepareStatement("BEGIN IMMEDIATE");
+                end = connection.prepareStatement("COMMIT");
+            }
+            beginning.executeUpdate();
+            T result = changed(work);
+            done = true;
+            return result;
+        } finally {
+            if (!done) {
+                forget();
+            }
         }
-        beginning.executeUpdate();
+    }
+
+    private <T> T changed(Work<T> work) throws SQLException, TestLogException {
         try {
             T result = work.run();
             end.executeUpdate();
@@ -52,6 +65,14 @@ public final class Transaction implements AutoCloseable {
             rollBack(failure);
             throw failure;
         }
+    }
+
+    /** The driver gives up a statement that failed, such as on a full disk; with room again, others must take their place. */
+    private void forget() {
+        EntryTable.closeQuietly(beginning);
+        EntryTable.closeQuietly(end);
+        beginning = null;
+        end = null;
     }
 
     private void rollBack(Exception reason) {
