@@ -72,7 +72,7 @@ final class FaultPlaces implements AutoCloseable {
 
         /** Returns whether more than one file is written, each whole by itself. */
         boolean several() {
-            return name.startsWith("index of a set");
+            return name.startsWith("index of a set") || name.equals("capture from an archive");
         }
 
         void prepare(Path folder) throws IOException {

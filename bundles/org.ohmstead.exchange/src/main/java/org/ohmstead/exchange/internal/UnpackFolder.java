@@ -4,6 +4,7 @@
 package org.ohmstead.exchange.internal;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +38,15 @@ public final class UnpackFolder implements AutoCloseable {
     /** Makes a folder beside where it shall go, so that it can be moved there in one step. */
     public static UnpackFolder beside(Path target) throws IOException {
         tidyFor(target.toAbsolutePath());
-        return new UnpackFolder(Files.createDirectory(WholeFiles.partBeside(target)));
+        try {
+            return new UnpackFolder(Files.createDirectory(WholeFiles.partBeside(target)));
+        } catch (AccessDeniedException denied) {
+            // A user knows the folder, but not the name of what is not yet whole.
+            AccessDeniedException plain = new AccessDeniedException(
+                    target.toAbsolutePath().getParent().toString());
+            plain.initCause(denied);
+            throw plain;
+        }
     }
 
     /** Takes away what a program left that was killed at this; a day later nobody is at it any more. */
