@@ -65,7 +65,7 @@ class KilledWriterTest {
             check();
         }
         System.out.println("killed writer: " + KILLS + " kills, " + acknowledged + " writes acknowledged, " + leftovers
-                + " unfinished files tidied, nothing lost");
+                + " unfinished files found, nothing lost");
         assertTrue(acknowledged > KILLS, "next to nothing was written");
     }
 
