@@ -17,6 +17,7 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import org.ohmstead.units.text.Messages;
 
 /**
  * Writes files so that a reader sees the old content or the whole new one, never a part, also after a crash or on a full disk. What is
@@ -112,7 +113,8 @@ public final class WholeFiles {
         try {
             return FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (NoSuchFileException missing) {
-            throw because(new NoSuchFileException(folder.toString(), null, "No such file or directory"), missing);
+            String reason = Messages.of(WholeFiles.class).text("write.noFolder");
+            throw because(new NoSuchFileException(folder.toString(), null, reason), missing);
         } catch (AccessDeniedException denied) {
             throw because(new AccessDeniedException(folder.toString()), denied);
         } catch (FileSystemException failure) {
