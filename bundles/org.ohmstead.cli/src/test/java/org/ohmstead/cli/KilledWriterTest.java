@@ -39,7 +39,7 @@ import org.ohmstead.testlog.TestLog;
  * -Dohmstead.kills=300} does it for longer.
  */
 class KilledWriterTest {
-    private static final int KILLS = Integer.getInteger("ohmstead.kills", 10);
+    private static final int KILLS = Integer.getInteger("ohmstead.kills", 6);
     private static final long LONGEST_NANOS = TimeUnit.MILLISECONDS.toNanos(40);
     private static final int MOST_SEEN = 12;
 

@@ -48,7 +48,7 @@ import org.ohmstead.testlog.TestLog;
  */
 class SoakTest {
     private static final double HOURS = Double.parseDouble(System.getProperty("ohmstead.soak.hours", "0"));
-    private static final long SHORT_NANOS = TimeUnit.SECONDS.toNanos(12);
+    private static final long SHORT_NANOS = TimeUnit.SECONDS.toNanos(5);
     private static final int LEAST_ROUNDS = 6;
 
     /** What a person takes between two steps, and the amplifier rests. */
