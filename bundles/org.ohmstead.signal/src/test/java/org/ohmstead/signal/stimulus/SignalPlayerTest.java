@@ -31,6 +31,9 @@ class SignalPlayerTest {
         private final CountDownLatch full = new CountDownLatch(1);
         private final CountDownLatch stopped = new CountDownLatch(1);
         private final int mostOctets;
+        /** Behind the first block the tape waits for this. */
+        private CountDownLatch goOn = new CountDownLatch(0);
+
         private Optional<String> trouble = Optional.empty();
         private volatile boolean closed;
 
@@ -64,13 +67,18 @@ class SignalPlayerTest {
                 throw new IOException(trouble.get());
             }
             taken.writeBytes(frames);
+            await(goOn);
             if (taken.size() >= mostOctets) {
                 full.countDown();
-                try {
-                    assertTrue(stopped.await(DEADLINE_SECONDS, TimeUnit.SECONDS));
-                } catch (InterruptedException e) {
-                    throw new IOException(e);
-                }
+                await(stopped);
+            }
+        }
+
+        private static void await(CountDownLatch latch) throws IOException {
+            try {
+                assertTrue(latch.await(DEADLINE_SECONDS, TimeUnit.SECONDS));
+            } catch (InterruptedException e) {
+                throw new IOException(e);
             }
         }
 
@@ -157,8 +165,10 @@ class SignalPlayerTest {
         Tape tape = new Tape(2 * RATE);
         CompletableFuture<Optional<String>> ended = new CompletableFuture<>();
         try (SignalPlayer player = new SignalPlayer(tape)) {
+            tape.goOn = new CountDownLatch(1);
             player.play(sine(10), order(0, true), ended::complete);
             player.setVolumeDb(-40);
+            tape.goOn.countDown();
             assertTrue(tape.full.await(DEADLINE_SECONDS, TimeUnit.SECONDS));
             player.stop();
             over(ended);
