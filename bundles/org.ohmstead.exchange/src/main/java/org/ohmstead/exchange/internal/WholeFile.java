@@ -3,8 +3,6 @@
 
 package org.ohmstead.exchange.internal;
 
-import java.io.BufferedOutputStream;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
@@ -40,19 +38,9 @@ public final class WholeFile {
             if (Files.isDirectory(target)) {
                 throw new IOException(TEXTS.text("write.folder"));
             }
-            if (Files.exists(target) && !Files.isRegularFile(target)) {
-                pour(target, content);
-            } else {
-                WholeFiles.<ExchangeException>write(target, content::writeTo);
-            }
+            WholeFiles.<ExchangeException>write(target, content::writeTo);
         } catch (IOException failure) {
             throw ExchangeException.failed(TEXTS.text("write.failed", what, target, reason(failure)), failure);
-        }
-    }
-
-    private static void pour(Path stream, Content content) throws IOException, ExchangeException {
-        try (OutputStream buffered = new BufferedOutputStream(new FileOutputStream(stream.toFile()))) {
-            content.writeTo(buffered);
         }
     }
 

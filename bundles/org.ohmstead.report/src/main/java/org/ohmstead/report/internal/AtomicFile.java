@@ -3,8 +3,6 @@
 
 package org.ohmstead.report.internal;
 
-import java.io.BufferedOutputStream;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
@@ -38,19 +36,9 @@ public final class AtomicFile {
             if (Files.isDirectory(target)) {
                 throw new IOException(Failures.say("failure.isFolder"));
             }
-            if (Files.exists(target) && !Files.isRegularFile(target)) {
-                pour(target, content);
-            } else {
-                WholeFiles.<RuntimeException>write(target, content::writeTo);
-            }
+            WholeFiles.<RuntimeException>write(target, content::writeTo);
         } catch (IOException e) {
             throw new ReportException(Failures.say("failure.write", what, target, reason(e)), e);
-        }
-    }
-
-    private static void pour(Path stream, Content content) throws IOException {
-        try (OutputStream buffered = new BufferedOutputStream(new FileOutputStream(stream.toFile()))) {
-            content.writeTo(buffered);
         }
     }
 

@@ -44,7 +44,7 @@ public final class WholeFiles {
 
     /**
      * Writes a file. A link stays a link: what it leads to is replaced. When it fails, what was there before is as it was and nothing
-     * else is left behind.
+     * else is left behind. What is neither a file nor a folder (standard output, a device, a named pipe) is written to as it is.
      *
      * @param target where; not a folder, and its folder must exist
      * @param content fills it
@@ -52,7 +52,17 @@ public final class WholeFiles {
      * @throws IOException when it cannot be written; no name of ours for what was not whole stands in it
      */
     public static <E extends Exception> void write(Path target, Content<E> content) throws IOException, E {
-        write(target, content, false);
+        if (Files.exists(target) && !Files.isRegularFile(target) && !Files.isDirectory(target)) {
+            pour(target, content);
+        } else {
+            write(target, content, false);
+        }
+    }
+
+    private static <E extends Exception> void pour(Path stream, Content<E> content) throws IOException, E {
+        try (OutputStream buffered = new BufferedOutputStream(Files.newOutputStream(stream), BUFFER_BYTES)) {
+            content.writeTo(buffered);
+        }
     }
 
     /**

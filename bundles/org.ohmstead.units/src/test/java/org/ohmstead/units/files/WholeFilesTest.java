@@ -9,13 +9,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class WholeFilesTest {
@@ -70,6 +74,22 @@ class WholeFilesTest {
         assertEquals("old", Files.readString(file));
         try (var all = Files.list(folder)) {
             assertEquals(1, all.count());
+        }
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aNamedPipeIsWrittenToAndStaysAPipe() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        Process maker = new ProcessBuilder("mkfifo", pipe.toString()).start();
+        assertTrue(maker.waitFor(20, TimeUnit.SECONDS) && maker.exitValue() == 0, "mkfifo failed");
+        Process reader = new ProcessBuilder("cat", pipe.toString()).start();
+        try {
+            WholeFiles.writeText(pipe, "text");
+            assertFalse(Files.isRegularFile(pipe), "the pipe was replaced by a file");
+            assertEquals("text", new String(reader.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
+        } finally {
+            reader.destroyForcibly();
         }
     }
 }
