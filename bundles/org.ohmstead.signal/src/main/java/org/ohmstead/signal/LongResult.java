@@ -79,51 +79,22 @@ final class LongResult {
         if (clipping.clipped() && isClippedInPart()) {
             longNotes.addClipped(notes);
         }
-        List<Harmonic> harmonics = harmonics();
-        double ratioSquare = 0;
-        for (Harmonic harmonic : harmonics) {
-            ratioSquare += harmonic.ratioToFundamental() * harmonic.ratioToFundamental();
-        }
-        double fundamentalRms = Math.sqrt(sums.meanSquare(1));
-        double unwanted = residualBandSquare;
-        for (int n = 2; n <= highestInBand; n++) {
-            unwanted += SteadyTone.isAboveLow(n, settings.bandLowHz(), frequencyHz) ? sums.meanSquare(n) : 0;
-        }
-        double thdF = Math.sqrt(ratioSquare);
-        double thdPlusNoiseR = Math.sqrt(unwanted / (unwanted + sums.meanSquare(1)));
-        double rms = Math.sqrt(level.alternatingSquare());
-        return new ChannelAnalysis(
-                frequencyHz,
-                rms,
-                level.peakVolts(),
-                level.dcVolts(),
-                20 * Math.log10(level.peakVolts() / rms),
-                powerWatts(),
-                fundamentalRms,
-                settings.load().realPowerWatts(fundamentalRms, frequencyHz),
-                thdF,
-                thdF / Math.sqrt(1 + ratioSquare),
-                thdPlusNoiseR,
-                -20 * Math.log10(Math.max(SteadyTone.LEAST_SINAD_RATIO, thdPlusNoiseR)),
-                harmonics,
-                clipping,
-                Optional.empty(),
-                settings.bandLowHz(),
-                bandHighHz,
-                notes);
+        return figures().analysis(level.dcVolts(), level.peakVolts(), harmonics(), clipping, Optional.empty(), notes);
     }
 
-    private double powerWatts() {
-        if (settings.load() instanceof LoadImpedance.Resistance) {
-            return settings.load().realPowerWatts(Math.sqrt(level.alternatingSquare()), frequencyHz);
+    private ToneFigures figures() {
+        double[] squares = new double[sums.orders() + 1];
+        for (int n = 1; n < squares.length; n++) {
+            squares[n] = sums.meanSquare(n);
         }
-        double watts = 0;
-        double modelSquare = 0;
-        for (int n = 1; n <= sums.orders(); n++) {
-            watts += settings.load().realPowerWatts(Math.sqrt(sums.meanSquare(n)), n * frequencyHz);
-            modelSquare += sums.meanSquare(n);
-        }
-        return Math.max(0, watts + (level.alternatingSquare() - modelSquare) * residualConductance);
+        return new ToneFigures(
+                settings,
+                frequencyHz,
+                bandHighHz,
+                squares,
+                level.alternatingSquare(),
+                residualBandSquare,
+                residualConductance);
     }
 
     /**

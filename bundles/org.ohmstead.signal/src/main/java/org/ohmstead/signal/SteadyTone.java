@@ -10,7 +10,6 @@ import java.util.Optional;
 
 /** The figures of a stretch of samples in which a tone runs steadily. */
 final class SteadyTone {
-    static final double LEAST_SINAD_RATIO = 1e-16;
     /** A generator may be off by 50 parts per million or so; a harmonic on the edge of the band must not flicker. */
     private static final double BAND_EDGE_TOLERANCE = 1.001;
 
@@ -170,16 +169,16 @@ final class SteadyTone {
     }
 
     double powerWatts() {
-        double watts = 0;
-        double modelSquare = 0;
-        for (int n = 1; n <= fit.orders(); n++) {
-            watts += settings.load().realPowerWatts(Math.sqrt(square(n)), n * frequencyHz);
-            modelSquare += square(n);
+        return figures().powerWatts();
+    }
+
+    private ToneFigures figures() {
+        double[] squares = new double[fit.orders() + 1];
+        for (int n = 1; n < squares.length; n++) {
+            squares[n] = square(n);
         }
-        double power = watts + (alternatingSquare - modelSquare) * residualConductance;
-        return settings.load() instanceof LoadImpedance.Resistance
-                ? settings.load().realPowerWatts(alternatingVoltsRms(), frequencyHz)
-                : Math.max(0, power);
+        return new ToneFigures(
+                settings, frequencyHz, bandHighHz, squares, alternatingSquare, residualBandSquare, residualConductance);
     }
 
     private double outputVoltsPeak() {
@@ -199,41 +198,17 @@ final class SteadyTone {
     ChannelAnalysis result(Optional<Burst> burst, List<String> earlierNotes) {
         List<String> notes = new ArrayList<>(earlierNotes);
         List<Harmonic> harmonics = harmonics(notes);
-        double fundamentalRms = Math.sqrt(square(1));
-        double ratioSquare = 0;
-        for (Harmonic harmonic : harmonics) {
-            ratioSquare += harmonic.ratioToFundamental() * harmonic.ratioToFundamental();
-        }
-        double thdF = Math.sqrt(ratioSquare);
-        double unwanted = residualBandSquare;
-        for (int n = 2; n <= highestOrderInBand(); n++) {
-            unwanted += isAboveLow(n, settings.bandLowHz(), frequencyHz) ? square(n) : 0;
-        }
-        double thdPlusNoiseR = Math.sqrt(unwanted / (unwanted + square(1)));
-        double peak = outputVoltsPeak();
-        double rms = alternatingVoltsRms();
         Window window = HarmonicFit.windowFor(cycles());
         double factorVariance = 2 * residualSquare * window.noiseBandwidthBins() / samples.length;
-        return new ChannelAnalysis(
-                frequencyHz,
-                rms,
-                peak,
-                fit.dcVolts(),
-                20 * Math.log10(peak / rms),
-                powerWatts(),
-                fundamentalRms,
-                settings.load().realPowerWatts(fundamentalRms, frequencyHz),
-                thdF,
-                thdF / Math.sqrt(1 + ratioSquare),
-                thdPlusNoiseR,
-                -20 * Math.log10(Math.max(LEAST_SINAD_RATIO, thdPlusNoiseR)),
-                harmonics,
-                ClippingFit.of(
-                        fit, highestOrderPassed(fit.orders(), bandHighHz, frequencyHz, sampleRateHz), factorVariance),
-                burst,
-                settings.bandLowHz(),
-                bandHighHz,
-                notes);
+        int passed = highestOrderPassed(fit.orders(), bandHighHz, frequencyHz, sampleRateHz);
+        return figures()
+                .analysis(
+                        fit.dcVolts(),
+                        outputVoltsPeak(),
+                        harmonics,
+                        ClippingFit.of(fit, passed, factorVariance),
+                        burst,
+                        notes);
     }
 
     private List<Harmonic> harmonics(List<String> notes) {
