@@ -75,6 +75,11 @@ final class FaultPlaces implements AutoCloseable {
             return name.startsWith("index of a set") || name.equals("capture from an archive");
         }
 
+        /** Returns whether the time of writing is packed into it, so that its length is not quite the same each time. */
+        boolean timed() {
+            return name.equals("workbook");
+        }
+
         void prepare(Path folder) throws IOException {
             Path file = folder.resolve(target);
             Files.createDirectories(file.getParent());
