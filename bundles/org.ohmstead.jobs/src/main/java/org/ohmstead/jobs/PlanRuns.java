@@ -129,7 +129,8 @@ public final class PlanRuns {
      * Returns the rests that the heat forecast of the plan wants, from what the log holds so far; {@link Rests#NONE} where there is no
      * forecast. Before each item the state of the amplifier and of the loads is reckoned from what was really measured when, set right
      * by the case's temperature where it was read, and the rest is as short as keeps everything below its limits. Only results of real
-     * benches have warmed anything.
+     * benches have warmed anything. A computer's clock that is set back or forth makes rests longer, never shorter; only one that was slow
+     * in an earlier run and was put right since is believed.
      *
      * @param project the whole project
      * @param sharing how power falls on the parts of a load
@@ -137,7 +138,7 @@ public final class PlanRuns {
      *     makes it know the temperatures of this run too; of one that does not grow it takes what was done since as done as forecast
      */
     public static Rests rests(Project project, PartSharing sharing, List<LogEntry> entries) {
-        return ThermalRests.of(project, sharing, entries, Clock.systemUTC());
+        return ThermalRests.of(project, sharing, entries, Clock.systemUTC(), System::nanoTime);
     }
 
     /** Returns the version of this bundle without its qualifier, as kept with each result. */

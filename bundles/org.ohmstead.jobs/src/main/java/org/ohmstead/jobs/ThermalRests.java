@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import org.ohmstead.measure.engine.ItemState;
 import org.ohmstead.measure.engine.PlanItem;
@@ -45,29 +46,43 @@ final class ThermalRests implements Rests {
     private static final String CASE = "case";
     private static final Duration REMEMBERED = Duration.ofHours(24);
     private static final double MILLIS_PER_SECOND = 1000;
+    private static final double LEEWAY_SECONDS = LatestEnds.LEEWAY.toMillis() / MILLIS_PER_SECOND;
 
     private final ScheduleTask task;
     private final List<LogEntry> entries;
-    private final Clock clock;
+    private final LatestEnds ends;
     private final Map<String, Instant> firstSeen = new HashMap<>();
 
-    /** A step that was on. */
-    private record On(HeatJob job, Instant end, OptionalDouble caseCelsius) {}
+    /**
+     * A step that was on.
+     *
+     * @param end the latest moment at which it can have ended
+     * @param timed whether it ended just then, so that it was on no longer than since another such one before it
+     */
+    private record On(HeatJob job, Instant end, boolean timed, OptionalDouble caseCelsius) {}
 
     /** How warm everything is, and since when nothing is on; empty when nothing was. */
     private record Warmth(List<Double> state, Optional<Instant> offSince) {}
 
-    private ThermalRests(ScheduleTask task, List<LogEntry> entries, Clock clock) {
+    private ThermalRests(ScheduleTask task, List<LogEntry> entries, LatestEnds ends) {
         this.task = task;
         this.entries = entries;
-        this.clock = clock;
+        this.ends = ends;
     }
 
-    static Rests of(Project project, PartSharing sharing, List<LogEntry> entries, Clock clock) {
+    /**
+     * Makes the rests of a project.
+     *
+     * @param clock the computer's, which may be set at any time
+     * @param steadyNanos nanoseconds of one that nobody sets
+     */
+    static Rests of(
+            Project project, PartSharing sharing, List<LogEntry> entries, Clock clock, LongSupplier steadyNanos) {
         ReadingPowers powers = ReadingPowers.of(LogTrust.usedReadings(entries, project));
         return PlanForecast.of(project, sharing, powers)
                 .task()
-                .<Rests>map(task -> new ThermalRests(task, entries, clock))
+                .<Rests>map(task ->
+                        new ThermalRests(task, entries, new LatestEnds(List.copyOf(entries), clock, steadyNanos)))
                 .orElse(Rests.NONE);
     }
 
@@ -77,8 +92,9 @@ final class ThermalRests implements Rests {
         if (job.isEmpty()) {
             return Duration.ZERO;
         }
-        Instant now = clock.instant();
-        Warmth warmth = warmth(past(state, now), now);
+        List<LogEntry> known = List.copyOf(entries);
+        Instant now = ends.see(known);
+        Warmth warmth = warmth(past(known, state, now), now);
         double wishSeconds = warmth.offSince()
                 .map(since -> Math.max(0, job.get().leastRestSeconds() - seconds(since, now)))
                 .orElse(0.0);
@@ -109,44 +125,51 @@ final class ThermalRests implements Rests {
     }
 
     /** What was on, the earliest first: by the log, and what was done since without standing in the list of entries. */
-    private List<On> past(PlanState state, Instant now) {
-        List<LogEntry> known = List.copyOf(entries);
+    private List<On> past(List<LogEntry> known, PlanState state, Instant now) {
+        List<Instant> latest = ends.of(known);
         List<On> past = new ArrayList<>();
-        for (LogEntry entry : known) {
-            entry.figures()
-                    .filter(figures -> figures.driver().kind() == BenchKind.REAL)
-                    .flatMap(figures -> on(figures, entry.recordedAt()))
-                    .filter(on -> Duration.between(on.end(), now).compareTo(REMEMBERED) < 0)
-                    .ifPresent(past::add);
+        for (int at = 0; at < known.size(); at++) {
+            LogEntry entry = known.get(at);
+            Instant end = latest.get(at);
+            if (Duration.between(end, now).compareTo(REMEMBERED) < 0) {
+                entry.figures()
+                        .filter(figures -> figures.driver().kind() == BenchKind.REAL)
+                        .flatMap(figures -> on(figures, end, ends.exact(entry)))
+                        .ifPresent(past::add);
+            }
         }
         Set<String> ids = known.stream().map(LogEntry::id).collect(Collectors.toSet());
         for (ItemState each : state.items()) {
             for (String id : each.entryIds()) {
                 if (id.charAt(0) == EntryKind.FIGURES.idPrefix() && !ids.contains(id)) {
                     Instant end = firstSeen.computeIfAbsent(id, any -> now);
-                    job(each.item().stepId()).ifPresent(job -> past.add(new On(job, end, OptionalDouble.empty())));
+                    job(each.item().stepId())
+                            .ifPresent(job -> past.add(new On(job, end, false, OptionalDouble.empty())));
                 }
             }
         }
+        // Within a chain the moments never go back, and what has the same moment keeps its order.
         past.sort(Comparator.comparing(On::end));
         return past;
     }
 
-    private Optional<On> on(MeasuredFigures figures, Instant end) {
+    private Optional<On> on(MeasuredFigures figures, Instant end, boolean timed) {
         return job(figures.stepId())
-                .map(job -> new On(job, end, figures.conditions().caseCelsius()));
+                .map(job -> new On(job, end, timed, figures.conditions().caseCelsius()));
     }
 
     private Warmth warmth(List<On> past, Instant now) {
         List<Double> state = task.startState();
         Optional<Instant> offSince = Optional.empty();
+        boolean timed = false;
         for (On each : past) {
             double onSeconds = each.job().onSeconds();
             if (offSince.isPresent()) {
                 double elapsed = seconds(offSince.get(), each.end());
-                onSeconds = Math.min(onSeconds, elapsed);
-                state = after(state, Optional.empty(), elapsed - onSeconds);
+                onSeconds = timed && each.timed() ? Math.min(onSeconds, elapsed + LEEWAY_SECONDS) : onSeconds;
+                state = after(state, Optional.empty(), Math.max(0, elapsed - onSeconds));
             }
+            timed = each.timed();
             state = after(state, Optional.of(each.job().id()), onSeconds);
             state = corrected(state, each);
             offSince = Optional.of(each.end());

@@ -12,12 +12,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,20 +27,11 @@ import org.ohmstead.measure.engine.PlanItem;
 import org.ohmstead.measure.engine.PlanSetup;
 import org.ohmstead.measure.engine.PlanState;
 import org.ohmstead.measure.engine.Rests;
-import org.ohmstead.model.AmplifierHeat;
 import org.ohmstead.model.BenchKind;
 import org.ohmstead.model.CheckStandard;
-import org.ohmstead.model.Conditions;
-import org.ohmstead.model.DriverUsed;
-import org.ohmstead.model.MeasuredFigure;
-import org.ohmstead.model.MeasuredFigures;
-import org.ohmstead.model.Mode;
-import org.ohmstead.model.OutputClass;
 import org.ohmstead.model.PartSharing;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Project;
-import org.ohmstead.model.Provenance;
-import org.ohmstead.model.Range;
 import org.ohmstead.model.Rest;
 import org.ohmstead.model.Severity;
 import org.ohmstead.model.Step;
@@ -55,11 +44,8 @@ import org.ohmstead.thermal.plan.ScheduleTask;
 class PlanRunsTest {
     private static final String POWER = "org.ohmstead.power-at-end-point";
     private static final String BURST = "org.ohmstead.burst-power";
-    private static final PartSharing NO_PARTS = (stock, branch) -> List.of();
-    private static final String HOT_STEP = "stereo-2ohm-14V4";
-    private static final double CASE_KELVIN_PER_WATT = 0.45;
-    private static final double CASE_JOULES_PER_KELVIN = 2900;
-    private static final double CASE_LIMIT_CELSIUS = 80;
+    private static final PartSharing NO_PARTS = OneLump.NO_PARTS;
+    private static final String HOT_STEP = OneLump.HOT_STEP;
     /** The case is held to a reading with an uncertainty of 1 K, so not wholly. */
     private static final double REST_SECONDS = 0.5;
 
@@ -170,9 +156,9 @@ class PlanRunsTest {
 
     @Test
     void theRestIsAsLongAsTheHotCaseTakesToCoolEnough() throws Exception {
-        Project project = oneLump();
+        Project project = OneLump.in(demo());
         LogEntry entry = logged(BenchKind.REAL, OptionalDouble.of(79));
-        double expected = expectedRestSeconds(project, 79);
+        double expected = OneLump.expectedRestSeconds(project, 79);
         assertTrue(expected > 60, "the case must be too hot for the test to tell anything: " + expected);
         double rest = restSeconds(project, List.of(entry), entry.recordedAt());
         assertEquals(expected, rest, REST_SECONDS);
@@ -186,16 +172,16 @@ class PlanRunsTest {
     @Test
     void aSimulatedBenchWarmedNothing() throws Exception {
         LogEntry entry = logged(BenchKind.SIMULATED, OptionalDouble.of(79));
-        assertEquals(0, restSeconds(oneLump(), List.of(entry), entry.recordedAt()), 0);
+        assertEquals(0, restSeconds(OneLump.in(demo()), List.of(entry), entry.recordedAt()), 0);
     }
 
     @Test
     void whatStandsInNoListOfEntriesCountsAsForecast() throws Exception {
-        Project project = oneLump();
+        Project project = OneLump.in(demo());
         ScheduleTask task = PlanForecast.of(project, NO_PARTS).task().orElseThrow();
-        HeatJob job = job(task);
+        HeatJob job = OneLump.job(task);
         MovedClock clock = new MovedClock();
-        Rests rests = ThermalRests.of(project, NO_PARTS, List.of(), clock);
+        Rests rests = ThermalRests.of(project, NO_PARTS, List.of(), clock, clock::nanos);
         List<String> ids = new ArrayList<>();
         double restSeconds = 0;
         int done = 0;
@@ -208,49 +194,36 @@ class PlanRunsTest {
             ItemState state = new ItemState(item(HOT_STEP), ItemState.Status.DONE, List.copyOf(ids), "");
             restSeconds = seconds(rests.before(item(HOT_STEP), new PlanState(List.of(state), false)));
         }
-        double onRise = CASE_KELVIN_PER_WATT * job.watts().get(task.model().sourceIndex("amplifier"));
+        double onRise =
+                OneLump.CASE_KELVIN_PER_WATT * job.watts().get(task.model().sourceIndex("amplifier"));
         double celsius = task.ambientCelsius()
-                + onRise * -Math.expm1(-done * job.onSeconds() / (CASE_KELVIN_PER_WATT * CASE_JOULES_PER_KELVIN));
-        assertEquals(expectedRestSeconds(project, celsius), restSeconds, REST_SECONDS);
+                + onRise
+                        * -Math.expm1(-done
+                                * job.onSeconds()
+                                / (OneLump.CASE_KELVIN_PER_WATT * OneLump.CASE_JOULES_PER_KELVIN));
+        assertEquals(OneLump.expectedRestSeconds(project, celsius), restSeconds, REST_SECONDS);
     }
 
     @Test
     void aListThatGrowsTellsTheTemperaturesOfThisRun() throws Exception {
-        Project project = oneLump();
+        Project project = OneLump.in(demo());
         MovedClock clock = new MovedClock();
         List<LogEntry> growing = new ArrayList<>();
-        Rests rests = ThermalRests.of(project, NO_PARTS, growing, clock);
+        Rests rests = ThermalRests.of(project, NO_PARTS, growing, clock, clock::nanos);
         PlanState state = new PlanState(List.of(), false);
         assertEquals(0, seconds(rests.before(item(HOT_STEP), state)), 0);
         LogEntry hot = logged(BenchKind.REAL, OptionalDouble.of(79));
         growing.add(hot);
         clock.now = hot.recordedAt().plusSeconds(3);
-        assertEquals(expectedRestSeconds(project, 79) - 3, seconds(rests.before(item(HOT_STEP), state)), REST_SECONDS);
-    }
-
-    /** A clock that a test moves. */
-    private static final class MovedClock extends Clock {
-        private Instant now = Instant.parse("2026-03-02T09:14:05Z");
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            throw new UnsupportedOperationException("one zone is enough");
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
+        assertEquals(
+                OneLump.expectedRestSeconds(project, 79) - 3,
+                seconds(rests.before(item(HOT_STEP), state)),
+                REST_SECONDS);
     }
 
     @Test
     void aRestThatSomebodyAskedForIsKept() throws Exception {
-        Project project = oneLump();
+        Project project = OneLump.in(demo());
         Project resting = project.withHeat(
                 project.heat().withPacing(project.heat().pacing().withRests(List.of(new Rest(HOT_STEP, 1000)))));
         LogEntry entry = logged(BenchKind.REAL, OptionalDouble.empty());
@@ -259,7 +232,7 @@ class PlanRunsTest {
     }
 
     private static double restSeconds(Project project, List<LogEntry> entries, Instant now) {
-        return seconds(ThermalRests.of(project, NO_PARTS, entries, Clock.fixed(now, ZoneOffset.UTC))
+        return seconds(ThermalRests.of(project, NO_PARTS, entries, Clock.fixed(now, ZoneOffset.UTC), () -> 0)
                 .before(item(HOT_STEP), new PlanState(List.of(), false)));
     }
 
@@ -271,58 +244,9 @@ class PlanRunsTest {
         return new PlanItem(stepId, POWER, Map.of());
     }
 
-    /** The demo with a case that is one lump of known size, and nothing else that gets warm. */
-    private Project oneLump() throws Exception {
-        Project demo = demo();
-        AmplifierHeat lump = AmplifierHeat.NONE
-                .withOutputClass(OutputClass.CLASS_AB)
-                .withRailVolts(OptionalDouble.of(31.4))
-                .withConverterEfficiencyRatio(Optional.of(Range.of(0.86)))
-                .withIdleWatts(Optional.of(Range.of(8)))
-                .withCaseKelvinPerWatt(Optional.of(Range.of(CASE_KELVIN_PER_WATT)))
-                .withCaseJoulesPerKelvin(Optional.of(Range.of(CASE_JOULES_PER_KELVIN)))
-                .withCaseLimitCelsius(OptionalDouble.of(CASE_LIMIT_CELSIUS));
-        return demo.withHeat(demo.heat().withAmplifier(lump));
-    }
-
-    /**
-     * Closed form of one lump: it goes towards P R with the time constant R C. At the end of the step it may be at the limit less the
-     * margin; at its beginning it must be that much cooler; at rest it goes towards the idle power's rise.
-     */
-    private static double expectedRestSeconds(Project project, double caseCelsius) {
-        ScheduleTask task = PlanForecast.of(project, NO_PARTS).task().orElseThrow();
-        HeatJob job = job(task);
-        double tau = CASE_KELVIN_PER_WATT * CASE_JOULES_PER_KELVIN;
-        double onRise = CASE_KELVIN_PER_WATT * job.watts().get(task.model().sourceIndex("amplifier"));
-        double idleRise =
-                CASE_KELVIN_PER_WATT * task.idleWatts().get(task.model().sourceIndex("amplifier"));
-        double mostAtEnd = CASE_LIMIT_CELSIUS - task.marginKelvin() - task.ambientCelsius();
-        double mostAtStart = onRise + (mostAtEnd - onRise) * Math.exp(job.onSeconds() / tau);
-        double now = caseCelsius - task.ambientCelsius();
-        return tau * Math.log((now - idleRise) / (mostAtStart - idleRise));
-    }
-
-    private static HeatJob job(ScheduleTask task) {
-        return task.jobs().stream()
-                .filter(each -> each.id().equals(HOT_STEP))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private LogEntry logged(BenchKind kind, OptionalDouble caseCelsius) throws Exception {
         try (TestLog log = TestLog.open(folder.resolve(kind + "log.db"))) {
-            return log.append(new MeasuredFigures(
-                    "stereo-4ohm-14V4",
-                    Mode.STEREO,
-                    "4ohm",
-                    14.4,
-                    Instant.parse("2026-03-02T09:14:05Z"),
-                    new DriverUsed("org.example.bench", "1.0.0", kind, Map.of()),
-                    Map.of(),
-                    List.of(new MeasuredFigure("power", "A", "", 90, "W", OptionalDouble.empty())),
-                    new Conditions(OptionalDouble.empty(), caseCelsius),
-                    new Provenance("ab", POWER, "1.0.0", "0.1.0", "", List.of(), List.of()),
-                    List.of()));
+            return log.append(HeatEntries.figures(kind, Instant.parse("2026-03-02T09:14:05Z"), caseCelsius));
         }
     }
 }
