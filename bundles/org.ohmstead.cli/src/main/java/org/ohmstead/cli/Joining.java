@@ -37,6 +37,7 @@ record Joining(Path file, String name, String who) {
         JoinReport report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
+            log.whenClockWentBack(console::message);
             LogTrust.requireWhole(log);
             report = isLines() ? LogLines.join(file, log, name, who) : joinLog(log);
         }

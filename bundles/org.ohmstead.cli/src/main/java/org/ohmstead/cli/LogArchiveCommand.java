@@ -68,6 +68,7 @@ final class LogArchiveCommand implements Callable<Integer> {
         Archive.Report report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
+            log.whenClockWentBack(console::message);
             LogTrust.requireWhole(log);
             Archive.Who by = new Archive.Who(who, Ohmstead.version(), Instant.now());
             report = Archive.make(folder.folder(), log, target, takeOut, by, new ConsoleExchange(console));

@@ -116,6 +116,7 @@ final class LogImportCommand implements Callable<Integer> {
         ReadingImport.Report report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
+            log.whenClockWentBack(console::message);
             LogTrust.requireWhole(log);
             report = table.addTo(log, skipBad, new ConsoleExchange(console));
         }

@@ -42,6 +42,8 @@ import picocli.CommandLine.Option;
         },
         footer = {"", "${bundle:log.verify.exit}", "${bundle:log.verify.example}"})
 final class LogVerifyCommand implements Callable<Integer> {
+    private static final int SHOWN_CLOCK_STEPS = 5;
+
     private final Console console;
 
     @Mixin
@@ -136,6 +138,12 @@ final class LogVerifyCommand implements Callable<Integer> {
                         .put("kind", fault.kind().name()));
         ArrayNode list = root.putArray("chains");
         chains.forEach(chain -> fill(list.addObject(), chain));
+        ObjectNode clock = root.putObject("clockWentBack").put("count", report.clockStepCount());
+        ArrayNode places = clock.putArray("first");
+        report.clockSteps().forEach(step -> places.addObject()
+                .put("sequence", step.sequence())
+                .put("id", step.entryId())
+                .put("sentence", step.sentence()));
         root.putObject("witness").put("there", witness).put("cutOff", cutOff(report));
         return root;
     }
@@ -173,6 +181,14 @@ final class LogVerifyCommand implements Callable<Integer> {
             console.line(witness ? Texts.of("verify.witness") : Texts.of("verify.noWitness"));
         } else {
             console.message(Texts.of("verify.changed", file));
+        }
+        tellOfClock(report);
+    }
+
+    private void tellOfClock(VerifyReport report) {
+        report.clockSteps().stream().limit(SHOWN_CLOCK_STEPS).forEach(step -> console.line(step.sentence()));
+        if (report.clockStepCount() > SHOWN_CLOCK_STEPS) {
+            console.line(Texts.of("verify.clockMore", report.clockStepCount() - SHOWN_CLOCK_STEPS));
         }
     }
 

@@ -55,6 +55,7 @@ final class LogVoidCommand implements Callable<Integer> {
         LogEntry entry;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
                 TestLog log = TestLog.open(folder.logFile())) {
+            log.whenClockWentBack(console::message);
             LogTrust.requireWhole(log);
             entry = log.voidEntry(id, reason, who);
         }

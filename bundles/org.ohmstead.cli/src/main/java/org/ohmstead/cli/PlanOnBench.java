@@ -62,6 +62,7 @@ final class PlanOnBench {
         ProjectLock lock = ProjectLock.acquire(folder.folder());
         try (lock;
                 TestLog log = TestLog.open(folder.logFile())) {
+            log.whenClockWentBack(console::message);
             LogTrust.requireWhole(log);
             List<LogEntry> entries = new CopyOnWriteArrayList<>(log.entries(LogQuery.everything()));
             Rests rests =

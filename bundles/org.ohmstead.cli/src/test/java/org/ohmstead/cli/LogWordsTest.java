@@ -157,4 +157,24 @@ class LogWordsTest {
         assertTrue(text.err().contains("The log " + logFile() + " was changed"), text.err());
         assertFalse(text.out().contains("whole"), text.out());
     }
+
+    @Test
+    void aClockThatWasSetBackIsToldToWhoAddsAndStandsInTheCheck() throws Exception {
+        Files.delete(logFile());
+        FutureLog.write(logFile());
+        assertEquals(
+                0, log(0, "verify", "--json").json().at("/clockWentBack/count").asInt());
+        BenchWords voided = log(0, "void", "N0001", "--reason", "it is from the future");
+        assertTrue(
+                voided.err().contains("The computer's clock was set back: the entry V0001 was added to the log at"),
+                voided.err());
+        assertTrue(voided.err().contains(FutureLog.TIME), voided.err());
+        BenchWords text = log(0, "verify");
+        assertTrue(text.out().contains("The log is whole"), text.out());
+        assertTrue(text.out().contains("The entry V0001, number 2 of the log, says that it was added at"), text.out());
+        JsonNode clock = log(0, "verify", "--json").json().get("clockWentBack");
+        assertEquals(1, clock.get("count").asInt());
+        assertEquals("V0001", clock.at("/first/0/id").asText());
+        assertEquals(2, clock.at("/first/0/sequence").asInt());
+    }
 }

@@ -149,6 +149,7 @@ public final class ReplayJob {
                         project.project(), project.loaded().revisionSha256(), softwareVersion, operator)
                 .withSharing(sharing);
         try (TestLog log = TestLog.open(project.logFile())) {
+            log.whenClockWentBack(progress::remark);
             LogTrust.requireWhole(log);
             StepWork work = new StepWork(
                     project.folder(), recordingsFolder, procedure, again ? Set.of() : captureSets(log), progress);

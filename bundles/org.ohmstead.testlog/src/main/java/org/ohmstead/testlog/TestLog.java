@@ -61,6 +61,7 @@ public final class TestLog implements AutoCloseable {
     private final Transaction transaction;
     private final VoidLedger voids;
     private final RowSource rows;
+    private volatile Consumer<String> clockHearer = sentence -> {};
 
     private TestLog(Path file, Clock clock, Connection connection) {
         this.file = file;
@@ -94,6 +95,11 @@ public final class TestLog implements AutoCloseable {
      */
     public static TestLog openReadOnly(Path logFile) throws TestLogException {
         return new TestLog(logFile, Clock.systemUTC(), LogDatabase.openReadOnly(logFile, BUSY_SECONDS));
+    }
+
+    /** Has somebody told, in whole sentences, whenever an entry added here says an earlier time than the one ahead of it. */
+    public void whenClockWentBack(Consumer<String> told) {
+        clockHearer = told;
     }
 
     /** Returns the file of the log. */
@@ -260,6 +266,7 @@ public final class TestLog implements AutoCloseable {
         try {
             T result = LogFailures.guard(file, whatHappened, action);
             done = true;
+            table.clockSaid().ifPresent(clockHearer);
             return result;
         } finally {
             if (!done) {

@@ -25,6 +25,7 @@ public final class ChainWalk {
     private final Consumer<VerifyFault> faults;
     private final KnownIds ids;
     private final Set<String> voided;
+    private final ClockSteps clock;
     private long checked;
     private long lastSequence;
     private byte[] lastHash;
@@ -42,6 +43,7 @@ public final class ChainWalk {
         this.faults = faults;
         this.ids = new KnownIds();
         this.voided = new HashSet<>();
+        this.clock = new ClockSteps(label);
         this.lastHash = ChainedRow.FIRST_PREVIOUS_HASH.getBytes(StandardCharsets.US_ASCII);
     }
 
@@ -51,6 +53,7 @@ public final class ChainWalk {
         this.faults = faults;
         this.ids = new KnownIds(start.ids);
         this.voided = new HashSet<>(start.voided);
+        this.clock = start.clock.parting(label);
         this.lastSequence = start.lastSequence;
         this.lastHash = start.lastHash;
     }
@@ -68,8 +71,14 @@ public final class ChainWalk {
             fault(VerifyFault.Kind.CONTENT_CHANGED, row, TEXTS.text("fault.changed"));
         }
         checkContent(row, hashFits);
+        clock.see(row);
         lastSequence = row.sequence;
         lastHash = row.hash;
+    }
+
+    /** Returns where the times of the rows so far run backwards. */
+    ClockSteps clock() {
+        return clock;
     }
 
     /** Returns how many rows were checked. */

@@ -32,6 +32,8 @@ public final class EntryTable implements AutoCloseable {
     private long dataVersion = UNKNOWN;
     private long tailSequence;
     private String tailHash = ChainedRow.FIRST_PREVIOUS_HASH;
+    private String tailTime = "";
+    private Optional<String> clockSaid = Optional.empty();
 
     /** Works on an open log. */
     public EntryTable(Connection connection) {
@@ -77,15 +79,27 @@ public final class EntryTable implements AutoCloseable {
         }
         RowColumns.set(insertion, 1, row);
         insertion.executeUpdate();
+        if (recordedAt.compareTo(tailTime) < 0 && ClockSteps.wentBack(tailTime, recordedAt)) {
+            clockSaid = Optional.of(ClockSteps.said(tailTime, id, recordedAt));
+        }
+        tailTime = recordedAt;
         tailSequence = row.sequence();
         tailHash = row.hash();
         lastNumbers.put(kind, number);
         return row;
     }
 
+    /** Returns, once, what to tell of the computer's clock since an entry that was added says an earlier time than the one ahead of it. */
+    public Optional<String> clockSaid() {
+        Optional<String> said = clockSaid;
+        clockSaid = Optional.empty();
+        return said;
+    }
+
     /** Forgets what is known of the end of the chain, since what was added may have been taken back. */
     public void forgetTail() {
         dataVersion = UNKNOWN;
+        clockSaid = Optional.empty();
         // The driver gives up a statement that failed, such as on a full disk.
         closeQuietly(insertion);
         closeQuietly(versionQuery);
@@ -116,6 +130,7 @@ public final class EntryTable implements AutoCloseable {
             lastNumbers.clear();
             tailSequence = lastSequence();
             tailHash = headHash();
+            tailTime = lastTime();
             dataVersion = version;
         }
     }
@@ -152,6 +167,13 @@ public final class EntryTable implements AutoCloseable {
     /** Returns the hash of the last entry. */
     public String headHash() throws SQLException {
         return hash("SELECT hash FROM entry ORDER BY seq DESC LIMIT 1");
+    }
+
+    private String lastTime() throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery("SELECT recorded_at FROM entry ORDER BY seq DESC LIMIT 1")) {
+            return result.next() ? RowColumns.text(result, 1) : "";
+        }
     }
 
     /** Returns the hash of the first entry. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ohmstead.testlog.ClockStep;
 import org.ohmstead.testlog.EntryKind;
 import org.ohmstead.testlog.JoinNote;
 import org.ohmstead.testlog.TestLogException;
@@ -33,6 +34,8 @@ public final class Verification {
     private final Map<String, ChainWalk> partings = new HashMap<>();
     private final Set<String> partingHashes = new HashSet<>();
     private Optional<ListCheck> lists = Optional.empty();
+    private final List<ClockStep> clockSteps = new ArrayList<>();
+    private long clockStepCount;
     private long checked;
     private String ownHead = ChainedRow.FIRST_PREVIOUS_HASH;
     private long ownLast;
@@ -66,7 +69,7 @@ public final class Verification {
         if (!headSeen) {
             whole(VerifyFault.Kind.HEAD_NOT_FOUND, TEXTS.text("whole.head", expectedHead.orElseThrow()));
         }
-        return new VerifyReport(checked, ownHead, faults);
+        return new VerifyReport(checked, ownHead, faults, clockStepCount, clockSteps);
     }
 
     private Optional<ListCheck> knownLists() {
@@ -153,10 +156,18 @@ public final class Verification {
             table.forEachRaw(reader::read);
             reader.finish();
         } finally {
-            checked += walk.checked();
+            count(walk);
             ownHead = walk.lastHash();
             ownLast = walk.lastSequence();
         }
+    }
+
+    private void count(ChainWalk walk) {
+        checked += walk.checked();
+        clockStepCount += walk.clock().count();
+        walk.clock().told().stream()
+                .limit(ClockSteps.MOST_TOLD - clockSteps.size())
+                .forEach(clockSteps::add);
     }
 
     private void seeOwn(RawRow row) {
@@ -210,7 +221,7 @@ public final class Verification {
             joined.forEachRaw(chain.number(), reader::read);
             reader.finish();
         } finally {
-            checked += walk.checked();
+            count(walk);
         }
         check.finish();
     }

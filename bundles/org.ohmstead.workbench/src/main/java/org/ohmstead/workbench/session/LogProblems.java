@@ -3,6 +3,7 @@
 
 package org.ohmstead.workbench.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ohmstead.model.Problem;
 import org.ohmstead.model.Severity;
@@ -22,12 +23,23 @@ final class LogProblems implements ProblemProvider {
     public List<Problem> problems(ProjectView view) {
         return switch (view.log().state()) {
             case NONE, READING -> List.of();
-            case WHOLE -> view.log().older() > 0 ? List.of(leftOut(view.log())) : List.of();
+            case WHOLE -> whole(view.log());
             case BROKEN -> List.of(new Problem(
                     Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.broken.remedy")));
             case UNREADABLE -> List.of(new Problem(
                     Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.unreadable.remedy")));
         };
+    }
+
+    private static List<Problem> whole(LogSnapshot log) {
+        List<Problem> problems = new ArrayList<>();
+        if (log.older() > 0) {
+            problems.add(leftOut(log));
+        }
+        if (!log.clock().isEmpty()) {
+            problems.add(new Problem(Severity.NOTE, TestLog.FILE_NAME, log.clock(), TEXTS.text("log.clock.remedy")));
+        }
+        return problems;
     }
 
     private static Problem leftOut(LogSnapshot log) {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.ohmstead.testlog.ChainInfo;
+import org.ohmstead.testlog.ClockStep;
 import org.ohmstead.testlog.LogEntry;
 import org.ohmstead.testlog.LogQuery;
 import org.ohmstead.testlog.TestLog;
@@ -20,6 +21,8 @@ import org.ohmstead.workbench.session.NewestEntries.Newest;
 final class LogReader {
     private static final Messages TEXTS = Messages.of(LogReader.class);
     private static final int STEPS = 2;
+    /** While so many entries or fewer were added since, a clock that was set back is news. */
+    private static final int CLOCK_NEWS = 10;
 
     private final Path logFile;
     private final String amplifier;
@@ -85,7 +88,22 @@ final class LogReader {
                 total == 0 ? "" : report.headHash(),
                 sentence,
                 newest.older(),
-                newest.others());
+                newest.others(),
+                clock(report, newest.entries()));
+    }
+
+    /** The user is told while it is news; the check of the log tells it for good. */
+    private static String clock(VerifyReport report, List<LogEntry> entries) {
+        long last = entries.stream()
+                .filter(entry -> !entry.joined())
+                .mapToLong(LogEntry::sequence)
+                .max()
+                .orElse(0);
+        return report.clockSteps().stream()
+                .filter(step -> step.entryId().indexOf('/') < 0 && step.sequence() > last - CLOCK_NEWS)
+                .reduce((earlier, later) -> later)
+                .map(ClockStep::sentence)
+                .orElse("");
     }
 
     private LogSnapshot broken(VerifyReport report, TestLog log) {

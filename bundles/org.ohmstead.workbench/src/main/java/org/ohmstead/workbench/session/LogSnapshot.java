@@ -19,9 +19,16 @@ import org.ohmstead.units.text.Messages;
  * @param sentence what to tell the user of a state that is not the same each time, such as "28 entries, chain whole"
  * @param older how many older entries were left out, at least 0
  * @param others how many joined entries were left out because they are about other amplifiers, at least 0
+ * @param clock what to tell of the computer's clock when it was set back just before the newest entries; else empty
  */
 public record LogSnapshot(
-        LogState state, List<LogEntry> entries, String headHash, String sentence, long older, long others) {
+        LogState state,
+        List<LogEntry> entries,
+        String headHash,
+        String sentence,
+        long older,
+        long others,
+        String clock) {
     private static final Messages TEXTS = Messages.of(LogSnapshot.class);
 
     /** So many entries are held at most: the newest. */
@@ -52,9 +59,15 @@ public record LogSnapshot(
         }
     }
 
+    /** Makes a snapshot that tells nothing of the clock. */
+    public LogSnapshot(
+            LogState state, List<LogEntry> entries, String headHash, String sentence, long older, long others) {
+        this(state, entries, headHash, sentence, older, others, "");
+    }
+
     /** Makes a snapshot that holds all entries. */
     public LogSnapshot(LogState state, List<LogEntry> entries, String headHash, String sentence) {
-        this(state, entries, headHash, sentence, 0, 0);
+        this(state, entries, headHash, sentence, 0, 0, "");
     }
 
     /** Returns what to tell the user of the state, such as "28 entries, chain whole". */

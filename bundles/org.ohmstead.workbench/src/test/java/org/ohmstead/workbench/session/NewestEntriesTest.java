@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -168,5 +169,27 @@ class NewestEntriesTest extends DeskStage {
         assertTrue(
                 problems.get(0).toString().contains("2 older ones are left out"),
                 problems.get(0).toString());
+    }
+
+    @Test
+    void aClockThatWentBackIsSaidWhileItIsNews() throws Exception {
+        Files.deleteIfExists(logFile);
+        FutureLog.write(logFile);
+        LogSnapshot before = LogReader.readAtMost(50, logFile, "", SILENT);
+        assertEquals("", before.clock());
+        SampleLog.append(folder, 1);
+        open();
+        ProjectSession session = desk.session().orElseThrow();
+        LogSnapshot log = LogReader.readAtMost(50, logFile, "", SILENT);
+        List<Problem> problems = new LogProblems()
+                .problems(
+                        new ProjectView(session.folder(), session.project(), List.of(), log, LocalDate.of(2026, 3, 2)));
+        assertEquals(1, problems.size());
+        assertEquals(Severity.NOTE, problems.get(0).severity());
+        assertTrue(problems.get(0).what().contains("clock was set back"), problems.toString());
+        SampleLog.append(folder, 9);
+        assertFalse(LogReader.readAtMost(50, logFile, "", SILENT).clock().isEmpty());
+        SampleLog.append(folder, 1);
+        assertEquals("", LogReader.readAtMost(50, logFile, "", SILENT).clock());
     }
 }

@@ -31,6 +31,7 @@ final class AuditCheck {
     private final Text head;
     private final Label result;
     private final Label faults;
+    private final Label clock;
     private final Button show;
     private Optional<ProjectSession> asked = Optional.empty();
     private Optional<VerifyFault> first = Optional.empty();
@@ -51,6 +52,7 @@ final class AuditCheck {
         head.addListener(SWT.DefaultSelection, event -> verify());
         result = page.paragraph("audit.result", "");
         faults = page.paragraph("audit.faults", "");
+        clock = page.paragraph("audit.clock", "");
         show = AuditPage.button(page.content(), TEXTS.text("audit.show"), "audit.show");
         GridDataFactory.swtDefaults().applyTo(show);
         show.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showFirst()));
@@ -110,6 +112,7 @@ final class AuditCheck {
                 headAsked && report.intact() ? TEXTS.text("audit.holdsHead", headline) : headline,
                 report.intact() ? tones.ok() : tones.error());
         tell(Verdicts.faults(report), report.faults().stream().findFirst());
+        tellOfClock(Verdicts.clock(report));
         page.measure();
     }
 
@@ -118,7 +121,13 @@ final class AuditCheck {
         result.setForeground(tone);
     }
 
+    private void tellOfClock(String lines) {
+        clock.setText(lines.replace("&", "&&"));
+        AuditPage.show(clock, !lines.isEmpty());
+    }
+
     private void tell(String lines, Optional<VerifyFault> fault) {
+        tellOfClock("");
         first = fault;
         faults.setText(lines.replace("&", "&&"));
         faults.setForeground(Tones.of(faults).error());

@@ -39,6 +39,18 @@ final class Verdicts {
         return lines.toString();
     }
 
+    /** Returns where the clock went back, one in a line; empty when it never did. */
+    static String clock(VerifyReport report) {
+        StringBuilder lines = new StringBuilder();
+        report.clockSteps().stream().limit(SHOWN_FAULTS).forEach(step -> lines.append(lines.isEmpty() ? "" : "\n")
+                .append(step.sentence()));
+        if (report.clockStepCount() > SHOWN_FAULTS) {
+            lines.append('\n')
+                    .append(TEXTS.text("verdict.clockMore", Long.toString(report.clockStepCount() - SHOWN_FAULTS)));
+        }
+        return lines.toString();
+    }
+
     private static String line(VerifyFault fault) {
         boolean named = fault.entryId().isEmpty() || fault.sentence().contains(fault.entryId());
         return named ? fault.sentence() : fault.entryId() + ": " + fault.sentence();

@@ -167,4 +167,19 @@ class AuditTest {
         assertFalse(bench.find("audit.verify", Button.class).isEnabled());
         assertTrue(text("audit.shared").startsWith("The project keeps its log only in its own folder."));
     }
+
+    @Test
+    void aClockThatWentBackIsToldAndIsNoFault() throws Exception {
+        FutureLog.write(bench.logFile());
+        bench.withLog(Samples.six()).open();
+        show();
+        assertFalse(bench.find("audit.clock", Label.class).isVisible());
+        bench.select(bench.find("audit.verify", Button.class));
+        assertTrue(text("audit.result").startsWith("Whole: all 7 entries checked"), text("audit.result"));
+        assertTrue(bench.find("audit.clock", Label.class).isVisible());
+        assertTrue(
+                text("audit.clock").startsWith("The entry R0001, number 2 of the log, says that it was added at"),
+                text("audit.clock"));
+        assertEquals("", text("audit.faults"));
+    }
 }
