@@ -6,9 +6,9 @@ package org.ohmstead.signal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import org.ohmstead.units.files.PlainFiles;
 
 /** Capture files of any kind that can be read. The kind is told by the content, not by the name. */
 public final class CaptureFile {
@@ -33,7 +33,7 @@ public final class CaptureFile {
     /** Whether a file begins as a WAV file; empty or missing ones are refused. */
     static boolean isWav(Path file) throws CaptureException {
         byte[] start;
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PlainFiles.open(file)) {
             start = in.readNBytes(4);
         } catch (IOException e) {
             throw FileFailure.reading(file, e);

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import org.ohmstead.testlog.internal.LogFailures;
 import org.ohmstead.testlog.internal.LogRefusals;
 import org.ohmstead.units.files.Leftovers;
+import org.ohmstead.units.files.PlainFiles;
 import org.ohmstead.units.files.WholeFiles;
 import org.ohmstead.units.text.Said;
 
@@ -87,7 +88,7 @@ public final class CaptureStore {
      * @throws TestLogException when it cannot be read
      */
     public static String sha256(Path file) throws TestLogException {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PlainFiles.open(file)) {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             byte[] buffer = new byte[BUFFER_BYTES];
             for (int count = in.read(buffer); count >= 0; count = in.read(buffer)) {

@@ -20,6 +20,7 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,8 +70,8 @@ class StrangersLogTest {
             strings = {
                 "CREATE VIEW entry AS SELECT * FROM kept",
                 "CREATE VIEW Entry AS WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x FROM n) SELECT x AS seq,"
-                        + " 'reading' AS kind, 'R0001' AS entry_id, '' AS recorded_at, '' AS body, '' AS previous_hash, ''"
-                        + " AS hash FROM n",
+                    + " 'reading' AS kind, 'R0001' AS entry_id, '' AS recorded_at, '' AS body, '' AS previous_hash, ''"
+                    + " AS hash FROM n",
                 "CREATE VIRTUAL TABLE entry USING fts5(seq, kind, entry_id, recorded_at, body, previous_hash, hash)"
             })
     void aTableThatIsReckonedWhenItIsReadIsRefused(String feigned) throws Exception {
@@ -88,9 +89,7 @@ class StrangersLogTest {
         }
     }
 
-    @Test
-    void aPipeKeepsNobodyWaiting() throws Exception {
-        Path pipe = folder.resolve(TestLog.FILE_NAME);
+    private static void makePipe(Path pipe) throws Exception {
         boolean made;
         try {
             made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
@@ -98,7 +97,35 @@ class StrangersLogTest {
             made = false;
         }
         assumeTrue(made, "this system has no named pipes");
+    }
+
+    @Test
+    void aPipeKeepsNobodyWaiting() throws Exception {
+        Path pipe = folder.resolve(TestLog.FILE_NAME);
+        makePipe(pipe);
         refused(pipe);
+    }
+
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void neitherDoPipesInPlaceOfACaptureOrOfTheIndex() throws Exception {
+        Path capture = folder.resolve("a.wav");
+        makePipe(capture);
+        TestLogException refused = assertThrows(TestLogException.class, () -> CaptureStore.sha256(capture));
+        assertTrue(refused.getMessage().contains("it is a pipe or a device and no file"), refused.getMessage());
+        Path file = log();
+        makePipe(LogIndex.beside(file));
+        try (TestLog log = TestLog.openReadOnly(file)) {
+            assertEquals(List.of(), log.verify().faults());
+            try (LogIndex index = LogIndex.open(LogIndex.beside(file), log.rows())) {
+                assertEquals(1, index.refresh(IndexProgress.NONE));
+            } catch (TestLogException said) {
+                assertTrue(
+                        said.getMessage()
+                                .contains(LogIndex.beside(file).getFileName().toString()),
+                        said.getMessage());
+            }
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.HexFormat;
 import org.ohmstead.model.json.LoadedProject;
 import org.ohmstead.model.json.ProjectFile;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.files.PlainFiles;
 import org.ohmstead.units.text.Messages;
 
 /** What a project's file holds, compared to what it held before. */
@@ -48,6 +49,7 @@ sealed interface DiskLook {
             if (known.surelySameAs(stamp)) {
                 return new Same(known);
             }
+            PlainFiles.require(file);
             String hash = hash(Files.readAllBytes(file));
             return hash.equals(known.sha256()) ? new Same(stamp.withSha256(hash)) : read(file, stamp, hash);
         } catch (NoSuchFileException gone) {

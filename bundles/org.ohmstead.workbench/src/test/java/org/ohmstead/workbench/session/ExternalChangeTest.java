@@ -8,16 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.ohmstead.workbench.session.SampleFolder.titled;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmstead.model.json.ProjectFile;
 
@@ -189,5 +192,17 @@ class ExternalChangeTest {
         session.keepMine();
         session.save();
         assertEquals("Mine", titleOnDisk());
+    }
+
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aPipeInPlaceOfTheFileKeepsNobodyWaiting() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "this system has no named pipes");
+        Path pipe = folder.resolve("pipe");
+        assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+        DiskLook look = DiskLook.at(pipe, FileStamp.missing());
+        assertTrue(((DiskLook.Unreadable) look).sentence().contains("it is a pipe or a device and no file"));
+        Files.move(pipe, folder.resolve("project.json"), StandardCopyOption.REPLACE_EXISTING);
+        assertThrows(SessionException.class, () -> ProjectSession.open(folder, new HandClock()));
     }
 }

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import org.ohmstead.model.json.ProjectFileException;
+import org.ohmstead.units.files.PlainFiles;
 import org.ohmstead.units.text.Messages;
 
 /** A JSON text with the name that it goes by in messages. */
@@ -56,7 +57,7 @@ public final class JsonSource {
             throw new ProjectFileException(label, TEXTS.text("file.none", file), null);
         }
         byte[] content;
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PlainFiles.open(file)) {
             content = in.readNBytes(LARGEST_BYTES + 1);
         } catch (IOException failure) {
             throw new ProjectFileException(
