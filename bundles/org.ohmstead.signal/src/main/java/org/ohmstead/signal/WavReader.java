@@ -21,6 +21,9 @@ final class WavReader {
     private static final int MOST_CHANNELS = 32;
     private static final long MOST_SAMPLES = 1L << 28;
     private static final long UNKNOWN_SIZE = 0xFFFFFFFFL;
+    /** So many sizes of 32 bits there are. */
+    private static final long SIZES = 1L << 32;
+
     private static final int BLOCK_FRAMES = 4096;
     /** The last 14 bytes of the sub-format identifier of an extensible format, after its two bytes of format tag. */
     private static final byte[] SUBFORMAT_TAIL = {
@@ -146,7 +149,8 @@ final class WavReader {
             } else if ("data".equals(id) && dataPosition < 0) {
                 size = dataChunk(body, size);
             }
-            if (size < 0 || size > fileSize - body) {
+            boolean allKnown = format != null && dataPosition >= 0;
+            if (allKnown || size < 0 || size > fileSize - body) {
                 return;
             }
             position = body + size + (size & 1);
@@ -172,6 +176,11 @@ final class WavReader {
             }
         } else if (statedSize == UNKNOWN_SIZE || (statedSize == 0 && unfinished(body))) {
             throw broken(statedSize == 0 ? "wav.unfinished.zero" : "wav.unfinished.unknown", fileSize - body);
+        } else if (!wide && fileSize - body - statedSize >= SIZES) {
+            // A chunk's size is 32 bits wide, so that of a longer one is written without its upper bits. Which of the
+            // bytes that follow are
+            // samples is not known then: there may be other chunks behind them.
+            throw broken("wav.wrapped", statedSize, fileSize - body);
         }
         dataPosition = body;
         dataSize = size;
