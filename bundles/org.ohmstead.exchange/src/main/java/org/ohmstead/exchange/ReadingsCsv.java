@@ -32,12 +32,14 @@ import org.ohmstead.units.text.Messages;
  * empty cell. When any reading names its specimen, the columns {@code amplifier}, {@code serial_number} and {@code bench} follow.
  *
  * <p>A text that a spreadsheet would take for a formula gets an apostrophe in front; {@link ReadingImport} takes it away again. Numbers
- * stay numbers.
+ * stay numbers; only one of more than forty digits is written with an exponent.
  */
 public final class ReadingsCsv {
     private static final Messages TEXTS = Messages.of(ReadingsCsv.class);
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final String LINE_END = "\r\n";
+    /** A number of more digits is written with an exponent. */
+    private static final int LONGEST_PLAIN = 40;
 
     private final CsvDialect dialect;
     private final ObjectWriter row;
@@ -118,14 +120,18 @@ public final class ReadingsCsv {
 
     private String text(Cell cell) {
         if (cell instanceof Cell.Number number) {
-            return BigDecimal.valueOf(number.value())
-                    .stripTrailingZeros()
-                    .toPlainString()
-                    .replace('.', dialect.decimalMark());
+            return digits(number.value()).replace('.', dialect.decimalMark());
         }
         if (cell instanceof Cell.Time time) {
             return time.moment().toString();
         }
         return FormulaGuard.guarded(((Cell.Text) cell).text());
+    }
+
+    /** Zeros without end are neither read by people nor taken in again. */
+    private static String digits(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
+        String plain = exact.toPlainString();
+        return plain.length() <= LONGEST_PLAIN ? plain : exact.toString();
     }
 }
