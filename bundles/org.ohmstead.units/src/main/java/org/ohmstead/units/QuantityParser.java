@@ -17,8 +17,11 @@ import org.ohmstead.units.text.Messages;
 public final class QuantityParser {
     private static final Messages TEXTS = Messages.of(QuantityParser.class);
     private static final Pattern NUMBER = Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))(?:[eE]([+-]?\\d+))?");
-    /** Letter codes of IEC 60062 stand where the decimal mark would; R is the unit of resistance itself. */
-    private static final Pattern LETTER_CODE = Pattern.compile("([+-]?\\d*)([RrEkKMGmuµμnpL])(\\d+)");
+    /**
+     * Letter codes stand where the decimal mark would; R is the unit of resistance itself. IEC 60062 has L, R, K, M, G and T for
+     * resistances, and no E, which therefore stands before a power of ten only.
+     */
+    private static final Pattern LETTER_CODE = Pattern.compile("([+-]?\\d*)([RrkKMGmuµμnpL])(\\d+)");
 
     /** Powers of ten. */
     private static final Map<String, Integer> PREFIXES = Map.ofEntries(
@@ -73,7 +76,7 @@ public final class QuantityParser {
         String whole = code.group(1).isEmpty() ? "0" : code.group(1);
         whole = whole.equals("-") || whole.equals("+") ? whole + "0" : whole;
         String letter = code.group(2);
-        boolean bare = letter.equals("R") || letter.equals("r") || letter.equals("E");
+        boolean bare = letter.equals("R") || letter.equals("r");
         int exponent = bare ? 0 : letter.equals("L") ? -3 : PREFIXES.get(letter);
         String rest = trimmed.substring(code.end()).strip();
         if (rest.equals("R") || !rest.isEmpty() && !symbols(expected).contains(rest)) {
@@ -86,7 +89,7 @@ public final class QuantityParser {
     }
 
     private static boolean letterFits(String letter, Unit expected) {
-        boolean onlyOhms = "RrEL".contains(letter);
+        boolean onlyOhms = "RrL".contains(letter);
         return onlyOhms
                 ? expected == Unit.OHM
                 : expected.takesPrefix() && !(letter.equals("m") && expected == Unit.OHM);

@@ -17,6 +17,11 @@ class QuantityParserTest {
             delimiter = '|',
             value = {
                 "4R7 | OHM | 4.7",
+                // No letter of IEC 60062 for resistances (L, R, K, M, G, T): a power of ten.
+                "15E3 | OHM | 15000",
+                "15e3 | OHM | 15000",
+                "1.5E3 | OHM | 1500",
+                "47E-2 \u03a9 | OHM | 0.47",
                 "R47 | OHM | 0.47",
                 "1k5 | OHM | 1500",
                 "47K | OHM | 47000",
@@ -85,6 +90,7 @@ class QuantityParserTest {
                 "4 V | OHM | WRONG_UNIT | 2",
                 "4R7 apples | OHM | TRAILING_TEXT | 4",
                 "4R7R | OHM | TRAILING_TEXT | 3",
+                "E47 | OHM | NO_NUMBER | 0",
                 "13.8 V about | VOLT | WRONG_UNIT | 5",
                 "1,234.5 | VOLT | WRONG_UNIT | 5",
                 "1e999 V | VOLT | TOO_LARGE | 0",
