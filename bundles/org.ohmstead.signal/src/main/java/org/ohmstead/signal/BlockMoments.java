@@ -3,6 +3,8 @@
 
 package org.ohmstead.signal;
 
+import java.util.Arrays;
+
 /**
  * Weighted samples, summed up in blocks about a frequency: of each block the sums with the cosine and sine of that frequency, and with the
  * first and second power of the instant besides. From these come the sums of the record at any frequency nearby, so a search for the
@@ -10,6 +12,7 @@ package org.ohmstead.signal;
  */
 final class BlockMoments {
     private static final int BLOCK = 64;
+    private static final int HALF = BLOCK / 2;
     private static final double CENTRE = 0.5 * (BLOCK - 1);
     private static final int MOMENTS = 6;
     /** Angle at the edge of a block up to which the second power is enough: what is left is its cube over six. */
@@ -32,38 +35,45 @@ final class BlockMoments {
         this.radians = radians;
         int blocks = (size + BLOCK - 1) / BLOCK;
         moments = new double[MOMENTS * blocks];
-        double[] cosines = new double[BLOCK];
-        double[] sines = new double[BLOCK];
-        for (int k = 0; k < BLOCK; k++) {
-            cosines[k] = Math.cos(radians * (k - CENTRE));
-            sines[k] = Math.sin(radians * (k - CENTRE));
+        double[] cosines = new double[HALF];
+        double[] sines = new double[HALF];
+        for (int k = 0; k < HALF; k++) {
+            cosines[k] = Math.cos(radians * (k + 0.5));
+            sines[k] = Math.sin(radians * (k + 0.5));
         }
-        for (int b = 0; b < blocks; b++) {
-            sum(products, b, cosines, sines);
+        int whole = size / BLOCK;
+        for (int b = 0; b < whole; b++) {
+            sum(products, b * BLOCK, b, cosines, sines);
+        }
+        if (whole < blocks) {
+            double[] last = Arrays.copyOf(Arrays.copyOfRange(products, whole * BLOCK, size), BLOCK);
+            sum(last, 0, whole, cosines, sines);
         }
     }
 
-    private void sum(double[] products, int block, double[] cosines, double[] sines) {
-        int start = block * BLOCK;
-        int count = Math.min(BLOCK, size - start);
+    /** Sums up a block: samples at the same distance from its middle have the same cosine, and sines of opposite sign. */
+    private void sum(double[] products, int start, int block, double[] cosines, double[] sines) {
         double cosine = 0;
         double sine = 0;
         double cosineFirst = 0;
         double sineFirst = 0;
         double cosineSecond = 0;
         double sineSecond = 0;
-        for (int k = 0; k < count; k++) {
-            double time = k - CENTRE;
-            double c = products[start + k] * cosines[k];
-            double s = products[start + k] * sines[k];
-            cosine += c;
-            sine += s;
-            c *= time;
-            s *= time;
-            cosineFirst += c;
-            sineFirst += s;
-            cosineSecond += c * time;
-            sineSecond += s * time;
+        int middle = start + HALF;
+        for (int k = 0; k < HALF; k++) {
+            double after = products[middle + k];
+            double before = products[middle - 1 - k];
+            double time = k + 0.5;
+            double evenCosine = (after + before) * cosines[k];
+            double oddSine = (after - before) * sines[k];
+            double evenSine = (after + before) * sines[k] * time;
+            double oddCosine = (after - before) * cosines[k] * time;
+            cosine += evenCosine;
+            sine += oddSine;
+            cosineFirst += oddCosine;
+            sineFirst += evenSine;
+            cosineSecond += evenCosine * (time * time);
+            sineSecond += oddSine * (time * time);
         }
         int at = MOMENTS * block;
         moments[at] = cosine;

@@ -15,6 +15,10 @@ import java.util.OptionalDouble;
 final class BurstTrain {
     private static final int LEAST_WINDOW_SAMPLES = 12;
     private static final double ON_POWER_RATIO = 0.25;
+    /** Blocks in a window, where a look at blocks may do. */
+    private static final int BLOCKS = 8;
+
+    private static final int LEAST_BLOCK = 4;
     private static final double SHORT_WINDOWS = 1.3;
     /** The beat of two close tones rises within a cycle or two as a burst does, but comes again within a few cycles. */
     private static final double LEAST_PERIOD_WINDOWS = 14;
@@ -174,6 +178,9 @@ final class BurstTrain {
         if (samples.length < 3 * window) {
             return true;
         }
+        if (isSurelySteady(samples, mean, window)) {
+            return true;
+        }
         double sum = 0;
         for (int i = 0; i < window; i++) {
             sum += (samples[i] - mean) * (samples[i] - mean);
@@ -189,6 +196,34 @@ final class BurstTrain {
             } else if (sum > highest) {
                 highest = sum;
             }
+        }
+        return lowest > ON_POWER_RATIO * highest;
+    }
+
+    /**
+     * Whether the power of blocks tells already: wherever the window lies, it covers all blocks but two of those that it touches, so its
+     * power lies between theirs.
+     */
+    private static boolean isSurelySteady(double[] samples, double mean, int window) {
+        int block = window / BLOCKS;
+        if (block < LEAST_BLOCK) {
+            return false;
+        }
+        int whole = samples.length / block;
+        double[] squares = new double[whole + 1];
+        for (int b = 0; b < squares.length; b++) {
+            squares[b] = Sums.withSquares(samples, b * block, Math.min(samples.length, (b + 1) * block), mean)[1];
+        }
+        // Of the window, that many blocks lie whole within it at least, and no more are touched.
+        int within = window / block - 1;
+        int touched = (window + block - 1) / block + 1;
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = 0;
+        for (int b = 0; b + touched <= squares.length; b++) {
+            highest = Math.max(highest, Sums.of(squares, b, b + touched));
+        }
+        for (int b = 0; b + within <= whole; b++) {
+            lowest = Math.min(lowest, Sums.of(squares, b, b + within));
         }
         return lowest > ON_POWER_RATIO * highest;
     }

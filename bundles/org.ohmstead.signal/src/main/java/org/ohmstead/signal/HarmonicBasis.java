@@ -25,8 +25,10 @@ final class HarmonicBasis {
     /** Samples of a block on each side of its middle. */
     private final int reach;
 
-    private final double[][] cosineRows;
-    private final double[][] sineRows;
+    /** Made when they are first wanted. */
+    private double[][] cosineRows;
+
+    private double[][] sineRows;
 
     HarmonicBasis(int size, double radiansPerSample, int orders) {
         this.size = size;
@@ -34,12 +36,14 @@ final class HarmonicBasis {
         this.radiansPerSample = radiansPerSample;
         int fitting = Math.max(LEAST_REACH, Math.min(MOST_REACH, MOST_TABLE / (2 * orders)));
         this.reach = Math.min(fitting, (size - 1) / 2);
-        this.cosineRows = new double[reach + 1][orders];
-        this.sineRows = new double[reach + 1][orders];
-        fillRows();
     }
 
     private void fillRows() {
+        if (cosineRows != null) {
+            return;
+        }
+        cosineRows = new double[reach + 1][orders];
+        sineRows = new double[reach + 1][orders];
         double[] fineCosines = new double[FINE_STEPS];
         double[] fineSines = new double[FINE_STEPS];
         for (int k = 0; k < FINE_STEPS; k++) {
@@ -60,7 +64,7 @@ final class HarmonicBasis {
     }
 
     /** Writes the cosines and the sines of 1 to {@code orders} times an angle. */
-    private static void multiples(double cosineStep, double sineStep, double[] cosines, double[] sines) {
+    static void multiples(double cosineStep, double sineStep, double[] cosines, double[] sines) {
         double cosine = cosineStep;
         double sine = sineStep;
         for (int n = 0; n < cosines.length; n++) {
@@ -95,6 +99,10 @@ final class HarmonicBasis {
 
     /** Sums of the samples times each function: element 0 the plain sum, n the cosine, orders + n the sine of n. */
     double[] project(double[] samples) {
+        if (size >= ColumnProjection.LEAST_SAMPLES) {
+            return ColumnProjection.sums(samples, radiansPerSample, orders);
+        }
+        fillRows();
         double[] sums = new double[2 * orders + 1];
         double[] localCosines = new double[orders];
         double[] localSines = new double[orders];
@@ -161,6 +169,7 @@ final class HarmonicBasis {
 
     /** The sum of the functions with the given factors (same order as in {@link #project}), at every instant. */
     double[] synthesize(double[] factors) {
+        fillRows();
         double[] samples = new double[size];
         double[] localCosines = new double[orders];
         double[] localSines = new double[orders];

@@ -52,7 +52,7 @@ final class HarmonicFit {
         int orders = ordersFor(samples.length, startRadiansPerSample, window, atLeastOrders);
         double frequency = startRadiansPerSample;
         if (!refineFrequency || window == Window.BLACKMAN_HARRIS_4) {
-            double[] products = WeightedRecord.products(samples, window);
+            double[] products = window.centredProducts(samples);
             double found = refineFrequency ? refineFirst(products, window, frequency) : frequency;
             return linear(samples, window, products, orders, found);
         }
@@ -105,10 +105,7 @@ final class HarmonicFit {
     /** Finds the frequency with the fundamental alone, from sums of blocks. */
     private static double refineFirst(double[] products, Window window, double start) {
         int size = products.length;
-        double plain = 0;
-        for (double product : products) {
-            plain += product;
-        }
+        double plain = Sums.of(products, 0, size);
         double frequency = start;
         double largest = Math.PI / size;
         BlockMoments moments = new BlockMoments(products, frequency);
@@ -187,24 +184,13 @@ final class HarmonicFit {
      */
     private record WeightedRecord(double[] samples, Window window, double[] products, double[] moments) {
         static WeightedRecord of(double[] samples, Window window) {
-            double[] products = products(samples, window);
+            double[] products = window.centredProducts(samples);
             double[] moments = new double[samples.length];
             double middle = 0.5 * (samples.length - 1);
             for (int i = 0; i < samples.length; i++) {
                 moments[i] = products[i] * (i - middle);
             }
             return new WeightedRecord(samples, window, products, moments);
-        }
-
-        static double[] products(double[] samples, Window window) {
-            if (window == Window.RECTANGULAR) {
-                return samples;
-            }
-            double[] products = window.centredWeights(samples.length);
-            for (int i = 0; i < samples.length; i++) {
-                products[i] *= samples[i];
-            }
-            return products;
         }
     }
 

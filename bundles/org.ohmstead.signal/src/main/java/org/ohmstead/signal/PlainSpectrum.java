@@ -41,40 +41,72 @@ final class PlainSpectrum {
     /** Returns |X_k|^2 for k = 0 to n/2 of the samples, their mean taken off, times the {@linkplain Window#weights(int) window}. */
     double[] squares(Window window) {
         double[] squares = new double[half + 1];
-        squares(window, squares);
+        squares(window, 0, squares.length, squares);
         return squares;
     }
 
-    /** Writes the same to a place. */
-    void squares(Window window, double[] squares) {
+    /** The same, some at a time. */
+    Lines lines(Window window) {
+        return new Lines() {
+            @Override
+            public int count() {
+                return half + 1;
+            }
+
+            @Override
+            public void squares(int from, int to, double[] target) {
+                PlainSpectrum.this.squares(window, from, to, target);
+            }
+        };
+    }
+
+    private void squares(Window window, int from, int to, double[] target) {
         double[] taps = new double[REACH + 1];
         double[] terms = window.coefficients();
         taps[0] = terms[0];
         for (int j = 1; j < terms.length; j++) {
             taps[j] = j % 2 == 0 ? 0.5 * terms[j] : -0.5 * terms[j];
         }
-        if (window == Window.RECTANGULAR || window == Window.HANN) {
-            narrow(squares, taps[0], taps[1]);
+        int first = Math.max(from, Math.min(to, REACH));
+        int last = Math.max(first, Math.min(to, half - REACH + 1));
+        if (window == Window.RECTANGULAR) {
+            own(first, last, target, first - from);
+        } else if (window == Window.HANN) {
+            narrow(new int[] {first, last, first - from}, target, taps[0], taps[1]);
         } else {
-            wide(squares, taps);
+            wide(new int[] {first, last, first - from}, target, taps);
         }
-        for (int k = 0; k < REACH; k++) {
-            squares[k] = square(k, taps);
-            squares[half - k] = square(half - k, taps);
+        for (int k = from; k < first; k++) {
+            target[k - from] = square(k, taps);
+        }
+        for (int k = last; k < to; k++) {
+            target[k - from] = square(k, taps);
         }
     }
 
-    private void narrow(double[] squares, double own, double next) {
+    private void own(int first, int last, double[] squares, int place) {
         double[] re = real;
         double[] im = imaginary;
-        for (int k = REACH; k <= half - REACH; k++) {
-            double x = own * re[k] + next * (re[k - 1] + re[k + 1]);
-            double y = own * im[k] + next * (im[k - 1] + im[k + 1]);
-            squares[k] = x * x + y * y;
+        int shift = place - first;
+        for (int k = first; k < last; k++) {
+            squares[k + shift] = re[k] * re[k] + im[k] * im[k];
         }
     }
 
-    private void wide(double[] squares, double[] taps) {
+    /** @param range the first line, the end of them, and where the first is put */
+    private void narrow(int[] range, double[] squares, double own, double next) {
+        double[] re = real;
+        double[] im = imaginary;
+        int shift = range[2] - range[0];
+        for (int k = range[0]; k < range[1]; k++) {
+            double x = own * re[k] + next * (re[k - 1] + re[k + 1]);
+            double y = own * im[k] + next * (im[k - 1] + im[k + 1]);
+            squares[k + shift] = x * x + y * y;
+        }
+    }
+
+    /** @param range the first line, the end of them, and where the first is put */
+    private void wide(int[] range, double[] squares, double[] taps) {
         double a = taps[0];
         double b = taps[1];
         double c = taps[2];
@@ -82,7 +114,8 @@ final class PlainSpectrum {
         double e = taps[4];
         double[] re = real;
         double[] im = imaginary;
-        for (int k = REACH; k <= half - REACH; k++) {
+        int shift = range[2] - range[0];
+        for (int k = range[0]; k < range[1]; k++) {
             double x = a * re[k]
                     + b * (re[k - 1] + re[k + 1])
                     + c * (re[k - 2] + re[k + 2])
@@ -93,7 +126,7 @@ final class PlainSpectrum {
                     + c * (im[k - 2] + im[k + 2])
                     + d * (im[k - 3] + im[k + 3])
                     + e * (im[k - 4] + im[k + 4]);
-            squares[k] = x * x + y * y;
+            squares[k + shift] = x * x + y * y;
         }
     }
 
@@ -120,32 +153,80 @@ final class PlainSpectrum {
      * Returns |R_k|^2 for k = 0 to n/2 of what is left of the samples, times a Hann window about the middle of the record.
      *
      * @param direct what is taken off each sample
-     * @param modelReal real parts of the transform of all else that is taken off, weighted; the results take their place
-     * @param modelImaginary their imaginary parts
+     * @param model the spectrum of all else that is taken off, weighted
      */
-    double[] restSquares(double direct, double[] modelReal, double[] modelImaginary) {
-        double[] squares = modelReal;
-        double rest = sum - size * direct;
-        double cosine = 0.25 * Math.cos(Math.PI / size);
-        double sine = 0.25 * Math.sin(Math.PI / size);
-        for (int k = 1; k < half; k++) {
-            // The window lies half a sample beside the periodic one, which turns the neighbours a little.
-            double realSum = real[k - 1] + real[k + 1];
-            double realDifference = real[k - 1] - real[k + 1];
-            double imaginarySum = imaginary[k - 1] + imaginary[k + 1];
-            double imaginaryDifference = imaginary[k - 1] - imaginary[k + 1];
-            double x = 0.5 * real[k] - cosine * realSum + sine * imaginaryDifference - modelReal[k];
-            double y = 0.5 * imaginary[k] - cosine * imaginarySum - sine * realDifference - modelImaginary[k];
-            if (k == 1) {
-                x -= cosine * rest;
-                y -= sine * rest;
-            }
-            squares[k] = x * x + y * y;
+    Lines rest(double direct, ModelSpectrum model) {
+        return new Rest(sum - size * direct, model);
+    }
+
+    /** Lines of what is left, some at a time. */
+    private final class Rest implements Lines {
+        private final double direct;
+        private final ModelSpectrum model;
+        // The window lies half a sample beside the periodic one, which turns the neighbours a little.
+        private final double cosine = 0.25 * Math.cos(Math.PI / size);
+        private final double sine = 0.25 * Math.sin(Math.PI / size);
+        private final double[] restReal = new double[TOGETHER];
+        private final double[] restImaginary = new double[TOGETHER];
+
+        /** @param direct the line at zero */
+        Rest(double direct, ModelSpectrum model) {
+            this.direct = direct;
+            this.model = model;
         }
-        double first = 0.5 * rest - 2 * (cosine * real[1] + sine * imaginary[1]) - modelReal[0];
-        squares[0] = first * first;
-        double last = 0.5 * real[half] - 2 * (cosine * real[half - 1] - sine * imaginary[half - 1]) - modelReal[half];
-        squares[half] = last * last;
-        return squares;
+
+        @Override
+        public int count() {
+            return half + 1;
+        }
+
+        @Override
+        public void squares(int from, int to, double[] target) {
+            for (int first = from; first < to; first += TOGETHER) {
+                int end = Math.min(to, first + TOGETHER);
+                weigh(first, end);
+                model.takeOff(first, end - first, restReal, restImaginary);
+                square(end - first, target, first - from);
+            }
+        }
+
+        private void square(int count, double[] target, int place) {
+            double[] x = restReal;
+            double[] y = restImaginary;
+            for (int i = 0; i < count; i++) {
+                target[place + i] = x[i] * x[i] + y[i] * y[i];
+            }
+        }
+
+        private void weigh(int from, int to) {
+            int first = Math.max(1, from);
+            weighInner(first, Math.min(half, to), first - from);
+            if (from == 0) {
+                restReal[0] = 0.5 * direct - 2 * (cosine * real[1] + sine * imaginary[1]);
+                restImaginary[0] = 0;
+            }
+            if (from <= 1 && to > 1) {
+                restReal[1 - from] -= cosine * direct;
+                restImaginary[1 - from] -= sine * direct;
+            }
+            if (to == half + 1) {
+                restReal[half - from] = 0.5 * real[half] - 2 * (cosine * real[half - 1] - sine * imaginary[half - 1]);
+                restImaginary[half - from] = 0;
+            }
+        }
+
+        private void weighInner(int first, int end, int place) {
+            double[] re = real;
+            double[] im = imaginary;
+            double[] x = restReal;
+            double[] y = restImaginary;
+            int shift = place - first;
+            double c = cosine;
+            double s = sine;
+            for (int k = first; k < end; k++) {
+                x[k + shift] = 0.5 * re[k] - c * (re[k - 1] + re[k + 1]) + s * (im[k - 1] - im[k + 1]);
+                y[k + shift] = 0.5 * im[k] - c * (im[k - 1] + im[k + 1]) - s * (re[k - 1] - re[k + 1]);
+            }
+        }
     }
 }

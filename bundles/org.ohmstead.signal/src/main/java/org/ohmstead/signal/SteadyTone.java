@@ -20,6 +20,7 @@ final class SteadyTone {
     private final double sampleRateHz;
     private final AnalysisSettings settings;
     private final HarmonicFit fit;
+    private final Extremes extremes;
     private final double frequencyHz;
     private final double bandHighHz;
     private double alternatingSquare;
@@ -28,17 +29,24 @@ final class SteadyTone {
     private double residualConductance;
 
     SteadyTone(double[] samples, double sampleRateHz, HarmonicFit fit, AnalysisSettings settings) {
-        this(samples, sampleRateHz, fit, settings, null);
+        this(samples, sampleRateHz, fit, settings, null, Extremes.of(samples));
     }
 
     /**
      * Works the figures out.
      *
      * @param spectrum the transform of the samples, which saves that of what is left of them; null if there is none
+     * @param extremes of the samples
      */
     SteadyTone(
-            double[] samples, double sampleRateHz, HarmonicFit fit, AnalysisSettings settings, PlainSpectrum spectrum) {
+            double[] samples,
+            double sampleRateHz,
+            HarmonicFit fit,
+            AnalysisSettings settings,
+            PlainSpectrum spectrum,
+            Extremes extremes) {
         this.samples = samples;
+        this.extremes = extremes;
         this.sampleRateHz = sampleRateHz;
         this.settings = settings;
         this.fit = fit;
@@ -49,10 +57,7 @@ final class SteadyTone {
         } else {
             ModelSpectrum model = ModelSpectrum.of(fit, samples.length);
             // Half the square of a Hann window's sum is 3/8 of its length.
-            sumBand(
-                    spectrum.restSquares(fit.dcVolts(), model.real(), model.imaginary()),
-                    samples.length,
-                    0.375 * samples.length);
+            sumBand(spectrum.rest(fit.dcVolts(), model), samples.length, 0.375 * samples.length);
         }
         sumWholeCycles();
     }
@@ -83,29 +88,53 @@ final class SteadyTone {
                 weightSquare += weights[i] * weights[i];
             }
         }
-        sumBand(RealTransform.squaredMagnitudes(work), work.length, weightSquare);
+        sumBand(Lines.of(RealTransform.squaredMagnitudes(work)), work.length, weightSquare);
     }
 
-    private void sumBand(double[] squares, int size, double weightSquare) {
+    private void sumBand(Lines lines, int size, double weightSquare) {
         double binHz = sampleRateHz / size;
         double scale = 1 / (size * weightSquare);
         boolean reactive = !(settings.load() instanceof LoadImpedance.Resistance);
         double conducted = 0;
-        for (int k = 0; k < squares.length; k++) {
-            double square = squares[k] * (k == 0 || 2 * k == size ? scale : 2 * scale);
-            residualSquare += square;
-            double hertz = k * binHz;
-            if (hertz - binHz > settings.bandLowHz() && hertz + binHz < bandHighHz) {
-                residualBandSquare += square;
-            } else {
-                residualBandSquare += square * Spectrum.shareInBand(k, binHz, settings.bandLowHz(), bandHighHz);
+        // Of these, from one to another, the whole bin lies within the band.
+        int wholeFrom = (int) Math.min(lines.count(), Math.floor(settings.bandLowHz() / binHz) + 2);
+        int wholeTo = (int) Math.max(wholeFrom, Math.min(lines.count(), Math.ceil(bandHighHz / binHz) - 1));
+        double[] squares = new double[Lines.TOGETHER];
+        for (int first = 0; first < lines.count(); first += squares.length) {
+            int end = Math.min(lines.count(), first + squares.length);
+            lines.squares(first, end, squares);
+            for (int i = 0; i < end - first; i++) {
+                squares[i] *= 2 * scale;
             }
-            if (reactive) {
-                conducted += square * settings.load().realPowerWatts(1, hertz);
+            if (first == 0) {
+                squares[0] *= 0.5;
+            }
+            if (2 * (end - 1) == size) {
+                squares[end - 1 - first] *= 0.5;
+            }
+            residualSquare += Sums.of(squares, 0, end - first);
+            int from = Math.max(first, Math.min(end, wholeFrom));
+            int to = Math.max(from, Math.min(end, wholeTo));
+            residualBandSquare += Sums.of(squares, from - first, to - first);
+            residualBandSquare +=
+                    sumAtEdge(squares, first, first, from, binHz) + sumAtEdge(squares, first, to, end, binHz);
+            for (int k = first; k < end && reactive; k++) {
+                conducted += squares[k - first] * settings.load().realPowerWatts(1, k * binHz);
             }
         }
         // The power in a resistance comes from the whole level at once.
         residualConductance = residualSquare > 0 ? conducted / residualSquare : 0;
+    }
+
+    /** Sums up lines of which some may lie within the band in part; far outside there is nothing to sum. */
+    private double sumAtEdge(double[] squares, int first, int from, int to, double binHz) {
+        double sum = 0;
+        int start = (int) Math.max(from, Math.min(to, Math.floor(settings.bandLowHz() / binHz) - 2));
+        int end = (int) Math.max(start, Math.min(to, Math.ceil(bandHighHz / binHz) + 2));
+        for (int k = start; k < end; k++) {
+            sum += squares[k - first] * Spectrum.shareInBand(k, binHz, settings.bandLowHz(), bandHighHz);
+        }
+        return sum;
     }
 
     /** Mean square over whole cycles: that of the model, which is exact, plus what the residual adds to it. */
@@ -114,17 +143,10 @@ final class SteadyTone {
         double whole = Math.max(1, Math.floor(samples.length / period + 1e-6));
         int count = (int) Math.min(samples.length, Math.max(1, Math.rint(whole * period)));
         int from = (samples.length - count) / 2;
-        double dcVolts = fit.dcVolts();
-        double sum = 0;
-        double squareSum = 0;
-        for (int i = from; i < from + count; i++) {
-            double alternating = samples[i] - dcVolts;
-            sum += alternating;
-            squareSum += alternating * alternating;
-        }
+        double[] alternating = Sums.withSquares(samples, from, from + count, fit.dcVolts());
         double[] wave = fit.waveSums(from, count);
-        double added = squareSum - wave[1];
-        double mean = (sum - wave[0]) / count;
+        double added = alternating[1] - wave[1];
+        double mean = (alternating[0] - wave[0]) / count;
         double modelSquare = 0;
         for (int n = 1; n <= fit.orders(); n++) {
             modelSquare += square(n);
@@ -182,17 +204,7 @@ final class SteadyTone {
     }
 
     private double outputVoltsPeak() {
-        double dcVolts = fit.dcVolts();
-        double low = samples[0];
-        double high = samples[0];
-        for (double sample : samples) {
-            if (sample < low) {
-                low = sample;
-            } else if (sample > high) {
-                high = sample;
-            }
-        }
-        return Math.max(high - dcVolts, dcVolts - low);
+        return Math.max(extremes.high() - fit.dcVolts(), fit.dcVolts() - extremes.low());
     }
 
     ChannelAnalysis result(Optional<Burst> burst, List<String> earlierNotes) {

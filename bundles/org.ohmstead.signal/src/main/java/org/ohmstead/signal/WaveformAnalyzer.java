@@ -46,7 +46,8 @@ public final class WaveformAnalyzer {
         }
         double sampleRateHz = waveform.sampleRateHz();
         requireBand(settings, sampleRateHz, notes);
-        double mean = requireAlternating(samples);
+        Extremes extremes = Extremes.of(samples);
+        double mean = requireAlternating(samples, extremes);
         OptionalDouble hint = settings.frequencyHz().isPresent()
                 ? OptionalDouble.of(2 * Math.PI * settings.frequencyHz().getAsDouble() / sampleRateHz)
                 : OptionalDouble.empty();
@@ -54,7 +55,8 @@ public final class WaveformAnalyzer {
             OptionalDouble radians = steadyRadians(waveform, mean, hint);
             if (radians.isPresent()) {
                 HarmonicFit fit = SteadyTone.fit(samples, radians.getAsDouble(), true, settings);
-                SteadyTone tone = new SteadyTone(samples, sampleRateHz, fit, settings, waveform.plainSpectrum());
+                SteadyTone tone =
+                        new SteadyTone(samples, sampleRateHz, fit, settings, waveform.plainSpectrum(), extremes);
                 return steady(tone, hint.isPresent(), settings, notes);
             }
         }
@@ -117,7 +119,7 @@ public final class WaveformAnalyzer {
         int size = record.size();
         double least = 2 * Math.PI * MANY_CYCLES / size;
         PlainSpectrum spectrum = record.plainSpectrum();
-        ToneFinder coarse = ToneFinder.in(spectrum.squares(Window.RECTANGULAR), size, size, hint);
+        ToneFinder coarse = ToneFinder.in(spectrum.lines(Window.RECTANGULAR), size, size, hint);
         double radians = coarse.radiansPerSample();
         if (radians < least
                 || coarse.powerShareNear() >= BURST_POWER_SHARE
@@ -125,7 +127,7 @@ public final class WaveformAnalyzer {
             return OptionalDouble.empty();
         }
         double found =
-                ToneFinder.in(spectrum.squares(Window.HANN), size, size, hint).radiansPerSample();
+                ToneFinder.in(spectrum.lines(Window.HANN), size, size, hint).radiansPerSample();
         return found < least ? OptionalDouble.empty() : OptionalDouble.of(found);
     }
 
@@ -175,24 +177,12 @@ public final class WaveformAnalyzer {
     }
 
     /** Returns the mean of samples that are not all the same. */
-    private static double requireAlternating(double[] samples) throws CaptureException {
-        double low = samples[0];
-        double high = samples[0];
-        double sum = 0;
-        for (double sample : samples) {
-            if (sample < low) {
-                low = sample;
-            } else if (sample > high) {
-                high = sample;
-            }
-            sum += sample;
-        }
-        double mean = sum / samples.length;
-        double largest = Math.max(Math.abs(low), Math.abs(high));
-        if (largest <= 0) {
+    private static double requireAlternating(double[] samples, Extremes extremes) throws CaptureException {
+        if (extremes.largest() <= 0) {
             throw new CaptureException(Texts.said("tone.silent"));
         }
-        if (high - low <= FLAT_RATIO * largest) {
+        double mean = Sums.of(samples, 0, samples.length) / samples.length;
+        if (extremes.high() - extremes.low() <= FLAT_RATIO * extremes.largest()) {
             throw new CaptureException(Texts.said("tone.direct", Texts.four(mean)));
         }
         return mean;

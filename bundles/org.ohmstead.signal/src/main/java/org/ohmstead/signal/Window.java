@@ -24,7 +24,13 @@ public enum Window {
     /** Weights are worked out in blocks from one cosine and sine each, so that rounding does not grow. */
     private static final int BLOCK = 256;
 
+    /** The weights of a short record are kept, since many of the same length follow one another in a run. */
+    private static final int MOST_KEPT = 1 << 15;
+
     private final double[] terms;
+    /** Centred ones of the last short record; replaced as a whole, never written to. */
+    private volatile double[] lastWeights = {};
+
     /** Factors of the powers of the cosine. */
     private final double[] powers;
 
@@ -78,16 +84,40 @@ public enum Window {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "size must be 1 or above, but is %d", size));
         }
         // The sign alternates, which is the same as a shift of half the length.
-        return weights(size, -0.5 * size);
+        return weights(size, -0.5 * size, null);
     }
 
     /** Weights placed symmetrically about the middle of the record, as a least-squares fit wants them. */
     double[] centredWeights(int size) {
-        return weights(size, -0.5 * (size - 1));
+        return weights(size, -0.5 * (size - 1), null);
     }
 
-    /** Weights at instants that follow one another, from one on that is counted from the middle of the window. */
-    private double[] weights(int size, double from) {
+    /** The samples, each times its {@linkplain #centredWeights centred weight}; the same array where all weights are one. */
+    double[] centredProducts(double[] samples) {
+        if (this == RECTANGULAR) {
+            return samples;
+        }
+        if (samples.length > MOST_KEPT) {
+            return weights(samples.length, -0.5 * (samples.length - 1), samples);
+        }
+        double[] weights = lastWeights;
+        if (weights.length != samples.length) {
+            weights = centredWeights(samples.length);
+            lastWeights = weights;
+        }
+        double[] products = new double[samples.length];
+        for (int i = 0; i < products.length; i++) {
+            products[i] = samples[i] * weights[i];
+        }
+        return products;
+    }
+
+    /**
+     * Weights at instants that follow one another, from one on that is counted from the middle of the window.
+     *
+     * @param samples what each weight is multiplied with, or null
+     */
+    private double[] weights(int size, double from, double[] samples) {
         double[] weights = new double[size];
         if (this == RECTANGULAR) {
             Arrays.fill(weights, 1);
@@ -105,6 +135,9 @@ public enum Window {
             double sine = Math.sin(step * (start + from));
             int count = Math.min(BLOCK, size - start);
             fill(weights, start, count, cosine, sine, new double[][] {cosines, sines});
+            for (int i = start; samples != null && i < start + count; i++) {
+                weights[i] *= samples[i];
+            }
         }
         return weights;
     }

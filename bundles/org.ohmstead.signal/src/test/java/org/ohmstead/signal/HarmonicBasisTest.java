@@ -13,7 +13,23 @@ class HarmonicBasisTest {
     private static final double REL_OF_SUM = 1e-12;
 
     @ParameterizedTest
-    @CsvSource({"1, 1", "2, 1", "3, 2", "16, 2", "33, 5", "512, 3", "513, 3", "514, 1", "1454, 20", "7746, 100"})
+    @CsvSource({
+        "1, 1",
+        "2, 1",
+        "3, 2",
+        "16, 2",
+        "33, 5",
+        "512, 3",
+        "513, 3",
+        "514, 1",
+        "1454, 20",
+        "7746, 100",
+        "4096, 3",
+        "4097, 5",
+        "4223, 20",
+        "4224, 20",
+        "12000, 20"
+    })
     void projectsAndSumsAsTermByTerm(int size, int orders) {
         double radians = 3.0 / (orders + 1);
         double[] samples = Waves.withNoise(new double[size], 1, size);

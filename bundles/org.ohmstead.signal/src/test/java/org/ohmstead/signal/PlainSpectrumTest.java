@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +48,9 @@ class PlainSpectrumTest {
         double[] samples = record(size, cycles);
         HarmonicFit fit = HarmonicFit.of(samples, 2 * Math.PI * cycles / size, 20, true);
         ModelSpectrum model = ModelSpectrum.of(fit, size);
-        double[] squares = PlainSpectrum.of(samples).restSquares(fit.dcVolts(), model.real(), model.imaginary());
+        Lines lines = PlainSpectrum.of(samples).rest(fit.dcVolts(), model);
+        double[] squares = new double[lines.count()];
+        lines.squares(0, squares.length, squares);
         double[] rest = Window.HANN.centredWeights(size);
         for (int i = 0; i < size; i++) {
             rest[i] *= fit.residual()[i];
@@ -106,5 +109,37 @@ class PlainSpectrumTest {
             samples[i] = 0.3;
         }
         assertFalse(BurstTrain.isSteady(samples, 0.3, 47.9));
+    }
+
+    /** The look at blocks may save the look at each place of the window, but never says anything else. */
+    @Test
+    void steadyMeansThatTheWindowFindsNoPauseAnywhere() {
+        Random random = new Random(7);
+        int steady = 0;
+        for (int round = 0; round < 400; round++) {
+            double period = 24 + 60 * random.nextDouble();
+            double[] samples = new double[600 + random.nextInt(900)];
+            int from = random.nextInt(samples.length);
+            int to = Math.min(samples.length, from + 1 + random.nextInt(120));
+            double low = 0.2 + 0.8 * random.nextDouble();
+            for (int i = 0; i < samples.length; i++) {
+                samples[i] = (i >= from && i < to ? low : 1) * Math.sin(2 * Math.PI * i / period);
+            }
+            int window = (int) Math.rint(period);
+            double lowest = Double.POSITIVE_INFINITY;
+            double highest = 0;
+            for (int i = 0; i + window <= samples.length; i++) {
+                double square = 0;
+                for (int j = i; j < i + window; j++) {
+                    square += samples[j] * samples[j];
+                }
+                lowest = Math.min(lowest, square);
+                highest = Math.max(highest, square);
+            }
+            boolean expected = lowest > 0.25 * highest;
+            steady += expected ? 1 : 0;
+            assertEquals(expected, BurstTrain.isSteady(samples, 0, period), "round " + round);
+        }
+        assertTrue(steady > 100 && steady < 390, steady + " of them were steady");
     }
 }
