@@ -4,15 +4,17 @@
 package org.ohmstead.signal;
 
 /**
- * The steps of a Fourier transform of many columns at once. Each row of the columns is an array of its own, and a step goes along whole
- * rows with the same factors, in loops that are short enough for the virtual machine to do several columns in one instruction.
+ * The steps that Fourier transforms are made of, each on many columns side by side. They are cut so that Java's compiler makes them work on
+ * several columns at once: few rows in a loop, and no value multiplied twice in the same round. The latter is why a turn by a complex factor
+ * is made of one of its parts and of the ratio of the two.
  */
 final class Butterflies {
     private static final double SINE_THIRD = Math.sqrt(3) / 2;
-    private static final double COSINE_FIFTH = (Math.sqrt(5) - 1) / 4;
-    private static final double COSINE_TWO_FIFTHS = -(Math.sqrt(5) + 1) / 4;
     private static final double SINE_FIFTH = Math.sqrt(10 + 2 * Math.sqrt(5)) / 4;
-    private static final double SINE_TWO_FIFTHS = Math.sqrt(10 - 2 * Math.sqrt(5)) / 4;
+    /** That of two fifths to that of one. */
+    private static final double SINE_RATIO = (Math.sqrt(5) - 1) / 2;
+    /** Half the difference between the cosines of one and of two fifths; half their sum is a quarter, negative. */
+    private static final double COSINE_HALF_DIFFERENCE = Math.sqrt(5) / 4;
 
     private Butterflies() {}
 
@@ -27,18 +29,6 @@ final class Butterflies {
             ai[q] = imaginaryA + imaginaryB;
             br[q] = realA - realB;
             bi[q] = imaginaryA - imaginaryB;
-        }
-    }
-
-    /** Replaces a and b by a + b and (a - b) w. */
-    static void crossTurned(double[] ar, double[] ai, double[] br, double[] bi, double wr, double wi, int width) {
-        for (int q = 0; q < width; q++) {
-            double real = ar[q] - br[q];
-            double imaginary = ai[q] - bi[q];
-            ar[q] += br[q];
-            ai[q] += bi[q];
-            br[q] = real * wr - imaginary * wi;
-            bi[q] = real * wi + imaginary * wr;
         }
     }
 
@@ -58,50 +48,89 @@ final class Butterflies {
 
     /** Multiplies by w. */
     static void turn(double[] re, double[] im, double wr, double wi, int width) {
-        for (int q = 0; q < width; q++) {
-            double real = re[q];
-            double imaginary = im[q];
-            re[q] = real * wr - imaginary * wi;
-            im[q] = real * wi + imaginary * wr;
+        if (Math.abs(wr) >= Math.abs(wi)) {
+            turnLittle(re, im, wi / wr, wr, width);
+        } else {
+            turnMuch(re, im, wr / wi, wi, width);
         }
     }
 
-    /** Multiplies by the product of w and each column's own factor. */
-    static void turnEach(double[][] row, double[][] factors, double wr, double wi, int width) {
+    /** Multiplies by 1 + i ratio, and by a real factor. */
+    private static void turnLittle(double[] re, double[] im, double ratio, double factor, int width) {
+        for (int q = 0; q < width; q++) {
+            double real = re[q];
+            double imaginary = im[q];
+            re[q] = (real - imaginary * ratio) * factor;
+            im[q] = (real * ratio + imaginary) * factor;
+        }
+    }
+
+    /** Multiplies by ratio + i, and by a real factor. */
+    private static void turnMuch(double[] re, double[] im, double ratio, double factor, int width) {
+        for (int q = 0; q < width; q++) {
+            double real = re[q];
+            double imaginary = im[q];
+            re[q] = (real * ratio - imaginary) * factor;
+            im[q] = (real + imaginary * ratio) * factor;
+        }
+    }
+
+    /** Multiplies each column by its own factor; the real parts go to another place. */
+    static void turnEach(double[][] row, double[][] factors, double[] real, int width) {
         double[] re = row[0];
         double[] im = row[1];
         double[] cosines = factors[0];
         double[] sines = factors[1];
         for (int q = 0; q < width; q++) {
-            double turnReal = cosines[q] * wr - sines[q] * wi;
-            double turnImaginary = cosines[q] * wi + sines[q] * wr;
-            double real = re[q];
-            double imaginary = im[q];
-            re[q] = real * turnReal - imaginary * turnImaginary;
-            im[q] = real * turnImaginary + imaginary * turnReal;
+            real[q] = re[q] * cosines[q] - im[q] * sines[q];
+        }
+        for (int q = 0; q < width; q++) {
+            im[q] = re[q] * sines[q] + im[q] * cosines[q];
         }
     }
 
-    /** Of a transform of three, from the first element and sum and difference of the others: the sum of all, and what is left. */
-    static void third(double[] first, double[] sum, double[] difference, int width) {
+    /** Of a transform of three, real or imaginary parts: a becomes the sum of all, b and c the even and the odd part of the others. */
+    static void third(double[] a, double[] b, double[] c, int width) {
         for (int q = 0; q < width; q++) {
-            double a = first[q];
-            double s = sum[q];
-            first[q] = a + s;
-            sum[q] = a - 0.5 * s;
-            difference[q] *= SINE_THIRD;
+            double first = a[q];
+            double sum = b[q] + c[q];
+            double difference = b[q] - c[q];
+            a[q] = first + sum;
+            b[q] = first - 0.5 * sum;
+            c[q] = SINE_THIRD * difference;
+        }
+    }
+
+    /**
+     * Of a transform of four, real or imaginary parts in four rows from one on, so far apart: the first and third become the results, the
+     * others the even and the odd part of what is left.
+     */
+    static void fourth(double[][] rows, int at, int part, int width) {
+        double[] a = rows[at];
+        double[] b = rows[at + part];
+        double[] c = rows[at + 2 * part];
+        double[] d = rows[at + 3 * part];
+        for (int q = 0; q < width; q++) {
+            double outer = a[q] + c[q];
+            double outerDifference = a[q] - c[q];
+            double inner = b[q] + d[q];
+            double innerDifference = b[q] - d[q];
+            a[q] = outer + inner;
+            b[q] = outerDifference;
+            c[q] = outer - inner;
+            d[q] = innerDifference;
         }
     }
 
     /** Of a transform of five, from the first element and the sums of the outer and inner pair: the sum of all, and the even parts. */
     static void fifthEven(double[] first, double[] outer, double[] inner, int width) {
         for (int q = 0; q < width; q++) {
-            double a = first[q];
-            double s = outer[q];
-            double t = inner[q];
-            first[q] = a + s + t;
-            outer[q] = a + COSINE_FIFTH * s + COSINE_TWO_FIFTHS * t;
-            inner[q] = a + COSINE_TWO_FIFTHS * s + COSINE_FIFTH * t;
+            double sum = outer[q] + inner[q];
+            double difference = COSINE_HALF_DIFFERENCE * (outer[q] - inner[q]);
+            double middle = first[q] - 0.25 * sum;
+            first[q] += sum;
+            outer[q] = middle + difference;
+            inner[q] = middle - difference;
         }
     }
 
@@ -110,8 +139,8 @@ final class Butterflies {
         for (int q = 0; q < width; q++) {
             double s = outer[q];
             double t = inner[q];
-            outer[q] = SINE_FIFTH * s + SINE_TWO_FIFTHS * t;
-            inner[q] = SINE_TWO_FIFTHS * s - SINE_FIFTH * t;
+            outer[q] = SINE_FIFTH * (s + SINE_RATIO * t);
+            inner[q] = SINE_FIFTH * (SINE_RATIO * s - t);
         }
     }
 }

@@ -8,7 +8,7 @@ package org.ohmstead.signal;
  * step is finished before the next block, so that it stays in the processor's cache. The results come in another order of the rows.
  */
 final class ColumnTransform {
-    private static final int[] PRIMES = {5, 3, 2};
+    private static final int[] FACTORS = {5, 3, 4, 2};
 
     private final int size;
     private final int[] factors = new int[Integer.SIZE];
@@ -20,9 +20,9 @@ final class ColumnTransform {
         this.size = size;
         int rest = size;
         int count = 0;
-        for (int prime : PRIMES) {
-            for (; rest % prime == 0; rest /= prime) {
-                factors[count++] = prime;
+        for (int factor : FACTORS) {
+            for (; rest % factor == 0; rest /= factor) {
+                factors[count++] = factor;
             }
         }
         if (rest != 1) {
@@ -41,9 +41,9 @@ final class ColumnTransform {
     /** Whether a length is a product of 2, 3 and 5. */
     static boolean serves(int size) {
         int rest = size;
-        for (int prime : PRIMES) {
-            while (rest > 1 && rest % prime == 0) {
-                rest /= prime;
+        for (int factor : FACTORS) {
+            while (rest > 1 && rest % factor == 0) {
+                rest /= factor;
             }
         }
         return rest == 1;
@@ -82,40 +82,28 @@ final class ColumnTransform {
         int scale = size / length;
         for (int j = 0; j < part; j++) {
             int row = first + j;
-            if (factor == 2) {
-                two(re, im, row, row + part, j * scale, width);
-            } else {
-                if (factor == 3) {
-                    three(re, im, row, part, width);
-                } else {
-                    five(re, im, row, part, width);
+            switch (factor) {
+                case 2 -> Butterflies.cross(re[row], im[row], re[row + part], im[row + part], width);
+                case 3 -> {
+                    Butterflies.third(re[row], re[row + part], re[row + 2 * part], width);
+                    Butterflies.third(im[row], im[row + part], im[row + 2 * part], width);
+                    mirrored(re, im, row + part, row + 2 * part, width);
                 }
-                for (int k = 1; k < factor && j > 0; k++) {
-                    int turn = k * j * scale;
-                    Butterflies.turn(re[row + k * part], im[row + k * part], cosines[turn], sines[turn], width);
+                case 4 -> {
+                    Butterflies.fourth(re, row, part, width);
+                    Butterflies.fourth(im, row, part, width);
+                    mirrored(re, im, row + part, row + 3 * part, width);
                 }
+                default -> five(re, im, row, part, width);
+            }
+            for (int k = 1; k < factor && j > 0; k++) {
+                int turn = k * j * scale;
+                Butterflies.turn(re[row + k * part], im[row + k * part], cosines[turn], sines[turn], width);
             }
         }
         for (int k = 0; k < factor; k++) {
             block(re, im, width, first + k * part, part, depth + 1);
         }
-    }
-
-    private void two(double[][] re, double[][] im, int a, int b, int turn, int width) {
-        if (turn == 0) {
-            Butterflies.cross(re[a], im[a], re[b], im[b], width);
-        } else {
-            Butterflies.crossTurned(re[a], im[a], re[b], im[b], cosines[turn], sines[turn], width);
-        }
-    }
-
-    private static void three(double[][] re, double[][] im, int a, int part, int width) {
-        int b = a + part;
-        int c = b + part;
-        Butterflies.cross(re[b], im[b], re[c], im[c], width);
-        Butterflies.third(re[a], re[b], re[c], width);
-        Butterflies.third(im[a], im[b], im[c], width);
-        Butterflies.crossQuarter(re[b], im[b], re[c], im[c], width);
     }
 
     private static void five(double[][] re, double[][] im, int a, int part, int width) {
@@ -129,7 +117,12 @@ final class ColumnTransform {
         Butterflies.fifthEven(im[a], im[b], im[c], width);
         Butterflies.fifthOdd(re[e], re[d], width);
         Butterflies.fifthOdd(im[e], im[d], width);
-        Butterflies.crossQuarter(re[b], im[b], re[e], im[e], width);
-        Butterflies.crossQuarter(re[c], im[c], re[d], im[d], width);
+        mirrored(re, im, b, e, width);
+        mirrored(re, im, c, d, width);
+    }
+
+    /** Makes two results, one the mirror image of the other, out of their even and odd parts. */
+    private static void mirrored(double[][] re, double[][] im, int even, int odd, int width) {
+        Butterflies.crossQuarter(re[even], im[even], re[odd], im[odd], width);
     }
 }

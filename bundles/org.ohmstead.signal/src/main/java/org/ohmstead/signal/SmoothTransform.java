@@ -128,6 +128,7 @@ final class SmoothTransform {
         down.forward(re, im, width);
         double[][] row = new double[2][];
         double[][] factors = new double[2][];
+        double[] turned = new double[width];
         for (int k = 0; k < rows; k++) {
             row[0] = re[down.rowOf(k)];
             row[1] = im[down.rowOf(k)];
@@ -138,8 +139,9 @@ final class SmoothTransform {
             int coarse = turn >> FINE_BITS;
             double real = coarseCosines[coarse] * fineCosines[fine] - coarseSines[coarse] * fineSines[fine];
             double imaginary = coarseCosines[coarse] * fineSines[fine] + coarseSines[coarse] * fineCosines[fine];
-            Butterflies.turnEach(row, factors, real, imaginary, width);
-            scatter(row[0], middleRe, from * stride + k, stride, width);
+            Butterflies.turn(row[0], row[1], real, imaginary, width);
+            Butterflies.turnEach(row, factors, turned, width);
+            scatter(turned, middleRe, from * stride + k, stride, width);
             scatter(row[1], middleIm, from * stride + k, stride, width);
         }
     }
