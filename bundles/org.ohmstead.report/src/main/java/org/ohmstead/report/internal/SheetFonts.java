@@ -22,6 +22,12 @@ final class SheetFonts {
 
     private SheetFonts() {}
 
+    // Read once, not for each sheet: each reading leaves an open copy of the file behind until the virtual machine
+    // ends.
+    private static final class Loaded {
+        static final Font REGULAR = load(SheetFonts.REGULAR);
+    }
+
     static InputStream regular() {
         return open(REGULAR);
     }
@@ -31,7 +37,7 @@ final class SheetFonts {
     }
 
     static ChartFonts forCharts() {
-        Font regular = load(REGULAR).deriveFont(Font.PLAIN, CHART_POINTS);
+        Font regular = Loaded.REGULAR.deriveFont(Font.PLAIN, CHART_POINTS);
         return new ChartFonts(regular, regular.deriveFont(Font.BOLD), SCREEN_FAMILIES);
     }
 
