@@ -45,6 +45,9 @@ final class SheetBar {
         export.setText(Texts.say("bar.export"));
         export.setToolTipText(Texts.say("bar.export.hint"));
         Menu menu = menu(actions);
+        // A menu that pops up by hand belongs to the window, which would keep it, and all that it calls, after the
+        // view.
+        export.addDisposeListener(event -> menu.dispose());
         export.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             Point size = export.getSize();
             menu.setLocation(export.toDisplay(0, size.y));
