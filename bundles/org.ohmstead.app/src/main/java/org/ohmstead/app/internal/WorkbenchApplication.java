@@ -42,6 +42,7 @@ public final class WorkbenchApplication implements IApplication {
                 return EXIT_OK;
             }
             Themes.follow(display);
+            StrayRows.dispose(display);
             ModuleFolders.start(moduleFolders(), TrustedModules.own(), new ModuleQuestion(splash::close));
             int result = PlatformUI.createAndRunWorkbench(display, new ApplicationAdvisor(arguments, splash));
             return result == PlatformUI.RETURN_RESTART && !Restart.called(arguments) ? EXIT_RESTART : EXIT_OK;
