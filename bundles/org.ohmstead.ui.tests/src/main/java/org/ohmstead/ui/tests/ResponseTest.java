@@ -32,7 +32,7 @@ class ResponseTest {
     /** What one event may take while classes are loaded: half a second is when one begins to wonder. */
     private static final int ALLOWED_COLD_MILLISECONDS = 400;
 
-    private static final String[] VIEWS = {
+    static final String[] VIEWS = {
         "org.ohmstead.workbench.navigator",
         "org.ohmstead.workbench.problems",
         "org.ohmstead.testlog.ui.log",
@@ -54,7 +54,7 @@ class ResponseTest {
         "org.ohmstead.history.ui.quality",
         "org.ohmstead.history.ui.compare"
     };
-    private static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
+    static final String[] PAGES = {"$.amplifier", "$.bench", "$.bench.parts", "$.loads", "$.plan", "$.sheet"};
 
     private final Bench bench = Bench.running();
 

@@ -137,7 +137,7 @@ final class StallWatch {
                 .orElse("");
     }
 
-    private static boolean ours(String frame) {
+    static boolean ours(String frame) {
         // The application lies at the bottom of every stack; a page is opened by the platform, which then asks for its
         // parts; and when a part of ours passes the focus on, the platform at once activates that part below it.
         return frame.contains("org.ohmstead.")
