@@ -52,8 +52,8 @@ final class LabAccess {
     static int exitCode(SharedLabException failure) {
         return switch (failure.reason()) {
             case SETTINGS, CREDENTIALS, LOCAL_LOG, CLOSED, REFUSED -> ExitCodes.BAD_INPUT;
-            case WRONG_PASSWORD, UNREACHABLE, NOT_TRUSTED, NO_DATABASE, NO_RIGHT, OTHER_VERSION, BUSY -> ExitCodes
-                    .OUTSIDE_FAILURE;
+            case WRONG_PASSWORD, UNREACHABLE, NOT_TRUSTED, NO_DATABASE, NO_RIGHT, OTHER_VERSION, BUSY ->
+                ExitCodes.OUTSIDE_FAILURE;
         };
     }
 }

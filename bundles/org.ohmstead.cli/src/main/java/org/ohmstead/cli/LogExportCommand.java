@@ -121,10 +121,11 @@ final class LogExportCommand implements Callable<Integer> {
         EntrySource entries = EntrySource.of(log, LogQuery.everything());
         switch (form) {
             case CSV -> ReadingsCsv.write(entries, dialect(), output);
-            case XLSX -> LogWorkbook.write(
-                    entries,
-                    new LogWorkbook.About(folder.project().title(), Ohmstead.version(), now(), log.headHash()),
-                    output);
+            case XLSX ->
+                LogWorkbook.write(
+                        entries,
+                        new LogWorkbook.About(folder.project().title(), Ohmstead.version(), now(), log.headHash()),
+                        output);
             case JSONL -> LogLines.write(log, head(folder), output);
             default -> LogJson.write(log.entries(LogQuery.everything()), output);
         }

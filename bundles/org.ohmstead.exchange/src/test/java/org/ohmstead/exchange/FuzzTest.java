@@ -132,8 +132,9 @@ class FuzzTest {
                 case 1 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
                 case 2 -> bytes = joined(bytes, at, new byte[0], at + length);
                 case 3 -> bytes = joined(bytes, at, Arrays.copyOfRange(bytes, at, at + length), at);
-                case 4 -> bytes = joined(
-                        bytes, at, NASTY.get(random.nextInt(NASTY.size())).getBytes(StandardCharsets.UTF_8), at);
+                case 4 ->
+                    bytes = joined(
+                            bytes, at, NASTY.get(random.nextInt(NASTY.size())).getBytes(StandardCharsets.UTF_8), at);
                 case 5 -> bytes = Arrays.copyOf(bytes, at);
                 default -> {
                     byte[] noise = new byte[length];

@@ -63,13 +63,11 @@ public record SharingState(
         return switch (kind) {
             case OFF -> TEXTS.text("shared.off");
             case IN_STEP -> handedOver == 0 ? TEXTS.text("shared.inStep", place) : counted("shared.inStep", handedOver);
-            case HANDING_OVER -> waiting == 0
-                    ? TEXTS.text("shared.checking", place)
-                    : counted("shared.handing", waiting);
-            case WAITING, STOPPED -> (waiting == 0
-                            ? TEXTS.text("shared.unknown", place)
-                            : counted("shared.waiting", waiting))
-                    + (why.isEmpty() ? "" : " " + why);
+            case HANDING_OVER ->
+                waiting == 0 ? TEXTS.text("shared.checking", place) : counted("shared.handing", waiting);
+            case WAITING, STOPPED ->
+                (waiting == 0 ? TEXTS.text("shared.unknown", place) : counted("shared.waiting", waiting))
+                        + (why.isEmpty() ? "" : " " + why);
         };
     }
 

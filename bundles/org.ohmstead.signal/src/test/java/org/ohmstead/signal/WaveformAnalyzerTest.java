@@ -72,9 +72,15 @@ class WaveformAnalyzerTest {
         // Truncated sums of the Fourier series in closed form.
         double[][] expected =
                 switch (wave) {
-                    case "square" -> new double[][] {
-                        {3, 0.3333333}, {5, 0.3887301}, {7, 0.4141489}, {9, 0.4287948}, {19, 0.4568603}, {39, 0.4703224}
-                    };
+                    case "square" ->
+                        new double[][] {
+                            {3, 0.3333333},
+                            {5, 0.3887301},
+                            {7, 0.4141489},
+                            {9, 0.4287948},
+                            {19, 0.4568603},
+                            {39, 0.4703224}
+                        };
                     case "triangle" -> new double[][] {{3, 0.1111111}, {9, 0.1204765}};
                     default -> new double[][] {{3, 0.6009252}, {9, 0.7346889}, {19, 0.7704955}};
                 };

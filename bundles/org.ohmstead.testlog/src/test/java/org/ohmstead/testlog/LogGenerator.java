@@ -126,11 +126,12 @@ public final class LogGenerator {
 
     private static List<String> notes(Random random) {
         return switch (random.nextInt(4)) {
-            case 0 -> List.of(String.format(
-                    Locale.ROOT,
-                    "The supply sagged to %.3f V; the lead was warm, %d \u00b0C.",
-                    10 + 3 * random.nextDouble(),
-                    30 + random.nextInt(20)));
+            case 0 ->
+                List.of(String.format(
+                        Locale.ROOT,
+                        "The supply sagged to %.3f V; the lead was warm, %d \u00b0C.",
+                        10 + 3 * random.nextDouble(),
+                        30 + random.nextInt(20)));
             case 1 -> List.of("The load was hot.");
             default -> List.of();
         };

@@ -70,8 +70,8 @@ class StrangersLogTest {
             strings = {
                 "CREATE VIEW entry AS SELECT * FROM kept",
                 "CREATE VIEW Entry AS WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x FROM n) SELECT x AS seq,"
-                    + " 'reading' AS kind, 'R0001' AS entry_id, '' AS recorded_at, '' AS body, '' AS previous_hash, ''"
-                    + " AS hash FROM n",
+                        + " 'reading' AS kind, 'R0001' AS entry_id, '' AS recorded_at, '' AS body, '' AS previous_hash, ''"
+                        + " AS hash FROM n",
                 "CREATE VIRTUAL TABLE entry USING fts5(seq, kind, entry_id, recorded_at, body, previous_hash, hash)"
             })
     void aTableThatIsReckonedWhenItIsReadIsRefused(String feigned) throws Exception {

@@ -203,13 +203,14 @@ final class ModelForm {
             case REGULATED -> new SupplyModel.Regulated(gain, saturation, output, slots[StageCurve.KNEE]);
             case REGULATED_THROUGHOUT -> new SupplyModel.RegulatedThroughout(-saturation, output);
             case CURRENT_LIMITED -> new SupplyModel.CurrentLimited(gain, saturation, output, slots[StageCurve.LIMIT]);
-            case DROOPING -> new SupplyModel.Drooping(
-                    gain,
-                    saturation,
-                    output,
-                    slots[StageCurve.DROOP],
-                    terrain.coldAt(),
-                    terrain.warming().orElseThrow());
+            case DROOPING ->
+                new SupplyModel.Drooping(
+                        gain,
+                        saturation,
+                        output,
+                        slots[StageCurve.DROOP],
+                        terrain.coldAt(),
+                        terrain.warming().orElseThrow());
             case PROPORTIONAL -> new SupplyModel.Proportional(gain, output);
         };
     }

@@ -38,11 +38,12 @@ record SearchReport(SearchRequest request, int mostParts, int exactParts, Search
     private String reached() {
         String exact = exactParts == 0 ? TEXTS.text("search.unproven") : counted("search.exact", exactParts);
         return switch (ending) {
-            case COMPLETE -> counted(
-                    mostParts < request.maxParts() ? "search.wholeStock" : "search.complete", mostParts);
+            case COMPLETE ->
+                counted(mostParts < request.maxParts() ? "search.wholeStock" : "search.complete", mostParts);
             case CANCELLED -> TEXTS.text("search.cancelled", exact, more());
-            case TIME_LIMIT -> TEXTS.text(
-                    "search.timeLimit", number(request.timeLimit().toMillis() / MILLIS_PER_SECOND), exact, more());
+            case TIME_LIMIT ->
+                TEXTS.text(
+                        "search.timeLimit", number(request.timeLimit().toMillis() / MILLIS_PER_SECOND), exact, more());
             case MEMORY_LIMIT -> TEXTS.text("search.memoryLimit", exact);
         };
     }

@@ -100,8 +100,8 @@ final class SimulatedBench implements AutoCloseable {
                             case "supply" -> supply(words[0], own, reply);
                             case "meter" -> meter(words[0], reply);
                             case "oscilloscope" -> oscilloscope(words, own, reply);
-                            default -> List.of("SOURce", "OUTPut", "INITiate").stream()
-                                    .anyMatch(words[0]::startsWith);
+                            default ->
+                                List.of("SOURce", "OUTPut", "INITiate").stream().anyMatch(words[0]::startsWith);
                         };
                 if (!known) {
                     queue.add("-113,\"Undefined header;" + words[0] + "\"");

@@ -122,10 +122,11 @@ final class BudgetDraws {
     /** A distribution about 0 whose standard uncertainty is 1. */
     private static Distribution standardised(BudgetPart part) {
         return switch (part.shape()) {
-            case NORMAL -> part.degreesOfFreedom().isPresent()
-                    ? new Distribution.ScaledStudent(
-                            new Estimate(0, 1, part.degreesOfFreedom().getAsDouble()))
-                    : new Distribution.Normal(0, 1);
+            case NORMAL ->
+                part.degreesOfFreedom().isPresent()
+                        ? new Distribution.ScaledStudent(
+                                new Estimate(0, 1, part.degreesOfFreedom().getAsDouble()))
+                        : new Distribution.Normal(0, 1);
             case RECTANGULAR -> new Distribution.Rectangular(-Math.sqrt(3), Math.sqrt(3));
             case TRIANGULAR -> new Distribution.Triangular(-Math.sqrt(6), Math.sqrt(6));
         };

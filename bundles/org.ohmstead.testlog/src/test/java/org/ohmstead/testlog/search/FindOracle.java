@@ -95,18 +95,21 @@ final class FindOracle {
 
     private static boolean inRange(LogEntry entry, FigureRange range) {
         return switch (range.figureId()) {
-            case "power" -> weakest(entry)
-                    .map(ChannelReading::powerWatts)
-                    .filter(range::holds)
-                    .isPresent();
-            case "thd" -> weakest(entry)
-                    .map(ChannelReading::thdFRatio)
-                    .filter(range::holds)
-                    .isPresent();
+            case "power" ->
+                weakest(entry)
+                        .map(ChannelReading::powerWatts)
+                        .filter(range::holds)
+                        .isPresent();
+            case "thd" ->
+                weakest(entry)
+                        .map(ChannelReading::thdFRatio)
+                        .filter(range::holds)
+                        .isPresent();
             case "supply" -> supply(entry).filter(range::holds).isPresent();
-            default -> entry.figures().stream()
-                    .flatMap(figures -> figures.figures().stream())
-                    .anyMatch(figure -> figure.id().equals(range.figureId()) && range.holds(figure.value()));
+            default ->
+                entry.figures().stream()
+                        .flatMap(figures -> figures.figures().stream())
+                        .anyMatch(figure -> figure.id().equals(range.figureId()) && range.holds(figure.value()));
         };
     }
 
@@ -142,8 +145,9 @@ final class FindOracle {
         return switch (column) {
             case PLACE -> Optional.empty();
             case CHAIN -> Optional.of(Key.of(entry.chain().toLowerCase(Locale.ROOT)));
-            case ID -> Optional.of(Key.of(
-                    entry.kind().ordinal() * 1e9 + Long.parseLong(entry.id().replaceAll("^.*[A-Z]", ""))));
+            case ID ->
+                Optional.of(Key.of(
+                        entry.kind().ordinal() * 1e9 + Long.parseLong(entry.id().replaceAll("^.*[A-Z]", ""))));
             case KIND -> Optional.of(Key.of(entry.kind()));
             case RECORDED_AT -> Optional.of(Key.of(entry.recordedAt()));
             case TAKEN_AT -> Optional.of(Key.of(when(entry)));
@@ -156,11 +160,13 @@ final class FindOracle {
             case LOAD_OHMS -> entry.reading().map(reading -> Key.of(reading.nominalLoadOhms()));
             case SUPPLY_VOLTS -> supply(entry).map(Key::of);
             case STEP_ID -> text(FindOracle::step, entry).map(Key::of);
-            case STIMULUS -> entry.reading()
-                    .map(reading ->
-                            (reading.stimulus() instanceof org.ohmstead.model.Stimulus.ToneBurst ? "burst " : "sine ")
-                                    + (long) reading.stimulus().frequencyHz() + " hz")
-                    .map(Key::of);
+            case STIMULUS ->
+                entry.reading()
+                        .map(reading -> (reading.stimulus() instanceof org.ohmstead.model.Stimulus.ToneBurst
+                                        ? "burst "
+                                        : "sine ")
+                                + (long) reading.stimulus().frequencyHz() + " hz")
+                        .map(Key::of);
             case MEASUREMENT -> text(FindOracle::measurement, entry).map(Key::of);
             case POWER_WATTS -> weakest(entry).map(channel -> Key.of(channel.powerWatts()));
             case UNCERTAINTY_WATTS -> weakest(entry).map(channel -> Key.of(channel.standardUncertaintyWatts()));

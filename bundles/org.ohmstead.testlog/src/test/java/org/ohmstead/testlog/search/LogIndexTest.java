@@ -125,17 +125,18 @@ class LogIndexTest {
         Find find = Find.EVERYTHING;
         for (int conditions = 1 + random.nextInt(3); conditions > 0; conditions--) {
             find = switch (random.nextInt(16)) {
-                case 0 -> find.withWords(List.of(pick(
-                        random,
-                        "sagged",
-                        "WARM",
-                        "larkspur",
-                        "R0005",
-                        "b/r0007",
-                        "\u03c9-last",
-                        "\u00e9tude",
-                        "n",
-                        "12.3")));
+                case 0 ->
+                    find.withWords(List.of(pick(
+                            random,
+                            "sagged",
+                            "WARM",
+                            "larkspur",
+                            "R0005",
+                            "b/r0007",
+                            "\u03c9-last",
+                            "\u00e9tude",
+                            "n",
+                            "12.3")));
                 case 1 -> find.withWords(List.of("lead", pick(random, "was", "bench", "zzz", "loose at 1")));
                 case 2 -> find.withKinds(Set.copyOf(List.of(EntryKind.values()[random.nextInt(6)], EntryKind.NOTE)));
                 case 3 -> find.withChain(pick(random, "own", "B", "C"));
@@ -147,10 +148,11 @@ class LogIndexTest {
                 case 9 -> find.withLoadOhms(OptionalDouble.of(1 << random.nextInt(4)));
                 case 10 -> find.withLoadId(pick(random, "4OHM", "?", "*m"));
                 case 11 -> find.withStepId(pick(random, "step-3", "step-1*"));
-                case 12 -> find.withFrom(Optional.of(
-                                LogGenerator.reading(random.nextInt(MANY)).takenAt()))
-                        .withTo(Optional.of(
-                                LogGenerator.reading(random.nextInt(MANY)).takenAt()));
+                case 12 ->
+                    find.withFrom(Optional.of(
+                                    LogGenerator.reading(random.nextInt(MANY)).takenAt()))
+                            .withTo(Optional.of(
+                                    LogGenerator.reading(random.nextInt(MANY)).takenAt()));
                 case 13 -> find.withRanges(List.of(range(random)));
                 case 14 -> find.withStates(Set.of(EntryState.values()[random.nextInt(4)]));
                 default -> find.withOverdueOnly(true);

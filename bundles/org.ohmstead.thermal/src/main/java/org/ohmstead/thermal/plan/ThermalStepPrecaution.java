@@ -91,9 +91,10 @@ public final class ThermalStepPrecaution implements Precaution {
     private static Optional<org.ohmstead.model.StopLimit.Quantity> quantity(StopLimit limit) {
         return switch (limit.quantity()) {
             case SUPPLY_AMPS -> Optional.of(org.ohmstead.model.StopLimit.Quantity.SUPPLY_AMPS);
-            case CELSIUS -> StopLimits.ofCase(limit)
-                    ? Optional.of(org.ohmstead.model.StopLimit.Quantity.CASE_CELSIUS)
-                    : Optional.empty();
+            case CELSIUS ->
+                StopLimits.ofCase(limit)
+                        ? Optional.of(org.ohmstead.model.StopLimit.Quantity.CASE_CELSIUS)
+                        : Optional.empty();
         };
     }
 

@@ -24,10 +24,12 @@ final class LogProblems implements ProblemProvider {
         return switch (view.log().state()) {
             case NONE, READING -> List.of();
             case WHOLE -> whole(view.log());
-            case BROKEN -> List.of(new Problem(
-                    Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.broken.remedy")));
-            case UNREADABLE -> List.of(new Problem(
-                    Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.unreadable.remedy")));
+            case BROKEN ->
+                List.of(new Problem(
+                        Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.broken.remedy")));
+            case UNREADABLE ->
+                List.of(new Problem(
+                        Severity.ERROR, TestLog.FILE_NAME, view.log().sentence(), TEXTS.text("log.unreadable.remedy")));
         };
     }
 

@@ -75,16 +75,20 @@ final class SessionActions {
         return switch (what) {
             case 0 -> project -> project.withTitle("Title " + value);
             case 1 -> project -> project.withAmplifier(project.amplifier().withModel("Model " + value));
-            case 2 -> project -> project.withAmplifier(project.amplifier()
-                    .withRatings(added(project.amplifier().ratings(), rating -> rating.withId("rating " + value)
-                            .withPowerWatts(10 + value))));
-            case 3 -> project -> project.withAmplifier(
-                    project.amplifier().withRatings(less(project.amplifier().ratings(), value)));
-            case 4 -> project -> project.withLoads(
-                    added(project.loads(), load -> load.withId("load " + value).withNominalOhms(1 + value)));
+            case 2 ->
+                project -> project.withAmplifier(project.amplifier()
+                        .withRatings(added(project.amplifier().ratings(), rating -> rating.withId("rating " + value)
+                                .withPowerWatts(10 + value))));
+            case 3 ->
+                project -> project.withAmplifier(
+                        project.amplifier().withRatings(less(project.amplifier().ratings(), value)));
+            case 4 ->
+                project -> project.withLoads(added(
+                        project.loads(), load -> load.withId("load " + value).withNominalOhms(1 + value)));
             case 5 -> project -> project.withLoads(less(project.loads(), value));
-            case 6 -> project -> project.withPlan(
-                    added(project.plan(), step -> step.withId("step " + value).withSupplyVolts(11.5 + value)));
+            case 6 ->
+                project -> project.withPlan(added(
+                        project.plan(), step -> step.withId("step " + value).withSupplyVolts(11.5 + value)));
             case 7 -> project -> project.withPlan(less(project.plan(), value));
             case 8 -> project -> project.withPlan(turned(project.plan()));
             case 9 -> project -> project.withSetAside(setAside(project.setAside(), value));
@@ -96,15 +100,18 @@ final class SessionActions {
     private static UnaryOperator<Project> benchAndSheet(int what, int value) {
         return switch (what) {
             case 11 -> project -> project.withBench(project.bench().withPlace("Room " + value));
-            case 12 -> project -> project.withBench(
-                    project.bench().withMeters(less(project.bench().meters(), value)));
-            case 13 -> project -> project.withBench(project.bench()
-                    .withAmbientCelsius(value == 0 ? OptionalDouble.empty() : OptionalDouble.of(20.1 + value)));
+            case 12 ->
+                project -> project.withBench(
+                        project.bench().withMeters(less(project.bench().meters(), value)));
+            case 13 ->
+                project -> project.withBench(project.bench()
+                        .withAmbientCelsius(value == 0 ? OptionalDouble.empty() : OptionalDouble.of(20.1 + value)));
             case 14 -> project -> project.withSheet(project.sheet().withRemarks("Remark \u03a9 " + value));
-            case 15 -> project -> project.withSharedLog(
-                    value == 0
-                            ? Optional.empty()
-                            : Optional.of(new SharedLog("host" + value, SharedLog.USUAL_PORT, "d", "b", "")));
+            case 15 ->
+                project -> project.withSharedLog(
+                        value == 0
+                                ? Optional.empty()
+                                : Optional.of(new SharedLog("host" + value, SharedLog.USUAL_PORT, "d", "b", "")));
             default -> project -> project;
         };
     }

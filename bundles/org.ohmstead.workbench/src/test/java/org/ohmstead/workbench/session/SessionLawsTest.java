@@ -122,8 +122,10 @@ class SessionLawsTest {
             switch (action.kind()) {
                 case EDIT -> edit("Edit " + action.what(), Optional.empty(), action);
                 case TYPE -> edit("Type " + action.what() % 2, Optional.of("$." + action.what() % 2), action);
-                case FAIL -> assertThrows(
-                        IllegalArgumentException.class, () -> session.edit("Fail", project -> project.withTitle(" ")));
+                case FAIL ->
+                    assertThrows(
+                            IllegalArgumentException.class,
+                            () -> session.edit("Fail", project -> project.withTitle(" ")));
                 case WAIT -> pass(Duration.ofMillis(700L * (1 + action.value())));
                 case UNDO -> {
                     session.undo();

@@ -51,8 +51,8 @@ final class HelpFonts {
             case PLAIN -> make(own, 1);
             case STRONG -> make(own.withStyle(SWT.BOLD), 1);
             case EMPHASIS -> make(own.withStyle(SWT.ITALIC), 1);
-            case CODE, KEY -> make(
-                    FontDescriptor.createFrom(JFaceResources.getTextFont()).setHeight(base[0].getHeight()), 0.95);
+            case CODE, KEY ->
+                make(FontDescriptor.createFrom(JFaceResources.getTextFont()).setHeight(base[0].getHeight()), 0.95);
         };
     }
 

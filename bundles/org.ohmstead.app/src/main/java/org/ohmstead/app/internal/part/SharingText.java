@@ -28,13 +28,15 @@ final class SharingText {
         return switch (state.kind()) {
             case OFF -> "";
             case IN_STEP -> TEXTS.text("shared.inStep");
-            case HANDING_OVER -> waiting == 0
-                    ? TEXTS.text("shared.handingOver")
-                    : TEXTS.text("shared.handingOver.some", Long.toString(waiting));
+            case HANDING_OVER ->
+                waiting == 0
+                        ? TEXTS.text("shared.handingOver")
+                        : TEXTS.text("shared.handingOver.some", Long.toString(waiting));
             case WAITING -> waiting == 0 ? TEXTS.text("shared.waits") : waiting(state, today, zone);
-            case STOPPED -> waiting == 0
-                    ? TEXTS.text("shared.stopped")
-                    : TEXTS.text("shared.stopped." + number(waiting), Long.toString(waiting));
+            case STOPPED ->
+                waiting == 0
+                        ? TEXTS.text("shared.stopped")
+                        : TEXTS.text("shared.stopped." + number(waiting), Long.toString(waiting));
         };
     }
 

@@ -119,9 +119,8 @@ final class Words {
         boolean met = outcome.get().verdict() == Verdict.MEETS;
         String why =
                 switch (rule.kind()) {
-                    case SIMPLE_ACCEPTANCE -> met
-                            ? TEXTS.text("verdict.simpleMet")
-                            : TEXTS.text("verdict.simpleMissed");
+                    case SIMPLE_ACCEPTANCE ->
+                        met ? TEXTS.text("verdict.simpleMet") : TEXTS.text("verdict.simpleMissed");
                     case GUARDED_ACCEPTANCE -> guarded(outcome.get().verdict());
                     case GUARDED_REJECTION -> met ? TEXTS.text("verdict.notBelow") : guarded(Verdict.FALLS_SHORT);
                 };

@@ -80,12 +80,13 @@ record BankWish(double toleranceRatio, Power power, int mostParts, double timeLi
 
     private OptionalDouble watts(Project project, BenchLoad load) {
         return switch (power) {
-            case RATED -> project.plan().stream()
-                    .filter(step -> step.loadId().equals(load.id()))
-                    .map(step -> LoadPrecautions.expectedWatts(project, step, load))
-                    .filter(OptionalDouble::isPresent)
-                    .mapToDouble(OptionalDouble::getAsDouble)
-                    .max();
+            case RATED ->
+                project.plan().stream()
+                        .filter(step -> step.loadId().equals(load.id()))
+                        .map(step -> LoadPrecautions.expectedWatts(project, step, load))
+                        .filter(OptionalDouble::isPresent)
+                        .mapToDouble(OptionalDouble::getAsDouble)
+                        .max();
             case LIMIT -> OptionalDouble.of(load.powerLimitWatts());
             case ANY -> OptionalDouble.empty();
         };

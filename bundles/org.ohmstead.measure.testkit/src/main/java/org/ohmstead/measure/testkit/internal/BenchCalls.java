@@ -40,8 +40,9 @@ public final class BenchCalls {
         switch (ability) {
             case TONE -> bench.feed(tone());
             case SINGLE_CHANNEL -> bench.feed(new Feed.Tone(tone().frequencyHz(), driveDb, OptionalInt.of(0)));
-            case TONE_BURST -> bench.feed(new Feed.Burst(
-                    tone().frequencyHz(), driveDb, BURST_ON_SECONDS, BURST_PERIOD_SECONDS, BURST_LOW_DB));
+            case TONE_BURST ->
+                bench.feed(new Feed.Burst(
+                        tone().frequencyHz(), driveDb, BURST_ON_SECONDS, BURST_PERIOD_SECONDS, BURST_LOW_DB));
             case WAVEFORM, INPUT_WAVEFORM -> bench.acquire(seconds);
             case SET_SUPPLY_VOLTS -> bench.setSupplyVolts(subject.step().supplyVolts());
             case SELECT_LOAD -> bench.connect(subject.step().mode(), subject.load());

@@ -138,8 +138,8 @@ public final class ConsoleComposite extends Composite {
 
     private void offer() {
         switch (runs.stage()) {
-            case UNSAVED -> top.offer(
-                    Optional.of(TEXTS.text("console.save")), () -> host.command("org.eclipse.ui.file.save"));
+            case UNSAVED ->
+                top.offer(Optional.of(TEXTS.text("console.save")), () -> host.command("org.eclipse.ui.file.save"));
             case NOT_BEGUN -> top.offer(Optional.of(TEXTS.text("console.goThrough")), this::begin);
             default -> {
                 boolean noBench = runs.stage() == RunStage.READY && RunWords.needsBench(runs);

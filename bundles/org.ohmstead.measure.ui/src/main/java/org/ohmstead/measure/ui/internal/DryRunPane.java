@@ -128,9 +128,10 @@ final class DryRunPane extends Composite {
             String kind =
                     switch (problem.severity()) {
                         case ERROR -> TEXTS.text("dry.forbids");
-                        case WARNING -> step.unconfirmed().contains(problem)
-                                ? TEXTS.text("dry.needsYes")
-                                : TEXTS.text("dry.saidYes");
+                        case WARNING ->
+                            step.unconfirmed().contains(problem)
+                                    ? TEXTS.text("dry.needsYes")
+                                    : TEXTS.text("dry.saidYes");
                         case NOTE -> TEXTS.text("dry.toKnow");
                     };
             lines.add(new Line(

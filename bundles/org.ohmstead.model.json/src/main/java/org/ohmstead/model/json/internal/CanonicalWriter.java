@@ -35,8 +35,9 @@ public final class CanonicalWriter {
             case NUMBER -> appendNumber(node.doubleValue(), out);
             case BOOLEAN -> out.append(node.booleanValue());
             case NULL -> out.append("null");
-            default -> throw new IllegalArgumentException(
-                    "node is of type " + node.getNodeType() + "; only values of JSON have a canonical text");
+            default ->
+                throw new IllegalArgumentException(
+                        "node is of type " + node.getNodeType() + "; only values of JSON have a canonical text");
         }
     }
 

@@ -98,14 +98,16 @@ public final class KeptFields {
         for (int candidate = 0; candidate < taken.length; candidate++) {
             boolean like = !taken[candidate]
                     && switch (likeness) {
-                        case SAME_ID -> fresh.get(index).has(ID)
-                                && fresh.get(index)
-                                        .get(ID)
-                                        .equals(before.get(candidate).get(ID));
+                        case SAME_ID ->
+                            fresh.get(index).has(ID)
+                                    && fresh.get(index)
+                                            .get(ID)
+                                            .equals(before.get(candidate).get(ID));
                         case SAME_CONTENT -> withoutId(fresh.get(index)).equals(withoutId(before.get(candidate)));
-                        case SAME_PLACE -> candidate == index
-                                && taken.length == fresh.size()
-                                && !fresh.get(index).has(ID);
+                        case SAME_PLACE ->
+                            candidate == index
+                                    && taken.length == fresh.size()
+                                    && !fresh.get(index).has(ID);
                     };
             if (like) {
                 taken[candidate] = true;

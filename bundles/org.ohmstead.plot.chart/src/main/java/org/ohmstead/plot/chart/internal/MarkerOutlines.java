@@ -19,14 +19,14 @@ final class MarkerOutlines {
         double half = size / 2;
         return switch (shape) {
             case CIRCLE, HOLLOW_CIRCLE -> new Ellipse2D.Double(x - half, y - half, size, size);
-            case SQUARE, HOLLOW_SQUARE -> new Rectangle2D.Double(
-                    x - half * 0.9, y - half * 0.9, size * 0.9, size * 0.9);
-            case DIAMOND, HOLLOW_DIAMOND -> polygon(
-                    x, y - half * 1.25, x + half * 1.25, y, x, y + half * 1.25, x - half * 1.25, y);
-            case TRIANGLE_UP, HOLLOW_TRIANGLE_UP -> polygon(
-                    x, y - half * 1.25, x + half * 1.2, y + half * 0.85, x - half * 1.2, y + half * 0.85);
-            case TRIANGLE_DOWN -> polygon(
-                    x, y + half * 1.25, x + half * 1.2, y - half * 0.85, x - half * 1.2, y - half * 0.85);
+            case SQUARE, HOLLOW_SQUARE ->
+                new Rectangle2D.Double(x - half * 0.9, y - half * 0.9, size * 0.9, size * 0.9);
+            case DIAMOND, HOLLOW_DIAMOND ->
+                polygon(x, y - half * 1.25, x + half * 1.25, y, x, y + half * 1.25, x - half * 1.25, y);
+            case TRIANGLE_UP, HOLLOW_TRIANGLE_UP ->
+                polygon(x, y - half * 1.25, x + half * 1.2, y + half * 0.85, x - half * 1.2, y + half * 0.85);
+            case TRIANGLE_DOWN ->
+                polygon(x, y + half * 1.25, x + half * 1.2, y - half * 0.85, x - half * 1.2, y - half * 0.85);
             case CROSS -> strokes(x - half, y - half, x + half, y + half, x - half, y + half, x + half, y - half);
             case PLUS -> strokes(x - half * 1.25, y, x + half * 1.25, y, x, y - half * 1.25, x, y + half * 1.25);
         };

@@ -174,8 +174,9 @@ public final class ChartSaving {
             case "png" -> WholeFiles.write(file, renderer(job).toPng(job.drawn(), width, height, PIXELS_PER_POINT));
             case "pdf" -> WholeFiles.write(file, renderer(job).toPdf(job.drawn(), width, height));
             case "csv" -> WholeFiles.writeText(file, PlotCsv.write(job.plot(Integer.MAX_VALUE)));
-            default -> throw new IOException(
-                    TEXTS.text("save.unknownKind", file.getFileName().toString()));
+            default ->
+                throw new IOException(
+                        TEXTS.text("save.unknownKind", file.getFileName().toString()));
         }
     }
 

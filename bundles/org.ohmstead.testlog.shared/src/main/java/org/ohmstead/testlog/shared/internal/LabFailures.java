@@ -112,16 +112,19 @@ public final class LabFailures {
 
     private Optional<Meaning> byCode(String state, SQLException failure) {
         return switch (state) {
-            case "28P01" -> meaning(
-                    Reason.WRONG_PASSWORD,
-                    TEXTS.text("server.password", address, credentials.user(), credentials.origin()));
-            case "28000" -> meaning(
-                    Reason.WRONG_PASSWORD, TEXTS.text("server.login", address, credentials.user(), message(failure)));
+            case "28P01" ->
+                meaning(
+                        Reason.WRONG_PASSWORD,
+                        TEXTS.text("server.password", address, credentials.user(), credentials.origin()));
+            case "28000" ->
+                meaning(
+                        Reason.WRONG_PASSWORD,
+                        TEXTS.text("server.login", address, credentials.user(), message(failure)));
             case "3D000" -> meaning(Reason.NO_DATABASE, TEXTS.text("server.noDatabase", address.database()));
-            case "42501" -> meaning(
-                    Reason.NO_RIGHT, TEXTS.text("server.noRight", credentials.user(), message(failure)));
-            case "40001", "40P01", "55P03", "55006" -> meaning(
-                    Reason.BUSY, TEXTS.text("server.inUse", message(failure)));
+            case "42501" ->
+                meaning(Reason.NO_RIGHT, TEXTS.text("server.noRight", credentials.user(), message(failure)));
+            case "40001", "40P01", "55P03", "55006" ->
+                meaning(Reason.BUSY, TEXTS.text("server.inUse", message(failure)));
             default -> Optional.empty();
         };
     }
@@ -130,8 +133,8 @@ public final class LabFailures {
     private Optional<Meaning> byRefusal(String state, SQLException failure) {
         return switch (state) {
             case "OHM03" -> meaning(Reason.CLOSED, TEXTS.text("server.closed", message(failure)));
-            case "OHM01", "OHM02", "OHM04", "OHM05", "OHM06", "OHM07" -> meaning(
-                    Reason.REFUSED, TEXTS.text("server.refused", message(failure)));
+            case "OHM01", "OHM02", "OHM04", "OHM05", "OHM06", "OHM07" ->
+                meaning(Reason.REFUSED, TEXTS.text("server.refused", message(failure)));
             case "22021", "22P05" -> meaning(Reason.REFUSED, TEXTS.text("server.characters", message(failure)));
             default -> Optional.empty();
         };

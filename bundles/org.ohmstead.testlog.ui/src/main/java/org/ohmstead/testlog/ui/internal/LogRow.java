@@ -116,22 +116,22 @@ record LogRow(IndexedEntry entry, Optional<LogEntry> full, RowState state, List<
      */
     String hover(LogColumn column, Optional<LogEntry> known) {
         return switch (column) {
-            case STATE -> known.flatMap(LogEntry::voidedBy)
-                    .map(EntryDetails::voidedBy)
-                    .orElse(state.explanation());
-            case NUMBER -> entry.chain().isEmpty()
-                    ? state.explanation()
-                    : TEXTS.text("row.joined", Long.toString(entry.sequence()), entry.chain(), state.explanation());
-            case POWER, UNCERTAINTY, CHANNEL -> reading(known)
-                    .map(LogRow::powers)
-                    .orElse("");
+            case STATE ->
+                known.flatMap(LogEntry::voidedBy).map(EntryDetails::voidedBy).orElse(state.explanation());
+            case NUMBER ->
+                entry.chain().isEmpty()
+                        ? state.explanation()
+                        : TEXTS.text("row.joined", Long.toString(entry.sequence()), entry.chain(), state.explanation());
+            case POWER, UNCERTAINTY, CHANNEL ->
+                reading(known).map(LogRow::powers).orElse("");
             case OUTCOME -> entry.outcome().map(Words::explain).orElse("");
-            case LOAD -> reading(known)
-                    .map(reading -> TEXTS.text(
-                            "row.load",
-                            reading.loadId(),
-                            Numbers.digits(reading.weakestChannel().loadOhms(), 4)))
-                    .orElse(entry.loadId());
+            case LOAD ->
+                reading(known)
+                        .map(reading -> TEXTS.text(
+                                "row.load",
+                                reading.loadId(),
+                                Numbers.digits(reading.weakestChannel().loadOhms(), 4)))
+                        .orElse(entry.loadId());
             case TIME -> TEXTS.text("row.time", Figures.time(time(entry)), Figures.time(entry.recordedAt()));
             case INSTRUMENTS -> entry.overdue() ? TEXTS.text("row.overdue.why") : "";
             case STEP, AMPLIFIER, SERIAL, BENCH -> cell(column);

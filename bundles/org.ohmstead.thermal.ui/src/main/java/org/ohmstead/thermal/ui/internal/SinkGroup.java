@@ -91,8 +91,9 @@ final class SinkGroup implements HeatBindings.Bound {
 
     private static void check(Part part, double value) {
         switch (part) {
-            case FINS -> HeatBindings.require(
-                    value >= 0 && value <= MOST_FINS && value == Math.rint(value), TEXTS.text("sink.fins.check"));
+            case FINS ->
+                HeatBindings.require(
+                        value >= 0 && value <= MOST_FINS && value == Math.rint(value), TEXTS.text("sink.fins.check"));
             case DEPTH -> HeatBindings.require(value >= 0, TEXTS.text("check.notBelow"));
             case EMISSIVITY -> HeatBindings.require(value >= 0 && value <= 1, TEXTS.text("sink.emissivity.check"));
             default -> HeatBindings.require(value > 0, TEXTS.text("check.positive"));

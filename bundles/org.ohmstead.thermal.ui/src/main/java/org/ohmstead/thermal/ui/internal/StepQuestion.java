@@ -61,11 +61,12 @@ record StepQuestion(
         double voltsRms = load().voltsRms(powerWatts);
         return switch (signal) {
             case STEADY -> new Drive.Sine(voltsRms);
-            case BURST -> new Drive.Burst(
-                    voltsRms,
-                    burstOnSeconds,
-                    voltsRms * Math.pow(10, burstLowDb / 20),
-                    burstPeriodSeconds - burstOnSeconds);
+            case BURST ->
+                new Drive.Burst(
+                        voltsRms,
+                        burstOnSeconds,
+                        voltsRms * Math.pow(10, burstLowDb / 20),
+                        burstPeriodSeconds - burstOnSeconds);
             case PROGRAMME -> Drive.Programme.ofCrest(Math.sqrt(2) * voltsRms, crestDb);
         };
     }

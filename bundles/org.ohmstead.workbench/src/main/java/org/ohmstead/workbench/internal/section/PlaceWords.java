@@ -47,8 +47,8 @@ final class PlaceWords {
             case "bench" -> bench(path, project);
             case "loads" -> load(path, project);
             case "plan" -> row("place.step", "place.steps", path, 0, project.plan(), Step::id);
-            case "checkStandards" -> row(
-                    "place.check", "place.checks", path, 0, project.checkStandards(), CheckStandard::id);
+            case "checkStandards" ->
+                row("place.check", "place.checks", path, 0, project.checkStandards(), CheckStandard::id);
             case "sharedLog" -> withField(Texts.text("place.sharedlog"), path.rest(1));
             case "sheet" -> withField(Texts.text("place.sheet"), path.rest(1));
             default -> withField(Texts.text("place.file"), path.rest(0));
@@ -71,31 +71,33 @@ final class PlaceWords {
 
     private static String amplifier(ProjectPath path, Project project) {
         return switch (path.name(1)) {
-            case "ratings" -> row(
-                    "place.rating",
-                    "place.ratings",
-                    path,
-                    1,
-                    project.amplifier().ratings(),
-                    Rating::id);
+            case "ratings" ->
+                row(
+                        "place.rating",
+                        "place.ratings",
+                        path,
+                        1,
+                        project.amplifier().ratings(),
+                        Rating::id);
             case "fuses" -> row("place.fuse", "place.fuses", path, 1, List.of(), fuse -> "");
-            case "lowestLoads" -> row(
-                    "place.lowest",
-                    "place.lowests",
-                    path,
-                    1,
-                    project.amplifier().lowestLoads(),
-                    low -> Words.of(low.mode()));
+            case "lowestLoads" ->
+                row(
+                        "place.lowest",
+                        "place.lowests",
+                        path,
+                        1,
+                        project.amplifier().lowestLoads(),
+                        low -> Words.of(low.mode()));
             default -> withField(Texts.text("place.amplifier"), path.rest(1));
         };
     }
 
     private static String bench(ProjectPath path, Project project) {
         return switch (path.name(1)) {
-            case "meters" -> row(
-                    "place.meter", "place.meters", path, 1, project.bench().meters(), Meter::id);
-            case "parts" -> row(
-                    "place.part", "place.parts", path, 1, project.bench().parts(), Part::id);
+            case "meters" ->
+                row("place.meter", "place.meters", path, 1, project.bench().meters(), Meter::id);
+            case "parts" ->
+                row("place.part", "place.parts", path, 1, project.bench().parts(), Part::id);
             case "supply" -> withField(Texts.text("place.supply"), path.rest(2));
             case "cable" -> withField(Texts.text("place.cable"), path.rest(2));
             default -> withField(Texts.text("place.bench"), path.rest(1));
