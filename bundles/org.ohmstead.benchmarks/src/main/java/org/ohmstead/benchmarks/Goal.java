@@ -83,9 +83,10 @@ public sealed interface Goal {
         if (ratio.isEmpty()) {
             return "-";
         }
-        double value = ratio.getAsDouble();
+        boolean slower = this instanceof Shown && ratio.getAsDouble() < 1;
+        double value = slower ? 1 / ratio.getAsDouble() : ratio.getAsDouble();
         String number = String.format(Locale.ROOT, value < 10 ? "%.2f" : "%.0f", value);
-        if (this instanceof TimesAsLong) {
+        if (slower || this instanceof TimesAsLong) {
             return number + " x the time";
         }
         return this instanceof AtMost || this instanceof AtLeast ? number + " of the limit" : number + " x faster";

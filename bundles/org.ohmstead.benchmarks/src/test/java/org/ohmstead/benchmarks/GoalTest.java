@@ -46,5 +46,7 @@ class GoalTest {
         assertFalse(new Goal.Faster(1).isMet(1, OptionalDouble.empty()));
         assertFalse(new Goal.TimesAsLong(1).isMet(1, OptionalDouble.empty()));
         assertEquals("-", new Goal.Faster(1).ratioText(1, OptionalDouble.empty()));
+        assertEquals("4.00 x faster", new Goal.Shown().ratioText(2.5, TEN));
+        assertEquals("2.50 x the time", new Goal.Shown().ratioText(25, TEN));
     }
 }

@@ -13,8 +13,13 @@ import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import org.ohmstead.exchange.ExchangeException;
 import org.ohmstead.jobs.JobException;
 import org.ohmstead.load.NotationException;
@@ -34,6 +39,7 @@ import picocli.CommandLine.TypeConversionException;
 /** The command line: parses the words, runs them, and turns what went wrong into sentences and exit codes. */
 public final class Ohmstead {
     private static final int HELP_WIDTH = 110;
+    private static final String[] VERSION = {"--version"};
 
     private Ohmstead() {}
 
@@ -48,50 +54,34 @@ public final class Ohmstead {
     public static int run(String[] arguments, PrintStream out, PrintStream err) {
         Console console = new Console(out, err);
         try (FrameworkPlugins plugins = new FrameworkPlugins(console)) {
-            return run(commands(console, plugins), arguments, out, err, console);
+            return run(commands(console, plugins, arguments), arguments, out, err, console);
         }
     }
 
     /** Runs one command line with an input and plug-ins from anywhere. */
     static int run(String[] arguments, PrintStream out, PrintStream err, ConsoleInput in, PluginSource plugins) {
         Console console = new Console(out, err, in);
-        return run(commands(console, plugins), arguments, out, err, console);
+        return run(commands(console, plugins, arguments), arguments, out, err, console);
     }
 
     /** Returns all words. */
     static CommandLine commands(Console console, PluginSource plugins) {
+        return commands(console, plugins, new String[0]);
+    }
+
+    /**
+     * Returns the words that some arguments can mean: where the first is a word, that one, as what belongs to it is all that is asked for;
+     * none where just the version is asked for; otherwise all. Looking through every class of all words takes half a second.
+     */
+    static CommandLine commands(Console console, PluginSource plugins, String[] arguments) {
         CommandLine commands = new CommandLine(new RootCommand(console));
-        for (Object command : new Object[] {
-            new DemoCommand(console),
-            new CheckCommand(console),
-            new AnalyzeCommand(console),
-            new RunCommand(console, plugins),
-            new CurvesCommand(console),
-            new CompareCommand(console),
-            new ReportCommand(console)
-        }) {
-            commands.addSubcommand(command);
+        Map<String, Supplier<Object>> all = words(console, plugins);
+        String first = arguments.length == 0 ? "" : arguments[0];
+        if (all.containsKey(first)) {
+            commands.addSubcommand(all.get(first).get());
+        } else if (!Arrays.equals(arguments, VERSION)) {
+            all.values().forEach(word -> commands.addSubcommand(word.get()));
         }
-        LoadCommand load = new LoadCommand(console);
-        commands.addSubcommand(withWords(load, load.words()));
-        ThermalCommand thermal = new ThermalCommand(console);
-        commands.addSubcommand(withWords(thermal, thermal.words()));
-        SetupCommand setup = new SetupCommand(console);
-        commands.addSubcommand(withWords(setup, setup.words()));
-        LessonCommand lessons = new LessonCommand(console);
-        commands.addSubcommand(withWords(lessons, lessons.words()));
-        SignalCommand signals = new SignalCommand(console, new SoundCards());
-        commands.addSubcommand(withWords(signals, signals.words()));
-        SoundCommand sound = new SoundCommand(console);
-        commands.addSubcommand(withWords(sound, sound.words()));
-        PluginsCommand pluginWords = new PluginsCommand(console, plugins);
-        commands.addSubcommand(withWords(pluginWords, pluginWords.words()));
-        ProjectCommand projects = new ProjectCommand(console);
-        commands.addSubcommand(withWords(projects, projects.words()));
-        LogCommand log = new LogCommand(console);
-        commands.addSubcommand(withWords(log, log.words()));
-        LabCommand lab = new LabCommand(console);
-        commands.addSubcommand(withWords(lab, lab.words()));
         commands.registerConverter(Path.class, Ohmstead::path);
         commands.setExpandAtFiles(false);
         commands.setCaseInsensitiveEnumValuesAllowed(true);
@@ -99,6 +89,28 @@ public final class Ohmstead {
         commands.setHelpFactory(Words::help);
         commands.setParameterExceptionHandler((fault, given) -> UsageFaults.explain(fault));
         return commands;
+    }
+
+    private static Map<String, Supplier<Object>> words(Console console, PluginSource plugins) {
+        Map<String, Supplier<Object>> words = new LinkedHashMap<>();
+        words.put("demo", () -> new DemoCommand(console));
+        words.put("check", () -> new CheckCommand(console));
+        words.put("analyze", () -> new AnalyzeCommand(console));
+        words.put("run", () -> new RunCommand(console, plugins));
+        words.put("curves", () -> new CurvesCommand(console));
+        words.put("compare", () -> new CompareCommand(console));
+        words.put("report", () -> new ReportCommand(console));
+        words.put("load", () -> withWords(new LoadCommand(console), LoadCommand::words));
+        words.put("thermal", () -> withWords(new ThermalCommand(console), ThermalCommand::words));
+        words.put("setup", () -> withWords(new SetupCommand(console), SetupCommand::words));
+        words.put("lesson", () -> withWords(new LessonCommand(console), LessonCommand::words));
+        words.put("signal", () -> withWords(new SignalCommand(console, new SoundCards()), SignalCommand::words));
+        words.put("sound", () -> withWords(new SoundCommand(console), SoundCommand::words));
+        words.put("plugins", () -> withWords(new PluginsCommand(console, plugins), PluginsCommand::words));
+        words.put("project", () -> withWords(new ProjectCommand(console), ProjectCommand::words));
+        words.put("log", () -> withWords(new LogCommand(console), LogCommand::words));
+        words.put("lab", () -> withWords(new LabCommand(console), LabCommand::words));
+        return words;
     }
 
     private static int run(
@@ -114,9 +126,9 @@ public final class Ohmstead {
         return exitCode;
     }
 
-    private static CommandLine withWords(Object command, Object[] words) {
+    private static <T> CommandLine withWords(T command, Function<T, Object[]> words) {
         CommandLine commandLine = new CommandLine(command);
-        for (Object word : words) {
+        for (Object word : words.apply(command)) {
             commandLine.addSubcommand(word);
         }
         return commandLine;

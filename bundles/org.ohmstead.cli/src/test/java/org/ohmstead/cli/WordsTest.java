@@ -96,10 +96,33 @@ class WordsTest {
                 .toList();
     }
 
-    private static CommandLine root() {
+    @Test
+    void aWordByItselfIsTheSameAsAmongAllOthers() {
+        Map<String, CommandLine> all = root().getSubcommands();
+        assertTrue(all.size() > 15, all.size() + " words");
+        all.forEach((name, word) -> {
+            Map<String, CommandLine> alone = root(name, "--help").getSubcommands();
+            assertEquals(Set.of(name), alone.keySet());
+            assertEquals(
+                    word.getSubcommands().keySet(),
+                    alone.get(name).getSubcommands().keySet());
+            assertEquals(word.getUsageMessage(), alone.get(name).getUsageMessage());
+        });
+    }
+
+    @Test
+    void onlyTheVersionNeedsNoWords() {
+        assertEquals(Set.of(), root("--version").getSubcommands().keySet());
+        Set<String> all = root().getSubcommands().keySet();
+        assertEquals(all, root("--help").getSubcommands().keySet());
+        assertEquals(all, root("--version", "lab").getSubcommands().keySet());
+        assertEquals(all, root("labb").getSubcommands().keySet());
+    }
+
+    private static CommandLine root(String... arguments) {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
         Console console = new Console(nowhere, nowhere, new ConsoleInput(new ByteArrayInputStream(new byte[0]), false));
-        return Ohmstead.commands(console, new FrameworkPlugins(console));
+        return Ohmstead.commands(console, new FrameworkPlugins(console), arguments);
     }
 
     private static List<CommandSpec> words() {
