@@ -36,9 +36,7 @@ record Joining(Path file, String name, String who) {
                     InterruptedException {
         JoinReport report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             report = isLines() ? LogLines.join(file, log, name, who) : joinLog(log);
         }
         Optional<SharingState> sharedLog =

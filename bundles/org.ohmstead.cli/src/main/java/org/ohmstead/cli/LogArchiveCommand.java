@@ -67,9 +67,7 @@ final class LogArchiveCommand implements Callable<Integer> {
                 : voided ? new Archive.TakeOut.Voided() : new Archive.TakeOut.Nothing();
         Archive.Report report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             Archive.Who by = new Archive.Who(who, Ohmstead.version(), Instant.now());
             report = Archive.make(folder.folder(), log, target, takeOut, by, new ConsoleExchange(console));
         }

@@ -78,9 +78,7 @@ final class LogCheckCommand implements Callable<Integer> {
         LogEntry entry;
         List<LogEntry> entries;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             entry = log.append(check.figures(folder.project(), folder.loaded().revisionSha256(), Ohmstead.version()));
             entries = log.entries(LogQuery.everything());
         }

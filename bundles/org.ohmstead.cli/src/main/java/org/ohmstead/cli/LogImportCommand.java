@@ -115,9 +115,7 @@ final class LogImportCommand implements Callable<Integer> {
         }
         ReadingImport.Report report;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             report = table.addTo(log, skipBad, new ConsoleExchange(console));
         }
         return tell(

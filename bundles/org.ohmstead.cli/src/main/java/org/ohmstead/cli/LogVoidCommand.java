@@ -54,9 +54,7 @@ final class LogVoidCommand implements Callable<Integer> {
         folder.readLog().close();
         LogEntry entry;
         try (ProjectLock lock = ProjectLock.acquire(folder.folder());
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             entry = log.voidEntry(id, reason, who);
         }
         Optional<SharingState> sharedLog = HandingOver.all(folder, 1);

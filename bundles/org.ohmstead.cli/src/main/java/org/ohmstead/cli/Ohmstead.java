@@ -64,11 +64,6 @@ public final class Ohmstead {
         return run(commands(console, plugins, arguments), arguments, out, err, console);
     }
 
-    /** Returns all words. */
-    static CommandLine commands(Console console, PluginSource plugins) {
-        return commands(console, plugins, new String[0]);
-    }
-
     /**
      * Returns the words that some arguments can mean: where the first is a word, that one, as what belongs to it is all that is asked for;
      * none where just the version is asked for; otherwise all. Looking through every class of all words takes half a second.

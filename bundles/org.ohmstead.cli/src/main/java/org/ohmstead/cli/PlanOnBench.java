@@ -61,9 +61,7 @@ final class PlanOnBench {
         RunPlan plan = RunPlan.of(folder, catalog.view(), options);
         ProjectLock lock = ProjectLock.acquire(folder.folder());
         try (lock;
-                TestLog log = TestLog.open(folder.logFile())) {
-            log.whenClockWentBack(console::message);
-            LogTrust.requireWhole(log);
+                TestLog log = LogTrust.openToAdd(folder.logFile(), console::message)) {
             List<LogEntry> entries = new CopyOnWriteArrayList<>(log.entries(LogQuery.everything()));
             Rests rests =
                     options.rests() ? PlanRuns.rests(folder.project(), new NetworkPartSharing(), entries) : Rests.NONE;

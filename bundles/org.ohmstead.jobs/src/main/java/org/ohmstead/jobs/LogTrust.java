@@ -3,8 +3,10 @@
 
 package org.ohmstead.jobs;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.ohmstead.model.Project;
 import org.ohmstead.model.Reading;
 import org.ohmstead.testlog.LogEntry;
@@ -41,6 +43,28 @@ public final class LogTrust {
         Optional<String> fault = fault(log);
         if (fault.isPresent()) {
             throw new JobException(JobException.Reason.BROKEN_LOG, TEXTS.text("log.broken.unused", fault.get()));
+        }
+    }
+
+    /**
+     * Opens a log that is whole, to add entries to it; a new one where there is none.
+     *
+     * @param told hears, in whole sentences, of an entry added that says an earlier time than the one ahead of it
+     * @throws JobException when the chain is broken
+     * @throws TestLogException when the log cannot be opened or read
+     */
+    public static TestLog openToAdd(Path logFile, Consumer<String> told) throws JobException, TestLogException {
+        TestLog log = TestLog.open(logFile);
+        boolean whole = false;
+        try {
+            log.whenClockWentBack(told);
+            requireWhole(log);
+            whole = true;
+            return log;
+        } finally {
+            if (!whole) {
+                log.close();
+            }
         }
     }
 

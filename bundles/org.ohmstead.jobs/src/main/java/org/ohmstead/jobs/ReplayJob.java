@@ -148,9 +148,7 @@ public final class ReplayJob {
         PowerProcedure procedure = new PowerProcedure(
                         project.project(), project.loaded().revisionSha256(), softwareVersion, operator)
                 .withSharing(sharing);
-        try (TestLog log = TestLog.open(project.logFile())) {
-            log.whenClockWentBack(progress::remark);
-            LogTrust.requireWhole(log);
+        try (TestLog log = LogTrust.openToAdd(project.logFile(), progress::remark)) {
             StepWork work = new StepWork(
                     project.folder(), recordingsFolder, procedure, again ? Set.of() : captureSets(log), progress);
             try (OrderedResults<StepWork.Result> results = new OrderedResults<>(
