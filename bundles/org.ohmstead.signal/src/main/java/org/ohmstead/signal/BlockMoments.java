@@ -46,7 +46,7 @@ final class BlockMoments {
             sum(products, b * BLOCK, b, cosines, sines);
         }
         if (whole < blocks) {
-            double[] last = Arrays.copyOf(Arrays.copyOfRange(products, whole * BLOCK, size), BLOCK);
+            double[] last = Arrays.copyOfRange(products, whole * BLOCK, (whole + 1) * BLOCK);
             sum(last, 0, whole, cosines, sines);
         }
     }

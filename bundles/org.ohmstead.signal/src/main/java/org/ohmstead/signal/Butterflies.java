@@ -76,11 +76,7 @@ final class Butterflies {
     }
 
     /** Multiplies each column by its own factor; the real parts go to another place. */
-    static void turnEach(double[][] row, double[][] factors, double[] real, int width) {
-        double[] re = row[0];
-        double[] im = row[1];
-        double[] cosines = factors[0];
-        double[] sines = factors[1];
+    static void turnEach(double[] re, double[] im, double[] cosines, double[] sines, double[] real, int width) {
         for (int q = 0; q < width; q++) {
             real[q] = re[q] * cosines[q] - im[q] * sines[q];
         }

@@ -72,9 +72,9 @@ final class PlainSpectrum {
         if (window == Window.RECTANGULAR) {
             own(first, last, target, first - from);
         } else if (window == Window.HANN) {
-            narrow(new int[] {first, last, first - from}, target, taps[0], taps[1]);
+            narrow(first, last, target, first - from, taps);
         } else {
-            wide(new int[] {first, last, first - from}, target, taps);
+            wide(first, last, target, first - from, taps);
         }
         for (int k = from; k < first; k++) {
             target[k - from] = square(k, taps);
@@ -84,6 +84,7 @@ final class PlainSpectrum {
         }
     }
 
+    /** Writes lines from one (included) to another (excluded) from a place on, as the two after this do. */
     private void own(int first, int last, double[] squares, int place) {
         double[] re = real;
         double[] im = imaginary;
@@ -93,20 +94,20 @@ final class PlainSpectrum {
         }
     }
 
-    /** @param range the first line, the end of them, and where the first is put */
-    private void narrow(int[] range, double[] squares, double own, double next) {
+    private void narrow(int first, int last, double[] squares, int place, double[] taps) {
+        double own = taps[0];
+        double next = taps[1];
         double[] re = real;
         double[] im = imaginary;
-        int shift = range[2] - range[0];
-        for (int k = range[0]; k < range[1]; k++) {
+        int shift = place - first;
+        for (int k = first; k < last; k++) {
             double x = own * re[k] + next * (re[k - 1] + re[k + 1]);
             double y = own * im[k] + next * (im[k - 1] + im[k + 1]);
             squares[k + shift] = x * x + y * y;
         }
     }
 
-    /** @param range the first line, the end of them, and where the first is put */
-    private void wide(int[] range, double[] squares, double[] taps) {
+    private void wide(int first, int last, double[] squares, int place, double[] taps) {
         double a = taps[0];
         double b = taps[1];
         double c = taps[2];
@@ -114,8 +115,8 @@ final class PlainSpectrum {
         double e = taps[4];
         double[] re = real;
         double[] im = imaginary;
-        int shift = range[2] - range[0];
-        for (int k = range[0]; k < range[1]; k++) {
+        int shift = place - first;
+        for (int k = first; k < last; k++) {
             double x = a * re[k]
                     + b * (re[k - 1] + re[k + 1])
                     + c * (re[k - 2] + re[k + 2])

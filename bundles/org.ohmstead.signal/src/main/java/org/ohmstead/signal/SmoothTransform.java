@@ -126,23 +126,19 @@ final class SmoothTransform {
             split(samples, 2 * (j * columns + from), re[j], im[j], width);
         }
         down.forward(re, im, width);
-        double[][] row = new double[2][];
-        double[][] factors = new double[2][];
         double[] turned = new double[width];
         for (int k = 0; k < rows; k++) {
-            row[0] = re[down.rowOf(k)];
-            row[1] = im[down.rowOf(k)];
-            factors[0] = cosines[k];
-            factors[1] = sines[k];
+            double[] rowRe = re[down.rowOf(k)];
+            double[] rowIm = im[down.rowOf(k)];
             int turn = (int) (2L * k * from % size);
             int fine = turn & (FINE - 1);
             int coarse = turn >> FINE_BITS;
             double real = coarseCosines[coarse] * fineCosines[fine] - coarseSines[coarse] * fineSines[fine];
             double imaginary = coarseCosines[coarse] * fineSines[fine] + coarseSines[coarse] * fineCosines[fine];
-            Butterflies.turn(row[0], row[1], real, imaginary, width);
-            Butterflies.turnEach(row, factors, turned, width);
+            Butterflies.turn(rowRe, rowIm, real, imaginary, width);
+            Butterflies.turnEach(rowRe, rowIm, cosines[k], sines[k], turned, width);
             scatter(turned, middleRe, from * stride + k, stride, width);
-            scatter(row[1], middleIm, from * stride + k, stride, width);
+            scatter(rowIm, middleIm, from * stride + k, stride, width);
         }
     }
 

@@ -178,8 +178,7 @@ final class WavReader {
             throw broken(statedSize == 0 ? "wav.unfinished.zero" : "wav.unfinished.unknown", fileSize - body);
         } else if (!wide && fileSize - body - statedSize >= SIZES) {
             // A chunk's size is 32 bits wide, so that of a longer one is written without its upper bits. Which of the
-            // bytes that follow are
-            // samples is not known then: there may be other chunks behind them.
+            // bytes that follow are samples is not known then: there may be other chunks behind them.
             throw broken("wav.wrapped", statedSize, fileSize - body);
         }
         dataPosition = body;
