@@ -22,8 +22,7 @@ final class SheetFonts {
 
     private SheetFonts() {}
 
-    // Read once, not for each sheet: each reading leaves an open copy of the file behind until the virtual machine
-    // ends.
+    // Read once, not for each sheet: each reading leaves an open copy of the file behind until the program ends.
     private static final class Loaded {
         static final Font REGULAR = load(SheetFonts.REGULAR);
     }

@@ -45,8 +45,7 @@ public final class ClockSteps {
     void see(RawRow row) {
         byte[] before = last;
         last = row.recordedAt;
-        // Usual times are in the order of their bytes, but for fractions of one second; the others are looked at more
-        // closely.
+        // Usual times are in the order of their bytes, but for fractions of one second; others are looked at closely.
         if (Arrays.compare(row.recordedAt, before) < 0 && wentBack(RawRow.text(before), RawRow.text(row.recordedAt))) {
             count++;
             if (told.size() == MOST_TOLD) {

@@ -45,8 +45,7 @@ final class SheetBar {
         export.setText(Texts.say("bar.export"));
         export.setToolTipText(Texts.say("bar.export.hint"));
         Menu menu = menu(actions);
-        // A menu that pops up by hand belongs to the window, which would keep it, and all that it calls, after the
-        // view.
+        // A menu that pops up by hand belongs to the window, which would keep it and all that it calls.
         export.addDisposeListener(event -> menu.dispose());
         export.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             Point size = export.getSize();
