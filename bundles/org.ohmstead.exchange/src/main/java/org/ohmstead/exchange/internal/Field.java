@@ -54,6 +54,8 @@ enum Field {
     CASE("case", Unit.CELSIUS);
 
     private static final Pattern BRACKETED = Pattern.compile("(.*?)[\\s_]*[\\[(]([^\\[\\]()]*)[\\])]\\s*");
+    private static final Pattern GAP = Pattern.compile("[\\s-]+");
+    private static final Pattern UNIT_WORD = Pattern.compile("[a-z\u00b5\u03a9%]{1,6}");
     private static final double ICE_POINT_KELVIN = 273.15;
 
     private final String base;
@@ -87,8 +89,9 @@ enum Field {
     /** Returns which column a heading stands for, or empty when none is known by it. */
     static Optional<Column> of(String heading) {
         String text = heading.strip();
+        String name = name(text);
         Optional<Field> words = Arrays.stream(values())
-                .filter(field -> field.unit.isEmpty() && field.base.equals(name(text)))
+                .filter(field -> field.unit.isEmpty() && field.base.equals(name))
                 .findFirst();
         if (words.isPresent()) {
             return words.map(field -> new Column(field, text, 1, 0, false));
@@ -97,7 +100,7 @@ enum Field {
         if (bracketed.matches()) {
             return quantity(text, bracketed.group(1), bracketed.group(2));
         }
-        if (name(text).equals(COVERAGE_FACTOR.base)) {
+        if (name.equals(COVERAGE_FACTOR.base)) {
             return quantity(text, text, "");
         }
         int end = text.lastIndexOf('_');
@@ -111,12 +114,18 @@ enum Field {
         String bare = bracketed.matches() ? name(bracketed.group(1)) : text;
         return Arrays.stream(values())
                 .filter(field -> field.unit.isPresent())
-                .anyMatch(field -> bare.equals(field.base) || text.matches(field.base + "_[a-z\u00b5\u03a9%]{1,6}"));
+                .anyMatch(field -> bare.equals(field.base) || field.isNameWithUnit(text));
+    }
+
+    private boolean isNameWithUnit(String name) {
+        return name.startsWith(base + "_")
+                && UNIT_WORD.matcher(name.substring(base.length() + 1)).matches();
     }
 
     private static Optional<Column> quantity(String heading, String base, String unitText) {
+        String name = name(base);
         for (Field field : values()) {
-            if (field.unit.isPresent() && field.base.equals(name(base))) {
+            if (field.unit.isPresent() && field.base.equals(name)) {
                 Optional<Column> column = column(field, heading, unitText.strip());
                 if (column.isPresent()) {
                     return column;
@@ -162,7 +171,7 @@ enum Field {
     }
 
     private static String name(String heading) {
-        return heading.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
+        return GAP.matcher(heading.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
     }
 
     /** Returns an example of the heading, for messages. */

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -149,11 +150,20 @@ final class XlsxTable implements RawTable {
 
     /** Moves on; refuses what a workbook never holds. */
     static int advance(XMLStreamReader xml) throws XMLStreamException, ExchangeException {
-        int event = xml.next();
+        int event = next(xml);
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
             throw ExchangeException.refused(TEXTS.text("workbook.entity"));
         }
         return event;
+    }
+
+    private static int next(XMLStreamReader xml) throws XMLStreamException {
+        try {
+            return xml.next();
+        } catch (MissingResourceException unsaid) {
+            // The parser lacks words for some of what it finds wrong in a document type, and fails over that instead.
+            throw new XMLStreamException(unsaid);
+        }
     }
 
     @Override
