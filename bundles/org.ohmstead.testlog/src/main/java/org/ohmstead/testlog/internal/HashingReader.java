@@ -21,7 +21,10 @@ import org.ohmstead.units.text.Messages;
  */
 final class HashingReader implements AutoCloseable {
     private static final Messages TEXTS = Messages.of(HashingReader.class);
-    private static final int BATCH = 256;
+    private static final int BATCH = HashLanes.LANES;
+
+    /** Hashing side by side takes a while until it is fast, so that the first batches, which may be all, are hashed otherwise. */
+    private static final long SLOW_BATCHES = 32;
 
     /** So many batches keep the other thread busy while this one hashes one itself. */
     private static final int ENOUGH_TO_DO = 3;
@@ -48,6 +51,7 @@ final class HashingReader implements AutoCloseable {
     });
     private final Deque<Batch> waiting = new ArrayDeque<>();
     private List<RawRow> rows = new ArrayList<>(BATCH);
+    private long batches;
     private boolean stopped;
 
     HashingReader(Taker taker) {
@@ -73,7 +77,9 @@ final class HashingReader implements AutoCloseable {
             return;
         }
         boolean elsewhere = toDo.get() < ENOUGH_TO_DO;
-        FutureTask<boolean[]> fits = new FutureTask<>(() -> fits(some, elsewhere ? there : here));
+        RowHash hash = elsewhere ? there : here;
+        boolean sideBySide = batches++ >= SLOW_BATCHES;
+        FutureTask<boolean[]> fits = new FutureTask<>(() -> sideBySide ? hash.fitSideBySide(some) : hash.fit(some));
         waiting.add(new Batch(some, fits));
         if (elsewhere) {
             toDo.incrementAndGet();
@@ -84,14 +90,6 @@ final class HashingReader implements AutoCloseable {
         } else {
             fits.run();
         }
-    }
-
-    private static boolean[] fits(List<RawRow> rows, RowHash hash) {
-        boolean[] fits = new boolean[rows.size()];
-        for (int at = 0; at < fits.length; at++) {
-            fits[at] = hash.fits(rows.get(at));
-        }
-        return fits;
     }
 
     private void take(Batch batch) {

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.ohmstead.testlog.chain.ChainedRow;
 
 /** An entry as the bytes that it is stored as, so that a long chain is checked without making texts of them. */
-public final class RawRow {
+public final class RawRow implements HashLanes.Message {
     private static final int HEAD_COLUMNS = 6;
     private static final byte LINE_FEED = '\n';
 
@@ -114,6 +114,19 @@ public final class RawRow {
     byte[] computedHash(MessageDigest digest) {
         digest.update(head, hashedFrom, head.length - hashedFrom);
         return digest.digest(body);
+    }
+
+    /** Returns the length of what is hashed in bytes. */
+    @Override
+    public int length() {
+        return head.length - hashedFrom + body.length;
+    }
+
+    @Override
+    public void copyTo(byte[] target, int at) {
+        int headLength = head.length - hashedFrom;
+        System.arraycopy(head, hashedFrom, target, at, headLength);
+        System.arraycopy(body, 0, target, at + headLength, body.length);
     }
 
     String hashText() {
