@@ -16,7 +16,7 @@ final class BurstTrain {
     private static final int LEAST_WINDOW_SAMPLES = 12;
     private static final double ON_POWER_RATIO = 0.25;
     /** Blocks in a window, where a look at blocks may do. */
-    private static final int BLOCKS = 8;
+    private static final int BLOCKS = 4;
 
     private static final int LEAST_BLOCK = 4;
     private static final double SHORT_WINDOWS = 1.3;

@@ -3,6 +3,8 @@
 
 package org.ohmstead.signal;
 
+import java.util.concurrent.atomic.AtomicReferenceArray;
+
 /**
  * Tells whether the harmonics of a tone are those of a sine with cut-off tops, and how deep the cut is. Each side of
  * the cut wave is the sine minus the tip above its limit, and a tip has a Fourier series in closed form. The drive of
@@ -27,6 +29,7 @@ final class ClippingFit {
     private static final double LEAST_SIGNAL_TO_NOISE = 9;
 
     private static final double[][] GRID_TIPS = gridTips();
+    private static final AtomicReferenceArray<double[][]> ACROSS = new AtomicReferenceArray<>(MAX_ORDERS + 1);
 
     private final double[] inPhase;
     private final double quadraturePower;
@@ -107,11 +110,12 @@ final class ClippingFit {
         for (int i = 0; i <= GRID; i++) {
             sides[i] = new GridSide(GRID_TIPS[i]);
         }
+        double[][] across = across(orders);
         double[] drivesDb = new double[2];
         double best = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= GRID; i++) {
             for (int j = 0; j <= GRID; j++) {
-                double cost = sides[i].cost(sides[j]);
+                double cost = sides[i].cost(sides[j], across[i][j]);
                 if (cost < best) {
                     best = cost;
                     drivesDb[0] = gridDriveDb(i);
@@ -120,6 +124,30 @@ final class ClippingFit {
             }
         }
         return drivesDb;
+    }
+
+    /** Returns the sums of products of each two tips of the grid, which are the same for every wave with as many orders. */
+    private static double[][] across(int orders) {
+        double[][] known = ACROSS.get(orders);
+        if (known == null) {
+            known = new double[GRID + 1][GRID + 1];
+            for (int i = 0; i <= GRID; i++) {
+                for (int j = 0; j <= GRID; j++) {
+                    known[i][j] = across(GRID_TIPS[i], GRID_TIPS[j], orders);
+                }
+            }
+            ACROSS.set(orders, known);
+        }
+        return known;
+    }
+
+    /** Sum of the products of two tips on different sides, so that the even orders have the other sign; the second is left out. */
+    private static double across(double[] positive, double[] negative, int orders) {
+        double sum = positive[1] * negative[1];
+        for (int n = 3; n <= orders; n++) {
+            sum += n % 2 == 0 ? -positive[n] * negative[n] : positive[n] * negative[n];
+        }
+        return sum;
     }
 
     /** Improves both drives in place by ever smaller steps and returns the cost that is left. */
@@ -166,8 +194,7 @@ final class ClippingFit {
     }
 
     /**
-     * What a tip of the grid adds to the sums of products: all pairs of the grid are tried, and for each pair only the
-     * product of the two tips is left to do. The drives of the grid are low enough for the sums to keep their digits.
+     * What a tip of the grid adds to the sums of products: all pairs of the grid are tried. The drives of the grid are low enough for the sums to keep their digits.
      */
     private final class GridSide {
         /** Orders 1 and 3 up; the second is left out. */
@@ -199,21 +226,13 @@ final class ClippingFit {
             withEven = ofEven;
         }
 
-        /** Sum of the products with the tip of the other side, whose even orders have the other sign. */
-        double across(GridSide other) {
-            double odd = tip[1] * other.tip[1];
-            double even = 0;
-            int n = 3;
-            for (; n < orders; n += 2) {
-                odd += tip[n] * other.tip[n];
-                even += tip[n + 1] * other.tip[n + 1];
-            }
-            return odd - even + (n == orders ? tip[n] * other.tip[n] : 0);
-        }
-
-        /** The cost with this tip on the positive side and another on the negative side. */
-        double cost(GridSide negative) {
-            double modelSquare = 1 - 2 * (tip[1] + negative.tip[1]) + square + negative.square + 2 * across(negative);
+        /**
+         * The cost with this tip on the positive side and another on the negative side.
+         *
+         * @param across the sum of the products of the two
+         */
+        double cost(GridSide negative, double across) {
+            double modelSquare = 1 - 2 * (tip[1] + negative.tip[1]) + square + negative.square + 2 * across;
             double modelStep = step(1) - withStep - negative.withStep;
             double modelMeasured = inPhase[1] - withOdd - negative.withOdd - withEven + negative.withEven;
             return ClippingFit.this.cost(modelSquare, modelStep, modelMeasured);

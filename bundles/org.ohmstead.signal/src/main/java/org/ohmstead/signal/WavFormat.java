@@ -3,7 +3,10 @@
 
 package org.ohmstead.signal;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 
 /**
  * How one sample is stored.
@@ -12,6 +15,9 @@ import java.nio.ByteBuffer;
  * @param bits bits of a sample: 16, 24, 32, or 64 (floating point only)
  */
 record WavFormat(boolean floating, int bits) {
+    private static final VarHandle LITTLE_ENDIAN =
+            MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
+
     int bytes() {
         return bits / 8;
     }
@@ -53,7 +59,13 @@ record WavFormat(boolean floating, int bits) {
         byte[] bytes = buffer.array();
         double unit = scale / 0x1p23;
         int at = first;
-        for (int i = 0; i < count; i++) {
+        int i = 0;
+        // Four bytes in one, of which the highest belongs to the sample after.
+        for (; i < count && at + Integer.BYTES <= bytes.length; i++) {
+            target[from + i] = ((int) LITTLE_ENDIAN.get(bytes, at) << Byte.SIZE >> Byte.SIZE) * unit;
+            at += step;
+        }
+        for (; i < count; i++) {
             target[from + i] = ((bytes[at + 2] << 16) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at] & 0xFF)) * unit;
             at += step;
         }
