@@ -13,7 +13,7 @@ import org.ohmstead.workbench.look.Ids;
 import org.ohmstead.workbench.look.Spacing;
 import org.ohmstead.workbench.look.Tones;
 
-/** The whole text of the chosen problem below the table, however narrow the table's columns are. */
+/** The whole text of the chosen problem below the table or beside it, however narrow the table's columns are. */
 final class ProblemDetail extends Composite {
     private static final int TEXT_WIDTH = 300;
 
@@ -41,6 +41,14 @@ final class ProblemDetail extends Composite {
                 .hint(TEXT_WIDTH, SWT.DEFAULT)
                 .applyTo(label);
         return label;
+    }
+
+    /** Lies below the table as wide as that is, or beside it. */
+    void place(boolean beside) {
+        GridDataFactory place = beside
+                ? GridDataFactory.swtDefaults().align(SWT.FILL, SWT.BEGINNING)
+                : GridDataFactory.fillDefaults().grab(true, false);
+        place.applyTo(this);
     }
 
     /** Shows a problem, or how to see one. */

@@ -13,6 +13,8 @@ import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -42,6 +44,12 @@ public final class ProblemsComposite extends Composite implements DeskListener {
     private static final List<Severity> SEVERITIES = List.of(Severity.values());
     private static final int FILTER_WIDTH = 110;
     private static final int TABLE_HEIGHT = 120;
+
+    /** Below this height, the detail takes the room of the table's rows. */
+    private static final int LOW = 200;
+
+    /** From this width on there is room for the detail beside the table. */
+    private static final int WIDE = 700;
 
     private final ProjectDesk desk;
     private final Consumer<Problem> goTo;
@@ -104,9 +112,19 @@ public final class ProblemsComposite extends Composite implements DeskListener {
         building.add(() -> table = makeTable(filled));
         building.add(() -> {
             detail = new ProblemDetail(filled);
-            GridDataFactory.fillDefaults().grab(true, false).applyTo(detail);
+            placeDetail();
+            filled.addListener(SWT.Resize, event -> placeDetail());
         });
         building.add(() -> start(again));
+    }
+
+    /** Puts the detail below the table, or beside it in a low view, which would show no row otherwise. */
+    private void placeDetail() {
+        Point size = filled.getSize();
+        boolean beside = size.y < LOW && size.x >= WIDE;
+        ((GridLayout) filled.getLayout()).numColumns = beside ? 2 : 1;
+        detail.place(beside);
+        filled.layout();
     }
 
     private static String[] severityChoices() {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -58,6 +59,24 @@ class ProblemsCompositeTest {
             assertTrue(
                     stage.clipboard().startsWith("Severity\tProblem\tWhere\tRemedy\nError\tThe step"),
                     stage.clipboard());
+        }
+    }
+
+    @Test
+    void showsRowsInALowViewToo() throws Exception {
+        try (SectionStage stage = SectionStage.open(temp, ProblemsCompositeTest::broken)) {
+            stage.show(shell -> new ProblemsComposite(shell, stage.desk, problem -> {}));
+            stage.problemAt("$.plan[0].supplyVolts");
+            Table table = stage.find("problems.table", Table.class);
+            Composite frame = table.getParent();
+            Composite detail = stage.find("problems.detail.remedy", Label.class).getParent();
+            stage.shell.setSize(1100, 190);
+            stage.waitFor(() -> detail.getLocation().x > frame.getSize().x);
+            int rows = table.getClientArea().height / table.getItemHeight();
+            assertTrue(rows >= 3, "room for " + rows + " rows and the heading");
+            stage.shell.setSize(1100, 700);
+            stage.waitFor(() -> detail.getLocation().y > frame.getSize().y);
+            assertEquals(frame.getLocation().x, detail.getLocation().x);
         }
     }
 
