@@ -8,11 +8,11 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -28,27 +28,38 @@ final class Looks {
     private static final Pattern COUNTED = Pattern.compile("\\s*\\d+:\\s+(\\d+)\\s+\\d+\\s+(org\\.ohmstead\\.\\S+).*");
 
     private static final String OBJECTS = "objects of ";
+    private static final int MORE_LOOKS = 16;
 
     /** What may grow by how much: pools of threads, jars that are opened late and what the platform keeps breathe. */
     private static final Map<String, Double> SLACK =
             Map.of("threads", 2.0, "handles", 1.0, "heap in MB", 4.0, "classes", 200.0);
 
-    private final List<Map<String, Double>> looks = new ArrayList<>();
+    /** Of each figure what was seen, look by look; kept small, as the heap that is looked at holds it too. */
+    private final Map<String, double[]> figures = new TreeMap<>();
+
+    private int looks;
 
     /** Looks. */
     void look(SwtLeaks toolkit) throws IOException, JMException {
-        Map<String, Double> look = new HashMap<>();
-        look.put("threads", (double) ManagementFactory.getThreadMXBean().getThreadCount());
+        put("threads", ManagementFactory.getThreadMXBean().getThreadCount());
         List<String> open = openFiles();
-        look.put("handles", (double) open.size());
-        look.put("databases", (double)
-                open.stream().filter(file -> file.contains(".db")).count());
-        look.put("heap in MB", heap());
-        look.put("classes", (double) ManagementFactory.getClassLoadingMXBean().getLoadedClassCount());
-        look.put("controls", (double) toolkit.controls());
-        toolkit.alive().forEach((kind, count) -> look.put("SWT " + kind, (double) count));
-        objects(look);
-        looks.add(look);
+        put("handles", open.size());
+        put("databases", open.stream().filter(file -> file.contains(".db")).count());
+        put("heap in MB", heap());
+        put("classes", ManagementFactory.getClassLoadingMXBean().getLoadedClassCount());
+        put("controls", toolkit.controls());
+        toolkit.alive().forEach((kind, count) -> put("SWT " + kind, count));
+        objects();
+        looks++;
+    }
+
+    private void put(String figure, double value) {
+        double[] seen = figures.getOrDefault(figure, new double[0]);
+        if (looks >= seen.length) {
+            seen = Arrays.copyOf(seen, looks + MORE_LOOKS);
+            figures.put(figure, seen);
+        }
+        seen[looks] = value;
     }
 
     private static double heap() {
@@ -63,7 +74,7 @@ final class Looks {
     }
 
     /** Counts the objects of our classes that something still holds. */
-    private static void objects(Map<String, Double> look) throws JMException {
+    private void objects() throws JMException {
         String counted = (String) ManagementFactory.getPlatformMBeanServer()
                 .invoke(
                         new ObjectName("com.sun.management:type=DiagnosticCommand"),
@@ -72,7 +83,7 @@ final class Looks {
                         new String[] {String[].class.getName()});
         counted.lines().map(COUNTED::matcher).filter(Matcher::matches).forEach(line -> {
             if (!line.group(2).startsWith("org.ohmstead.ui.tests.")) {
-                look.put(OBJECTS + line.group(2), Double.valueOf(line.group(1)));
+                put(OBJECTS + line.group(2), Double.parseDouble(line.group(1)));
             }
         });
     }
@@ -96,10 +107,7 @@ final class Looks {
 
     /** Returns what there is more of in the last third than in the middle one, each a sentence. */
     List<String> growth() {
-        return looks.stream()
-                .flatMap(look -> look.keySet().stream())
-                .collect(Collectors.toCollection(TreeSet::new))
-                .stream()
+        return figures.keySet().stream()
                 .filter(figure -> last(figure) > middle(figure) + slack(figure))
                 .map(figure ->
                         String.format(Locale.ROOT, "%s: from %.1f to %.1f", figure, middle(figure), last(figure)))
@@ -112,31 +120,26 @@ final class Looks {
     }
 
     private double middle(String figure) {
-        return median(looks.subList(looks.size() / 3, 2 * looks.size() / 3), figure);
+        return median(figure, looks / 3, 2 * looks / 3);
     }
 
     private double last(String figure) {
-        return median(looks.subList(2 * looks.size() / 3, looks.size()), figure);
+        return median(figure, 2 * looks / 3, looks);
     }
 
-    private static double median(List<Map<String, Double>> some, String figure) {
-        return some.stream()
-                .mapToDouble(look -> look.getOrDefault(figure, 0.0))
-                .sorted()
-                .skip((some.size() - 1) / 2)
-                .findFirst()
-                .orElseThrow();
+    private double median(String figure, int from, int to) {
+        // What was not there lately has a shorter column.
+        double[] some = Arrays.copyOfRange(Arrays.copyOf(figures.get(figure), looks), from, to);
+        Arrays.sort(some);
+        return some[(some.length - 1) / 2];
     }
 
     /** Returns the figures in a line. */
     String summary() {
         return Stream.concat(
-                        looks.stream()
-                                .flatMap(look -> look.keySet().stream())
+                        figures.keySet().stream()
                                 .filter(figure -> !figure.startsWith(OBJECTS))
-                                .distinct()
-                                .sorted()
-                                .map(figure -> line(figure, looks.get(0).getOrDefault(figure, 0.0))),
+                                .map(figure -> line(figure, figures.get(figure)[0])),
                         Stream.of("(first look, median of the middle third, of the last)"))
                 .collect(Collectors.joining("; "));
     }
