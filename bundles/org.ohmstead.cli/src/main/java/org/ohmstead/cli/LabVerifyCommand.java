@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.ohmstead.jobs.ProjectFolder;
+import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.testlog.shared.LabProject;
 import org.ohmstead.testlog.shared.LabVerifyReport;
 import org.ohmstead.testlog.shared.SharedLab;
@@ -77,10 +78,12 @@ final class LabVerifyCommand implements Callable<Integer> {
                     .put("bench", part.chain().origin().bench())
                     .put("entriesChecked", part.report().entriesChecked())
                     .put("headHash", part.report().headHash())
-                    .put("faults", part.report().faults().size());
+                    .put("faults", part.report().faults().size())
+                    .put("clockWentBack", part.report().clockStepCount());
         }
         ArrayNode faults = root.putArray("faults");
         report.faults().forEach(fault -> faults.add(fault.sentence()));
+        ClockWords.fill(root, report.clockStepCount(), report.clockSteps(VerifyReport.MOST_CLOCK_STEPS));
         return root;
     }
 
@@ -95,6 +98,7 @@ final class LabVerifyCommand implements Callable<Integer> {
         } else {
             console.message(Texts.of("labVerify.changed"));
         }
+        ClockWords.print(console, report.clockStepCount(), report.clockSteps(ClockWords.SHOWN), "labVerify.clockMore");
         if (waiting > 0) {
             console.line(Texts.count("labVerify.waiting", waiting));
         }

@@ -42,8 +42,6 @@ import picocli.CommandLine.Option;
         },
         footer = {"", "${bundle:log.verify.exit}", "${bundle:log.verify.example}"})
 final class LogVerifyCommand implements Callable<Integer> {
-    private static final int SHOWN_CLOCK_STEPS = 5;
-
     private final Console console;
 
     @Mixin
@@ -138,12 +136,7 @@ final class LogVerifyCommand implements Callable<Integer> {
                         .put("kind", fault.kind().name()));
         ArrayNode list = root.putArray("chains");
         chains.forEach(chain -> fill(list.addObject(), chain));
-        ObjectNode clock = root.putObject("clockWentBack").put("count", report.clockStepCount());
-        ArrayNode places = clock.putArray("first");
-        report.clockSteps().forEach(step -> places.addObject()
-                .put("sequence", step.sequence())
-                .put("id", step.entryId())
-                .put("sentence", step.sentence()));
+        ClockWords.fill(root, report.clockStepCount(), report.clockSteps());
         root.putObject("witness").put("there", witness).put("cutOff", cutOff(report));
         return root;
     }
@@ -182,14 +175,7 @@ final class LogVerifyCommand implements Callable<Integer> {
         } else {
             console.message(Texts.of("verify.changed", file));
         }
-        tellOfClock(report);
-    }
-
-    private void tellOfClock(VerifyReport report) {
-        report.clockSteps().stream().limit(SHOWN_CLOCK_STEPS).forEach(step -> console.line(step.sentence()));
-        if (report.clockStepCount() > SHOWN_CLOCK_STEPS) {
-            console.line(Texts.of("verify.clockMore", report.clockStepCount() - SHOWN_CLOCK_STEPS));
-        }
+        ClockWords.print(console, report.clockStepCount(), report.clockSteps(), "verify.clockMore");
     }
 
     private static String sentence(JoinedParts chain) {

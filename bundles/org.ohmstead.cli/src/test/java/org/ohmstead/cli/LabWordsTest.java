@@ -173,4 +173,35 @@ class LabWordsTest {
             assertTrue(lab(4, "push").err().contains("has no role in the shared log"));
         }
     }
+
+    @Test
+    void aClockThatWasSetBackStandsInTheCheckOfTheSharedLog() throws Exception {
+        try (LabServer server = LabServer.start("bench1")) {
+            names(server.port(), "bench 1");
+            Files.deleteIfExists(project.resolve(TestLog.FILE_NAME));
+            FutureLog.write(project.resolve(TestLog.FILE_NAME));
+            be(LabServer.OWNER, LabServer.PASSWORD);
+            lab(0, "prepare");
+            lab(0, "push");
+            JsonNode before = lab(0, "verify", "--json").json();
+            assertEquals(0, before.at("/clockWentBack/count").asInt(-1));
+            assertEquals(0, before.at("/chains/0/clockWentBack").asInt(-1));
+            for (int number = 0; number < 2; number++) {
+                note("the clock is set right");
+            }
+            lab(0, "push");
+            BenchWords text = lab(0, "verify");
+            assertTrue(text.out().contains("The shared log is whole"), text.out());
+            assertTrue(
+                    text.out().contains("The entry A/N0002, number 2 of the joined chain A, says that it was added at"),
+                    text.out());
+            assertTrue(text.out().contains(FutureLog.TIME), text.out());
+            assertFalse(text.out().contains("A/N0003"), text.out());
+            JsonNode after = lab(0, "verify", "--json").json();
+            assertEquals(1, after.at("/clockWentBack/count").asInt());
+            assertEquals("A/N0002", after.at("/clockWentBack/first/0/id").asText());
+            assertEquals(2, after.at("/clockWentBack/first/0/sequence").asInt());
+            assertEquals(1, after.at("/chains/0/clockWentBack").asInt());
+        }
+    }
 }

@@ -21,6 +21,9 @@ public record VerifyReport(
         List<VerifyFault> faults,
         long clockStepCount,
         List<ClockStep> clockSteps) {
+    /** So many places where time runs backwards are told of one by one. */
+    public static final int MOST_CLOCK_STEPS = 100;
+
     public VerifyReport {
         Objects.requireNonNull(headHash, "headHash");
         faults = List.copyOf(faults);

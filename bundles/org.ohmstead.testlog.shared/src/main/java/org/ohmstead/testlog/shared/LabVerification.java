@@ -96,7 +96,7 @@ final class LabVerification {
             faults.add(fault(VerifyFault.Kind.ENTRY_MISSING, TEXTS.text("verify.empty", label, bench)));
         }
         faults.addAll(check.faults());
-        return new VerifyReport(rows, check.headHash(), faults);
+        return new VerifyReport(rows, check.headHash(), faults, check.clockStepCount(), check.clockSteps());
     }
 
     private void checkRow(ChainCheck check, ChainedRow row) {

@@ -17,6 +17,7 @@ final class BenchRows implements RowSource {
     private record Chain(String label, String name, long first, List<ChainedRow> rows) {}
 
     private final Map<String, Chain> chains = new LinkedHashMap<>();
+    private String now = "2026-03-02T09:14:05Z";
 
     BenchRows() {
         chains.put("", new Chain("", "", 1, new ArrayList<>()));
@@ -29,11 +30,17 @@ final class BenchRows implements RowSource {
         return copy;
     }
 
-    private static ChainedRow next(List<ChainedRow> rows, String kind, String id, String body) {
+    /** Sets the clock of the bench. */
+    synchronized BenchRows at(String time) {
+        now = time;
+        return this;
+    }
+
+    private ChainedRow next(List<ChainedRow> rows, String kind, String id, String body) {
         ChainedRow last = rows.isEmpty() ? null : rows.get(rows.size() - 1);
         long sequence = last == null ? 1 : last.sequence() + 1;
         String previous = last == null ? ChainedRow.FIRST_PREVIOUS_HASH : last.hash();
-        return ChainedRow.chained(sequence, kind, id, "2026-03-02T09:14:05Z", body, previous);
+        return ChainedRow.chained(sequence, kind, id, now, body, previous);
     }
 
     /** Adds a note. */

@@ -5,6 +5,7 @@ package org.ohmstead.testlog.chain;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmstead.testlog.ClockStep;
 import org.ohmstead.testlog.VerifyFault;
 import org.ohmstead.testlog.internal.ChainWalk;
 import org.ohmstead.testlog.internal.RawRow;
@@ -51,6 +52,16 @@ public final class ChainCheck {
     /** Returns what is wrong with the rows so far, in their order; empty when nothing is. */
     public List<VerifyFault> faults() {
         return List.copyOf(faults);
+    }
+
+    /** Returns at how many places of the rows so far time runs backwards, which is no fault. */
+    public long clockStepCount() {
+        return walk.clock().count();
+    }
+
+    /** Returns the first hundred of these places, or 99 and the last. */
+    public List<ClockStep> clockSteps() {
+        return walk.clock().told();
     }
 
     /** Returns how many rows were checked. */

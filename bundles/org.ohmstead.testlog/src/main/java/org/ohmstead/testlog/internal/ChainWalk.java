@@ -77,7 +77,7 @@ public final class ChainWalk {
     }
 
     /** Returns where the times of the rows so far run backwards. */
-    ClockSteps clock() {
+    public ClockSteps clock() {
         return clock;
     }
 

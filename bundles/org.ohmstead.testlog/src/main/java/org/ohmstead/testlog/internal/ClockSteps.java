@@ -11,14 +11,14 @@ import java.util.Arrays;
 import java.util.List;
 import org.ohmstead.testlog.ClockStep;
 import org.ohmstead.testlog.TestLog;
+import org.ohmstead.testlog.VerifyReport;
 import org.ohmstead.units.text.Messages;
 
 /** Looks where the times of a chain's entries run backwards. */
 public final class ClockSteps {
-    /** So many are told of one by one. */
-    static final int MOST_TOLD = 100;
 
     private static final Messages TEXTS = Messages.of(ClockSteps.class);
+    private static final int MOST_TOLD = VerifyReport.MOST_CLOCK_STEPS;
     private static final Duration LEEWAY = Duration.ofSeconds(TestLog.BUSY_SECONDS);
 
     private final String label;
@@ -66,12 +66,12 @@ public final class ClockSteps {
     }
 
     /** Returns the first of the places and the last, in their order. */
-    List<ClockStep> told() {
-        return told;
+    public List<ClockStep> told() {
+        return List.copyOf(told);
     }
 
     /** Returns how many there are. */
-    long count() {
+    public long count() {
         return count;
     }
 

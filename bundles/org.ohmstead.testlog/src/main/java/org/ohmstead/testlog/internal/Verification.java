@@ -166,7 +166,7 @@ public final class Verification {
         checked += walk.checked();
         clockStepCount += walk.clock().count();
         walk.clock().told().stream()
-                .limit(ClockSteps.MOST_TOLD - clockSteps.size())
+                .limit(VerifyReport.MOST_CLOCK_STEPS - clockSteps.size())
                 .forEach(clockSteps::add);
     }
 
