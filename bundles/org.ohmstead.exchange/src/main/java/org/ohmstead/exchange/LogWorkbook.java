@@ -25,7 +25,8 @@ import org.ohmstead.units.text.Messages;
  * {@code sweep levels} with each level, a sheet {@code figures} with what measurements found, and a sheet {@code about}. Headings name
  * the unit and stay in sight; numbers are numbers, times are times in UTC, and texts are texts, so that none is ever taken for a
  * formula. A sheet that would have more rows than a spreadsheet can hold goes on in {@code readings 2} and so on. A text of more than
- * 32,767 characters, which is the most that a cell can hold, is cut there and ends with an ellipsis.
+ * 32,767 characters, which is the most that a cell can hold, is cut there and ends with an ellipsis. Control characters are written by
+ * their numbers ({@code _x0001_}), as spreadsheets read them.
  */
 public final class LogWorkbook {
     private static final Messages TEXTS = Messages.of(LogWorkbook.class);

@@ -28,7 +28,8 @@ import org.ohmstead.units.text.Messages;
  * with its limit, {@code power}, its uncertainty, {@code thd_f} and {@code supply} in volts; the other columns of {@link ReadingsCsv}
  * are taken where they are there, and {@code power_expanded_uncertainty} with {@code coverage_factor} (2 where it is not given) in
  * place of the standard uncertainty. Rows that follow one another with the same entry, or time, step, mode and load, are the channels
- * of one reading. Rows whose {@code voided} says yes are passed over.
+ * of one reading. Rows whose {@code voided} says yes are passed over. A text is taken as it stands, control characters and all, but for
+ * white space around it.
  *
  * <p>Nothing is added before the whole table was read. What is added names the procedure {@value #PROCEDURE}, and its first note the
  * file, its SHA-256 and the lines.

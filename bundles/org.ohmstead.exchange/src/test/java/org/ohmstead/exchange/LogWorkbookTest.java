@@ -116,7 +116,7 @@ class LogWorkbookTest {
         assertTrue(part(book, "xl/styles.xml").contains("yyyy-mm-dd hh:mm:ss.000"));
         Cell note = cells.get("AE2");
         assertEquals("inlineStr", note.type());
-        assertEquals("+1+1 and <tags> & \uFFFD control", note.text());
+        assertEquals("+1+1 and <tags> & _x0001_ control", note.text());
         assertEquals("=HYPERLINK(\"x\")", cells.get("AL2").text());
         assertEquals("inlineStr", cells.get("AL2").type());
         assertFalse(part(book, "xl/worksheets/sheet1.xml").contains("<f>"));

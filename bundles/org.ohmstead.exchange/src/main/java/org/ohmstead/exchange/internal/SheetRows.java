@@ -81,29 +81,17 @@ public final class SheetRows implements AutoCloseable {
         } else {
             String text = ((Cell.Text) cell).text();
             if (!text.isEmpty()) {
-                sheet.inlineString(row, column, fit(text));
+                sheet.inlineString(row, column, SheetText.escaped(fit(text)));
             }
         }
     }
 
     private static String fit(String text) {
-        StringBuilder clean = new StringBuilder(Math.min(text.length(), LONGEST_TEXT));
-        text.codePoints().forEach(point -> clean.appendCodePoint(allowed(point) ? point : 0xFFFD));
-        if (clean.length() <= LONGEST_TEXT) {
-            return clean.toString();
+        if (text.length() <= LONGEST_TEXT) {
+            return text;
         }
         int end = LONGEST_TEXT - 1;
-        return clean.substring(0, Character.isHighSurrogate(clean.charAt(end - 1)) ? end - 1 : end) + "\u2026";
-    }
-
-    /** Whether XML 1.0 can hold the character. */
-    private static boolean allowed(int point) {
-        return point == '\t'
-                || point == '\n'
-                || point == '\r'
-                || point >= 0x20 && point <= 0xD7FF
-                || point >= 0xE000 && point <= 0xFFFD
-                || point >= 0x10000;
+        return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "\u2026";
     }
 
     @Override

@@ -130,7 +130,7 @@ final class XlsxParts {
         if (shared.size() >= MOST_SHARED) {
             throw ExchangeException.refused(TEXTS.text("workbook.manyTexts", MOST_SHARED));
         }
-        shared.add(text);
+        shared.add(SheetText.unescaped(text));
     }
 
     private static void requireFew(long characters, int ofOne, TableLimits limits) throws ExchangeException {

@@ -243,7 +243,7 @@ final class XlsxTable implements RawTable {
     private RawRow.RawCell cell(String type, String text) throws ExchangeException {
         return switch (type) {
             case "s" -> new RawRow.RawCell(parts.shared(number(text, -1), line), false);
-            case "inlineStr", "str", "d" -> new RawRow.RawCell(text, false);
+            case "inlineStr", "str", "d" -> new RawRow.RawCell(SheetText.unescaped(text), false);
             case "b" -> new RawRow.RawCell(text.equals("1") ? "yes" : "no", false);
             case "e" -> new RawRow.RawCell(text, false);
             default -> new RawRow.RawCell(text, true);
