@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -38,7 +39,7 @@ class ClockBackTest {
     private static BenchRows hourByHourBack(String text, int times) {
         BenchRows bench = new BenchRows();
         for (int number = 0; number <= times; number++) {
-            bench.at(String.format("2026-03-%02dT%02d:00:00Z", 28 - number / 24, 23 - number % 24))
+            bench.at(String.format(Locale.ROOT, "2026-03-%02dT%02d:00:00Z", 28 - number / 24, 23 - number % 24))
                     .note(text + number);
         }
         return bench;
