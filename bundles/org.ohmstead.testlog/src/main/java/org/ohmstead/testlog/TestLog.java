@@ -152,7 +152,8 @@ public final class TestLog implements AutoCloseable {
      *
      * @param text what to remark
      * @param who remarks it; may be empty
-     * @throws TestLogException when the text is blank, or it could not be added; then the log is as before
+     * @throws TestLogException when the text is blank or holds half of a surrogate pair, or it could not be added; then the log is as
+     *     before
      */
     public LogEntry note(String text, String who) throws TestLogException {
         if (text.isBlank()) {
@@ -167,8 +168,8 @@ public final class TestLog implements AutoCloseable {
      * @param entryId id of a reading, of figures or of a note; small letters will do
      * @param reason why
      * @param who decided it; may be empty
-     * @throws TestLogException when the reason is blank, there is no such entry, it is a void or was voided already, or it could not be
-     *     added; then the log is as before
+     * @throws TestLogException when the reason is blank or holds half of a surrogate pair, there is no such entry, it is a void or was
+     *     voided already, or it could not be added; then the log is as before
      */
     public LogEntry voidEntry(String entryId, String reason, String who) throws TestLogException {
         if (reason.isBlank()) {

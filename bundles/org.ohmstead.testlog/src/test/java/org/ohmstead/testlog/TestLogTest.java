@@ -140,6 +140,34 @@ class TestLogTest {
         }
     }
 
+    @Test
+    void aTextThatNoFileCanHoldIsRefusedAndControlCharactersAreKept() throws Exception {
+        String controls = "\u0001\u0000 \t\r\n\u000b\u007f\u0085\u2028\ufffe\uffff_x0041_";
+        try (TestLog log = TestLog.open(file());
+                TestLog other = TestLog.open(folder.resolve("other.db"))) {
+            log.note("first", "");
+            other.note("of another bench", "");
+            String before = log.headHash();
+            assertRefused("half of a character", () -> log.note("cut \ud83d", ""));
+            assertRefused("half of a character", () -> log.note("text", "\udd0a"));
+            assertRefused("half of a character", () -> log.voidEntry("N0001", "\ud83d", ""));
+            assertRefused("half of a character", () -> log.join(other, "bench \ud83d", ""));
+            assertEquals(before, log.headHash());
+            assertEquals(1, log.chains().size());
+            LogEntry note = log.note("whole \ud83d\udd0a" + controls, controls + ".");
+            assertEquals(
+                    "whole \ud83d\udd0a" + controls, note.note().orElseThrow().text());
+            assertEquals(controls.strip() + ".", note.note().orElseThrow().who());
+            assertTrue(log.verify().intact());
+        }
+        try (TestLog log = TestLog.openReadOnly(file())) {
+            assertTrue(log.verify().intact());
+            assertEquals(
+                    "whole \ud83d\udd0a" + controls,
+                    log.entry("N0002").orElseThrow().note().orElseThrow().text());
+        }
+    }
+
     private static void assertRefused(String sentence, Executable action) {
         TestLogException refused = assertThrows(TestLogException.class, action);
         assertTrue(refused.getMessage().contains(sentence), refused.getMessage());

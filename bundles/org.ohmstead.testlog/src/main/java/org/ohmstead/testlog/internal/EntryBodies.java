@@ -44,19 +44,28 @@ public final class EntryBodies {
 
     private EntryBodies() {}
 
+    /** Half of a surrogate pair, which some programs leave when they cut a text, has no form in a file. */
+    private static String written(Map<String, String> texts) throws TestLogException {
+        try {
+            return CanonicalJson.writeTexts(texts);
+        } catch (IllegalArgumentException halfOfAPair) {
+            throw LogRefusals.because(halfOfAPair, "half");
+        }
+    }
+
     /** Returns the body of a note. */
-    public static String note(String text, String who) {
-        return CanonicalJson.writeTexts(Map.of(TEXT, text.strip(), WHO, who.strip()));
+    public static String note(String text, String who) throws TestLogException {
+        return written(Map.of(TEXT, text.strip(), WHO, who.strip()));
     }
 
     /** Returns the body of a void. */
-    public static String voiding(String target, String reason, String who) {
-        return CanonicalJson.writeTexts(Map.of(TARGET, target, REASON, reason.strip(), WHO, who.strip()));
+    public static String voiding(String target, String reason, String who) throws TestLogException {
+        return written(Map.of(TARGET, target, REASON, reason.strip(), WHO, who.strip()));
     }
 
     /** Returns the body of a join. */
-    public static String join(JoinNote note) {
-        return CanonicalJson.writeTexts(Map.of(
+    public static String join(JoinNote note) throws TestLogException {
+        return written(Map.of(
                 CHAIN,
                 note.chain(),
                 LABEL,
@@ -74,8 +83,8 @@ public final class EntryBodies {
     }
 
     /** Returns the body of an archiving. */
-    public static String archive(ArchiveNote note) {
-        return CanonicalJson.writeTexts(Map.of(
+    public static String archive(ArchiveNote note) throws TestLogException {
+        return written(Map.of(
                 FILE,
                 note.fileName().strip(),
                 FILE_HASH,
