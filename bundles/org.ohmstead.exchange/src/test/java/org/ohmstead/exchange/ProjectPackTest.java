@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -123,6 +124,21 @@ class ProjectPackTest {
         assertTrue(leftOut.get(1).startsWith("captures/readme.txt is none of the places"), leftOut.get(1));
         unpack(folder.resolve("kestrel.zip"));
         assertFalse(Files.exists(folder.resolve("other/captures")));
+    }
+
+    @Test
+    void leavesOutTheSecondOfTwoNamesThatSomeDisksCannotTellApart() throws Exception {
+        Files.writeString(project.resolve("sheets/Results.html"), "<p>91 W</p>");
+        assumeTrue(Files.readString(project.resolve("sheets/results.html")).contains("90"), "this disk is one of them");
+        List<String> leftOut = pack().leftOut();
+        assertEquals(1, leftOut.size(), leftOut.toString());
+        assertTrue(
+                leftOut.get(0)
+                        .startsWith("sheets/results.html has a name that some disks cannot tell from that of"
+                                + " sheets/Results.html."),
+                leftOut.get(0));
+        unpack(folder.resolve("kestrel.zip"));
+        assertEquals("<p>91 W</p>", Files.readString(folder.resolve("other/sheets/Results.html")));
     }
 
     @Test

@@ -12,7 +12,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
@@ -54,6 +56,7 @@ final class PackWriter {
         files.addAll(below(project.resolve(PackPlaces.CAPTURES)));
         files.addAll(below(project.resolve(PackPlaces.SHEETS)));
         int total = 2 * files.size();
+        Map<String, String> byFolded = new HashMap<>();
         if (logCopy.isPresent()) {
             add(TestLog.FILE_NAME, logCopy.get());
         }
@@ -63,8 +66,14 @@ final class PackWriter {
             progress.step(index, total, name);
             if (PackPlaces.refusal(name).isPresent()) {
                 leftOut.add(TEXTS.text("pack.noPlace", name));
-            } else {
+                continue;
+            }
+            // Nobody could unpack both.
+            String alike = byFolded.putIfAbsent(PackPlaces.folded(name), name);
+            if (alike == null) {
                 add(name, files.get(index));
+            } else {
+                leftOut.add(TEXTS.text("pack.alikeHere", name, alike));
             }
         }
     }
