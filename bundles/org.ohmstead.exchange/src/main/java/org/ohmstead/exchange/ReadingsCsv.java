@@ -29,7 +29,8 @@ import org.ohmstead.units.text.Messages;
  *
  * <p>Headings name the unit: {@code power_W}, {@code supply_V}, {@code load_ohm}, {@code case_degC}; {@code thd_f_percent} is in
  * percent. {@code power_std_uncertainty_W} is the standard uncertainty, k = 1. {@code voided} is yes or no. What was not read is an
- * empty cell. When any reading names its specimen, the columns {@code amplifier}, {@code serial_number} and {@code bench} follow.
+ * empty cell. Several notes of a reading stand in one cell, with a blank between them. When any reading names its specimen, the columns
+ * {@code amplifier}, {@code serial_number} and {@code bench} follow.
  *
  * <p>A text that a spreadsheet would take for a formula gets an apostrophe in front; {@link ReadingImport} takes it away again. Numbers
  * stay numbers; only one of more than forty digits is written with an exponent.
