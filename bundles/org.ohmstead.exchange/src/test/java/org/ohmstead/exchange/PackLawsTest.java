@@ -169,16 +169,18 @@ class PackLawsTest {
         for (Step step : steps) {
             String[] used = hashes.stream().limit(step.number() % 3).toArray(String[]::new);
             switch (step.kind()) {
-                case READING -> voidable.add(log.append(Samples.reading(
-                                step.number(),
-                                Samples.provenance(
-                                        Optional.of(new Specimen("L " + step.text(), step.text(), "")), used),
-                                step.text()))
-                        .id());
-                case FIGURES -> voidable.add(
-                        log.append(Samples.figures(step.number(), used)).id());
-                case NOTE -> voidable.add(
-                        log.note("note " + step.text(), step.text()).id());
+                case READING ->
+                    voidable.add(log.append(Samples.reading(
+                                    step.number(),
+                                    Samples.provenance(
+                                            Optional.of(new Specimen("L " + step.text(), step.text(), "")), used),
+                                    step.text()))
+                            .id());
+                case FIGURES ->
+                    voidable.add(
+                            log.append(Samples.figures(step.number(), used)).id());
+                case NOTE ->
+                    voidable.add(log.note("note " + step.text(), step.text()).id());
                 case VOID -> {
                     if (!voidable.isEmpty()) {
                         log.voidEntry(
