@@ -42,7 +42,7 @@ public final class ProjectPack {
      * @param file the packed project
      * @param sha256 hash of its content, 64 hexadecimal digits
      * @param manifest what it says about itself
-     * @param leftOut what of the folder is not in it, each a sentence
+     * @param leftOut which captures and sheets are not in it, each a sentence; other files of the folder never are
      */
     public record Packed(Path file, String sha256, PackManifest manifest, List<String> leftOut) {
         /** Copies the list. */

@@ -16,7 +16,7 @@ import org.ohmstead.testlog.TestLogException;
 import org.ohmstead.units.text.Messages;
 
 /**
- * Has rows hashed on another thread while they are read, since hashing takes the longer; when that falls behind, the reading thread helps.
+ * Has rows hashed on another thread while they are read, since hashing takes as long; when that falls behind, the reading thread helps.
  * Rows are handed over in their order, on the reading thread; {@link #finish} waits for the last.
  */
 final class HashingReader implements AutoCloseable {
