@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -33,7 +34,7 @@ public final class PlatformWork implements BackgroundWork {
 
     @Override
     public <T> void start(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
-        new TaskJob<>(title, task, done, failed).schedule();
+        new TaskJob<>(title, new Work<>(task, done, failed)).schedule();
     }
 
     @Override
@@ -43,41 +44,42 @@ public final class PlatformWork implements BackgroundWork {
         }
     }
 
-    private final class TaskJob<T> extends Job {
-        private final Task<T> task;
-        private final Consumer<T> done;
-        private final Consumer<Exception> failed;
+    /** What is to be done, and who hears of it. */
+    private record Work<T>(Task<T> task, Consumer<T> done, Consumer<Exception> failed) {}
 
-        TaskJob(String title, Task<T> task, Consumer<T> done, Consumer<Exception> failed) {
+    private final class TaskJob<T> extends Job {
+        /** Let go of when it begins: the platform's list of progress now and then keeps a job that has ended, and all it knows. */
+        private final AtomicReference<Work<T>> work;
+
+        TaskJob(String title, Work<T> work) {
             super(title);
-            this.task = task;
-            this.done = done;
-            this.failed = failed;
+            this.work = new AtomicReference<>(work);
         }
 
         @Override
         protected IStatus run(IProgressMonitor monitor) {
+            Work<T> taken = work.getAndSet(null);
             MonitorProgress progress = new MonitorProgress(getName(), monitor);
-            FutureTask<T> future = new FutureTask<>(() -> task.run(progress));
+            FutureTask<T> future = new FutureTask<>(() -> taken.task().run(progress));
             future.run();
             try {
                 T result = future.get();
                 if (progress.cancelled()) {
                     return Status.CANCEL_STATUS;
                 }
-                later(() -> done.accept(result));
+                later(() -> taken.done().accept(result));
                 return Status.OK_STATUS;
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 return Status.CANCEL_STATUS;
             } catch (ExecutionException e) {
-                return ended(e.getCause());
+                return ended(e.getCause(), taken.failed());
             } finally {
                 progress.end();
             }
         }
 
-        private IStatus ended(Throwable cause) {
+        private IStatus ended(Throwable cause, Consumer<Exception> failed) {
             if (cause instanceof CancellationException) {
                 return Status.CANCEL_STATUS;
             }
