@@ -43,12 +43,17 @@ final class ProblemDetail extends Composite {
         return label;
     }
 
-    /** Lies below the table as wide as that is, or beside it. */
-    void place(boolean beside) {
-        GridDataFactory place = beside
-                ? GridDataFactory.swtDefaults().align(SWT.FILL, SWT.BEGINNING)
-                : GridDataFactory.fillDefaults().grab(true, false);
-        place.applyTo(this);
+    /** Lies below the table, as wide as that is. */
+    void placeBelow() {
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(this);
+    }
+
+    /** Lies beside the table. */
+    void placeBeside(int width) {
+        GridDataFactory.swtDefaults()
+                .align(SWT.FILL, SWT.BEGINNING)
+                .hint(width, SWT.DEFAULT)
+                .applyTo(this);
     }
 
     /** Shows a problem, or how to see one. */

@@ -123,7 +123,12 @@ public final class ProblemsComposite extends Composite implements DeskListener {
         Point size = filled.getSize();
         boolean beside = size.y < LOW && size.x >= WIDE;
         ((GridLayout) filled.getLayout()).numColumns = beside ? 2 : 1;
-        detail.place(beside);
+        if (beside) {
+            // Wide enough for the whole of nearly all texts in the few lines that there are.
+            detail.placeBeside(size.x / 2);
+        } else {
+            detail.placeBelow();
+        }
         filled.layout();
     }
 
