@@ -194,7 +194,8 @@ final class ClippingFit {
     }
 
     /**
-     * What a tip of the grid adds to the sums of products: all pairs of the grid are tried. The drives of the grid are low enough for the sums to keep their digits.
+     * What a tip of the grid adds to the sums of products: all pairs of the grid are tried. The drives of the grid are low
+     * enough for the sums to keep their digits.
      */
     private final class GridSide {
         /** Orders 1 and 3 up; the second is left out. */

@@ -50,23 +50,19 @@ record WavFormat(boolean floating, int bits) {
      * @param count how many
      */
     void read(ByteBuffer buffer, int first, int step, double scale, double[] target, int from, int count) {
-        if (bits != 24) {
-            for (int i = 0; i < count; i++) {
-                target[from + i] = get(buffer, first + i * step) * scale;
-            }
-            return;
-        }
-        byte[] bytes = buffer.array();
-        double unit = scale / 0x1p23;
         int at = first;
         int i = 0;
-        // Four bytes in one, of which the highest belongs to the sample after.
-        for (; i < count && at + Integer.BYTES <= bytes.length; i++) {
-            target[from + i] = ((int) LITTLE_ENDIAN.get(bytes, at) << Byte.SIZE >> Byte.SIZE) * unit;
-            at += step;
+        if (bits == 24) {
+            byte[] bytes = buffer.array();
+            double unit = scale / 0x1p23;
+            // Four bytes in one, of which the highest belongs to the sample after; the last sample may have none.
+            for (; i < count && at + Integer.BYTES <= bytes.length; i++) {
+                target[from + i] = ((int) LITTLE_ENDIAN.get(bytes, at) << Byte.SIZE >> Byte.SIZE) * unit;
+                at += step;
+            }
         }
         for (; i < count; i++) {
-            target[from + i] = ((bytes[at + 2] << 16) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at] & 0xFF)) * unit;
+            target[from + i] = get(buffer, at) * scale;
             at += step;
         }
     }
